@@ -1,0 +1,3 @@
+"""Protocol steps written once, printed as checked and translated sheets."""
+
+__version__ = "0.1.0"

@@ -1,0 +1,1 @@
+"""Level 4: rules over content, words and composed sheets."""

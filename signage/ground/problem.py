@@ -1,0 +1,48 @@
+"""What is wrong, how bad, where, and what to do."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from signage.ground.place import NOWHERE, Place
+
+
+class Severity(StrEnum):
+    """S1 blocks every non-draft sheet, S2 blocks approval unless waived, S3 warns."""
+
+    S1 = "S1"
+    S2 = "S2"
+    S3 = "S3"
+
+
+@dataclass(frozen=True, slots=True)
+class Problem:
+    """One finding. ``message`` says what was found and what was wanted, ``hint`` what to do."""
+
+    code: str
+    name: str
+    severity: Severity
+    message: str
+    hint: str = ""
+    place: Place = NOWHERE
+    protocol: str | None = None
+    step: str | None = None
+    locale: str | None = None
+    sheet: str | None = None
+
+    def as_json(self) -> dict[str, str | int | None]:
+        """The fields of the contract; those that do not apply are null."""
+        known = bool(self.place.path)
+        return {
+            "code": self.code,
+            "name": self.name,
+            "severity": self.severity.value,
+            "message": self.message,
+            "hint": self.hint or None,
+            "path": self.place.path if known else None,
+            "line": self.place.line or None,
+            "column": self.place.column or None,
+            "protocol": self.protocol,
+            "step": self.step,
+            "locale": self.locale,
+            "sheet": self.sheet,
+        }

@@ -1,0 +1,1 @@
+"""Level 3: finished pages onto sheets of paper."""

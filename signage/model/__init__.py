@@ -1,0 +1,1 @@
+"""Level 1: what a library of protocols is, as frozen values."""

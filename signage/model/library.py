@@ -1,0 +1,298 @@
+"""The content of a hospital's library: protocols, kit, policy, wards and glossary, as frozen values.
+
+Every value knows its place: ``thing.at("text")`` is where its field ``text`` stands in its file.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from enum import StrEnum
+from types import MappingProxyType
+
+from signage.ground.place import NOWHERE, Place
+
+
+@dataclass(frozen=True, kw_only=True)
+class Located:
+    """A value with the place of its start and of each of its fields."""
+
+    place: Place = field(default=NOWHERE, compare=False, repr=False)
+    places: Mapping[str, Place] = field(
+        default_factory=lambda: MappingProxyType({}), compare=False, repr=False, hash=False
+    )
+
+    def at(self, name: str) -> Place:
+        """The place of a field, or of the value itself where the field is absent."""
+        return self.places.get(name, self.place)
+
+
+class LocaleState(StrEnum):
+    """``in-use``: a gap is a fault. ``in-work``: a gap is progress; proofs only."""
+
+    IN_USE = "in-use"
+    IN_WORK = "in-work"
+
+
+@dataclass(frozen=True, kw_only=True)
+class Locale(Located):
+    """A language of the library. ``numerals`` is a CLDR numbering system or None for the locale's own."""
+
+    tag: str
+    owner: str
+    state: LocaleState
+    numerals: str | None = None
+    register: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Garment(Located):
+    """An item of kit and the physical facts about it (sites, what it lies over, how it comes off)."""
+
+    id: str
+    name: str
+    kind: str
+    covers: tuple[str, ...] = ()
+    over: tuple[str, ...] = ()
+    needs_under: tuple[str, ...] = ()
+    fasteners: tuple[str, ...] = ()
+    open_when_donned: bool = False
+    technique: str | None = None
+    checks: tuple[str, ...] = ()
+    inspect: bool = False
+    face: bool = False
+    needs_seat: bool = False
+    strap_under: bool = False
+    barrier: bool = True
+    reusable: bool = False
+    protects: tuple[str, ...] = ()
+    parallel: bool = False
+    pictures: Mapping[str, str] = field(default_factory=dict, hash=False)
+
+
+PolicyScalar = bool | int | float | str
+
+
+@dataclass(frozen=True, kw_only=True)
+class PolicyValue(Located):
+    """A local decision, with the source it rests on and the role that owns it."""
+
+    id: str
+    value: PolicyScalar | tuple[str, ...]
+    source: str
+    owner: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Term(Located):
+    """A glossary entry; ``approved`` and ``forbidden`` hold surface forms by locale."""
+
+    id: str
+    source: str
+    note: str = ""
+    approved: Mapping[str, tuple[str, ...]] = field(default_factory=dict, hash=False)
+    forbidden: Mapping[str, tuple[str, ...]] = field(default_factory=dict, hash=False)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Zone(Located):
+    """A part of the ward. Class: clean, transition, contaminated. Floor: clean, transition, dirty."""
+
+    id: str
+    name: str
+    zone_class: str
+    floor: str
+    air: str = "ok"
+    requires: tuple[str, ...] = ()
+    no_skin: tuple[str, ...] = ()
+    needs: tuple[str, ...] = ()
+    observer_check: bool = False
+
+
+@dataclass(frozen=True, kw_only=True)
+class Door(Located):
+    """A way from one zone to another, in this direction only."""
+
+    start: str
+    end: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class Fixture(Located):
+    """A thing in a zone. ``code`` is the letter on its label, data and never translated."""
+
+    id: str
+    kind: str
+    zone: str
+    code: str | None = None
+    designated: str | None = None
+    accepts: tuple[str, ...] = ()
+    capacity: int | None = None
+    opening: str | None = None
+    contact_seconds: int | None = None
+    charged: bool = True
+    agent: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Slot(Located):
+    """A piece of wall for sheets. Lengths in millimetres, light in lux."""
+
+    id: str
+    zone: str
+    width: float
+    height: float
+    reading_distance: float
+    light: float
+    centre_height: float
+    sheets: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Printer(Located):
+    """A printer the ward can use. Margins in millimetres."""
+
+    id: str
+    papers: tuple[str, ...]
+    margin: float
+    colour: bool
+    duplex: bool
+
+
+@dataclass(frozen=True, kw_only=True)
+class Ward(Located):
+    """A ward: zones, doors, fixtures, wall slots, readers by locale and printers."""
+
+    id: str
+    name: str
+    zones: Mapping[str, Zone] = field(hash=False)
+    doors: tuple[Door, ...] = ()
+    fixtures: Mapping[str, Fixture] = field(default_factory=dict, hash=False)
+    slots: tuple[Slot, ...] = ()
+    readers: Mapping[str, int] = field(default_factory=dict, hash=False)
+    printers: tuple[Printer, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Actor(Located):
+    """Somebody in a protocol, by role only."""
+
+    id: str
+    role: str
+    starts_in: str
+    wears: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Action(Located):
+    """One movement. ``verb`` is the value of ``do``; the other fields are those of the step grammar."""
+
+    verb: str
+    by: str = "wearer"
+    on: str | None = None
+    item: str | None = None
+    technique: str | None = None
+    together: str | None = None
+    bin: str | None = None
+    layer: str | None = None
+    agent: str | None = None
+    seconds: int | None = None
+    part: str | None = None
+    check: str | None = None
+    to: str | None = None
+    chair: str | None = None
+    need: str | None = None
+    fixture: str | None = None
+    amount: str | None = None
+    target: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Step(Located):
+    """One step: its words in the source language, its picture and what it does."""
+
+    id: str
+    text: str
+    picture: str
+    actions: tuple[Action, ...]
+    detail: str | None = None
+    why: str | None = None
+    caution: str | None = None
+    when: str = "always"
+    critical: bool = False
+    negation: bool = False
+    rationale: str | None = None
+
+    @property
+    def action(self) -> Action:
+        """The first movement, which gives the step its kind."""
+        return self.actions[0]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Phase(Located):
+    """A part of a protocol that is printed as one poster.
+
+    ``theme``: don, doff, hands or plain. ``layout``: steps or hand-technique. ``rule`` is the sentence
+    of the key box and ``rule_kind`` its word (stop or caution). ``notes`` are by zone. ``seconds`` is
+    the time that the partial hand movements of a hand-technique phase share.
+    """
+
+    id: str
+    title: str
+    theme: str
+    steps: tuple[Step, ...]
+    layout: str = "steps"
+    seconds: int | None = None
+    rule: str | None = None
+    rule_kind: str = "caution"
+    notes: Mapping[str, str] = field(default_factory=dict, hash=False)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Source(Located):
+    """A publication that a protocol rests on."""
+
+    title: str
+    publisher: str
+    year: int
+
+
+@dataclass(frozen=True, kw_only=True)
+class Protocol(Located):
+    """A protocol: phases of steps, its people, its ward and its duties (owner, review)."""
+
+    id: str
+    code: str
+    title: str
+    revision: int
+    owner: str
+    review_by: date
+    ward: str
+    people: tuple[Actor, ...]
+    ends_in: str
+    phases: tuple[Phase, ...]
+    sources: tuple[Source, ...] = ()
+
+    @property
+    def steps(self) -> tuple[Step, ...]:
+        """All steps of all phases in order."""
+        return tuple(step for phase in self.phases for step in phase.steps)
+
+
+@dataclass(frozen=True, kw_only=True)
+class Library(Located):
+    """All content. Mappings keep the order of the files."""
+
+    name: str
+    source_locale: str
+    locales: Mapping[str, Locale] = field(hash=False)
+    training_address: str
+    papers: tuple[str, ...]
+    garments: Mapping[str, Garment] = field(hash=False)
+    policy: Mapping[str, PolicyValue] = field(hash=False)
+    terms: tuple[Term, ...]
+    wards: Mapping[str, Ward] = field(hash=False)
+    protocols: Mapping[str, Protocol] = field(hash=False)
+    scene_files: tuple[str, ...] = ()

@@ -1,0 +1,103 @@
+"""The texts of a library that readers see, as messages to translate."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from enum import StrEnum
+
+from signage.ground.place import Place
+from signage.model.library import Library, Protocol, Step
+
+PLACEHOLDERS = frozenset({"time", "item", "bin", "zone", "amount"})
+"""The names that a text of content may insert, filled by the locale."""
+
+
+class MessageRole(StrEnum):
+    """What a message is on a sheet; decides its length budget. A picture's is read aloud, not set."""
+
+    TITLE = "title"
+    HEADLINE = "headline"
+    DETAIL = "detail"
+    WHY = "why"
+    CAUTION = "caution"
+    RULE = "rule"
+    NOTE = "note"
+    NAME = "name"
+    PICTURE = "picture"
+
+
+LENGTH_BUDGET = {
+    MessageRole.TITLE: 18,
+    MessageRole.HEADLINE: 26,
+    MessageRole.DETAIL: 58,
+    MessageRole.WHY: 44,
+    MessageRole.CAUTION: 44,
+    MessageRole.RULE: 100,
+    MessageRole.NOTE: 56,
+    MessageRole.NAME: 18,
+    MessageRole.PICTURE: 90,
+}
+"""Characters a role has room for at its full size; told to authors and translators."""
+
+
+@dataclass(frozen=True, slots=True)
+class Message:
+    """A text of content. ``context`` is its stable path, such as ``layered-protection/apron-off/text``."""
+
+    context: str
+    source: str
+    role: MessageRole
+    place: Place
+    protocol: str | None = None
+    step: str | None = None
+    picture: str | None = None
+
+
+def step_messages(protocol: Protocol, step: Step) -> Iterator[Message]:
+    """The texts of one step: headline, detail, why, caution, where they exist."""
+    fields = (
+        ("text", step.text, MessageRole.HEADLINE),
+        ("detail", step.detail, MessageRole.DETAIL),
+        ("why", step.why, MessageRole.WHY),
+        ("caution", step.caution, MessageRole.CAUTION),
+    )
+    for name, text, role in fields:
+        if text is not None:
+            context = f"{protocol.id}/{step.id}/{name}"
+            yield Message(context, text, role, step.at(name), protocol.id, step.id, step.picture)
+
+
+def protocol_messages(protocol: Protocol) -> Iterator[Message]:
+    """The texts of one protocol in reading order."""
+    yield Message(
+        f"{protocol.id}/title", protocol.title, MessageRole.TITLE, protocol.at("title"), protocol.id
+    )
+    yield Message(f"{protocol.id}/owner", protocol.owner, MessageRole.NAME, protocol.at("owner"), protocol.id)
+    for phase in protocol.phases:
+        base = f"{protocol.id}/phase/{phase.id}"
+        yield Message(f"{base}/title", phase.title, MessageRole.TITLE, phase.at("title"), protocol.id)
+        if phase.rule is not None:
+            yield Message(f"{base}/rule", phase.rule, MessageRole.RULE, phase.at("rule"), protocol.id)
+        for zone, note in phase.notes.items():
+            yield Message(f"{base}/note/{zone}", note, MessageRole.NOTE, phase.at("notes"), protocol.id)
+        for step in phase.steps:
+            yield from step_messages(protocol, step)
+
+
+def library_messages(library: Library) -> tuple[Message, ...]:
+    """Every text of the library, in a stable order: names first, then protocols by file order."""
+    messages = [Message("library/name", library.name, MessageRole.NAME, library.at("name"))]
+    messages.extend(
+        Message(f"kit/{garment.id}/name", garment.name, MessageRole.NAME, garment.at("name"))
+        for garment in library.garments.values()
+    )
+    for ward in library.wards.values():
+        messages.append(Message(f"ward/{ward.id}/name", ward.name, MessageRole.NAME, ward.at("name")))
+        messages.extend(
+            Message(f"ward/{ward.id}/zone/{zone.id}", zone.name, MessageRole.NAME, zone.at("name"))
+            for zone in ward.zones.values()
+        )
+    for protocol in library.protocols.values():
+        messages.extend(protocol_messages(protocol))
+    return tuple(messages)

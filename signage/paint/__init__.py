@@ -1,0 +1,1 @@
+"""Level 3: display lists to PDF, SVG and PNG."""

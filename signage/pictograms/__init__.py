@@ -1,0 +1,1 @@
+"""Level 2: scenes drawn from vector parts."""

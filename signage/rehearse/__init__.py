@@ -1,0 +1,1 @@
+"""Level 2: a protocol is walked step by step against declared facts."""

@@ -1,0 +1,1 @@
+"""Level 1: text of any script to positioned glyphs."""

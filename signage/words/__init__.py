@@ -1,0 +1,1 @@
+"""Level 2: translated messages, numerals, coverage and exchange files."""

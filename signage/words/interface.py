@@ -1,0 +1,85 @@
+"""The fixed words of the sheets, by id. The source language of these is English, whatever the library's is."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class FixedText:
+    """A text that every sheet may carry. ``placeholders`` are filled by the composer; ``note`` is for translators."""
+
+    id: str
+    source: str
+    note: str = ""
+    budget: int = 40
+    placeholders: frozenset[str] = frozenset()
+
+
+def _fixed(id_: str, source: str, note: str = "", budget: int = 40, *placeholders: str) -> FixedText:
+    return FixedText(id_, source, note, budget, frozenset(placeholders))
+
+
+_TEXTS = (
+    _fixed("draft", "DRAFT", "Mark in a small frame on every sheet that is not approved.", 10),
+    _fixed("draft-sentence", "Draft. Not for clinical use.", "Printed along all four edges.", 40),
+    _fixed("critical", "Critical", "Mark on a step where a mistake can hurt.", 16),
+    _fixed("stop", "Stop", "Key word of the rule box on taking-off sheets.", 9),
+    _fixed("caution", "Caution", "Key word of the rule box; label on step cards.", 10),
+    _fixed("why", "Why", "Label on step cards, before the reason.", 10),
+    _fixed("bin", "bin", "A waste bin, under its letter.", 10),
+    _fixed("tub", "tub", "A tub with a lid for things that are used again, under its letter.", 10),
+    _fixed("rub-outer-gloves", "Rub outer gloves", "Short name of a hand-hygiene step.", 30),
+    _fixed("rub-inner-gloves", "Rub inner gloves", "Short name of a hand-hygiene step.", 30),
+    _fixed("rub-bare-hands", "Rub both hands", "Short name of a hand-hygiene step, skin.", 30),
+    _fixed(
+        "continued", "{zone}, continued", "Head of a zone that began on an earlier row or sheet.", 36, "zone"
+    ),
+    _fixed("every-rub", "Every rub: {time}.", "Note that stands for the time on each rub.", 30, "time"),
+    _fixed("rub-for", "Rub for {time}", "Head over the rubbing movements.", 24, "time"),
+    _fixed("owner", "Owner: {role}", "Control text; the role that answers for the sheet.", 44, "role"),
+    _fixed("review-by", "Review by {date}", "Control text.", 34, "date"),
+    _fixed("revision", "Revision {code}", "Control text; the code stays as it is.", 28, "code"),
+    _fixed("page-of", "Page {page} of {pages}", "Control text.", 24, "page", "pages"),
+    _fixed("card-of", "Card {card} of {cards}", "Control text on step cards.", 24, "card", "cards"),
+    _fixed(
+        "sheet-of",
+        "Sheet {page} of {pages}",
+        "In the title band of a poster that needs several sheets.",
+        24,
+        "page",
+        "pages",
+    ),
+    _fixed(
+        "ruler",
+        "{length}. If this line is not {length} long, do not use the print.",
+        "Beside a ruler that proves the print is at full size.",
+        70,
+        "length",
+    ),
+    _fixed(
+        "local-policy",
+        "Local policy decides. If this sheet and local policy differ, stop and ask.",
+        "Caution on every sheet.",
+        80,
+    ),
+    _fixed(
+        "memory-aid",
+        "Memory aid only. Does not replace training or an observer.",
+        "Caution on pocket checklists.",
+        64,
+    ),
+    _fixed("training-page", "Training page", "Under the QR code.", 24),
+    _fixed("notes", "Notes", "Head of empty lines for the reader's own notes.", 14),
+    _fixed("where-it-goes", "What goes where", "Head of the list of bins and tubs and what each takes.", 26),
+    _fixed("list-joiner", ", ", "Between the items of a list of things that go into one bin.", 4),
+    _fixed(
+        "translation-unverified",
+        "Translation not verified.",
+        "Beside the draft mark on a translated sheet.",
+        40,
+    ),
+)
+
+FIXED_TEXTS = {text.id: text for text in _TEXTS}
+"""Every fixed text by its id; its message context is ``interface/<id>``."""
