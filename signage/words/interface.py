@@ -1,4 +1,4 @@
-"""The fixed words of the sheets, by id. The source language of these is English, whatever the library's is."""
+"""The fixed words of the sheets, by id; their source language is always English."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class FixedText:
-    """A text that every sheet may carry. ``placeholders`` are filled by the composer; ``note`` is for translators."""
+    """A text that every sheet may carry. ``note`` is for translators."""
 
     id: str
     source: str
