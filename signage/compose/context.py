@@ -1,0 +1,62 @@
+"""All that a sheet is made from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from signage.compose.theme import Tone
+from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
+from signage.words.wording import Wording
+
+
+@dataclass(frozen=True)
+class SheetContext:
+    """One protocol in one locale; ``source`` words the draft sentence again in the source language."""
+
+    library: Library
+    protocol: Protocol
+    wording: Wording
+    source: Wording
+    revision: str
+    tone: Tone = Tone.COLOUR
+    is_draft: bool = True
+
+    @property
+    def ward(self) -> Ward:
+        """The ward of the protocol."""
+        return self.library.wards[self.protocol.ward]
+
+    @property
+    def is_source_language(self) -> bool:
+        """Whether the sheet is in the language of its authors."""
+        return self.wording.tag == self.source.tag
+
+    def zone_name(self, zone: str) -> str:
+        """The translated name of a zone."""
+        return self.wording.content(f"ward/{self.ward.id}/zone/{zone}")
+
+    def garment_name(self, garment: str) -> str:
+        """The translated name of an item of kit."""
+        return self.wording.content(f"kit/{garment}/name")
+
+    def container(self, action: Action) -> Fixture | None:
+        """The bin or tub that takes what the action removes."""
+        return self.ward.fixtures.get(action.bin) if action.bin else None
+
+    def picture_words(self, step: Step) -> str:
+        """The alternative text of a step's picture."""
+        return self.wording.content(f"picture/{step.picture}")
+
+    def training_link(self, step: Step | None = None) -> str:
+        """The address behind the QR code; its path alone finds the page on a static server."""
+        page = f"{step.id}/" if step else ""
+        base = self.library.training_address.rstrip("/")
+        return f"{base}/{self.wording.tag}/{self.protocol.code.lower()}/{page}?r={self.revision}"
+
+    def revision_words(self) -> str:
+        """Such as ``r1 · K7M2``, kept left-to-right in every script."""
+        return self.wording.code(f"r{self.protocol.revision} · {self.revision}")
+
+    def seconds(self, action: Action) -> str | None:
+        """The time of an action in short words, where it has one."""
+        return None if action.seconds is None else self.wording.seconds(action.seconds)

@@ -1,0 +1,215 @@
+"""Parts that several sheets share: draft marks, ruler, container tags, tick boxes, control text."""
+
+from __future__ import annotations
+
+import math
+
+from signage.compose.canvas import Canvas
+from signage.compose.context import SheetContext
+from signage.compose.typesetting import line_width
+from signage.drawing.marks import Structure
+from signage.model.library import Fixture
+
+RULER_MM = 50.0
+"""Never scaled: it proves that a print is at full size."""
+
+
+def draft_tag(
+    canvas: Canvas,
+    context: SheetContext,
+    x: float,
+    centre: float,
+    height: float,
+    points: float,
+    colour: str,
+    *,
+    is_at_end: bool = False,
+) -> float:
+    """The framed word DRAFT with its start (or end) edge at x; returns its width, 0 on approved sheets."""
+    if not context.is_draft:
+        return 0.0
+    face = canvas.face(700)
+    word = context.wording.fixed("draft")
+    width = line_width(word, face, points) + 0.45 * height * 1.6
+    left = x - width if is_at_end else x
+    with canvas.group(
+        "draft-tag", structure=Structure.PARAGRAPH, box=canvas.box(left, centre - height / 2, width, height)
+    ):
+        canvas.rect(left, centre - height / 2, width, height, None, colour, height * 0.1, height * 0.13)
+        canvas.ink_line(
+            word,
+            left,
+            width,
+            centre,
+            points,
+            "draft",
+            face,
+            colour=colour,
+            align="center",
+            height=height * 0.8,
+        )
+    return width
+
+
+def draft_ribbon(canvas: Canvas, context: SheetContext, points: float) -> None:
+    """The draft sentence along all four edges, in the language of the sheet and of its source."""
+    if not context.is_draft:
+        return
+    sentences = [(context.wording.fixed("draft-sentence"), canvas.face(600))]
+    if not context.is_source_language:
+        sentences.append((context.source.fixed("draft-sentence"), canvas.face(600, wording=context.source)))
+    widths = [line_width(text, face, points) for text, face in sentences]
+    gap = points * 0.8
+    unit = sum(widths) + gap * (len(widths) - 1)
+    middle = canvas.margin / 2
+    edges = (
+        ("top", canvas.width / 2, middle, 0.0, canvas.width),
+        ("bottom", canvas.width / 2, canvas.height - middle, 0.0, canvas.width),
+        ("left", middle, canvas.height / 2, -90.0, canvas.height),
+        ("right", canvas.width - middle, canvas.height / 2, -90.0, canvas.height),
+    )
+    for name, centre_x, centre_y, degrees, length in edges:
+        usable = length - 2 * canvas.margin
+        repeats = max(1, min(3, int(usable / (unit * 1.6))))
+        with canvas.group("ribbon", name, structure=Structure.ARTEFACT):
+            for repeat in range(repeats):
+                along = -usable / 2 + usable / repeats * (repeat + 0.5) - unit / 2
+                for (text, face), width in zip(sentences, widths, strict=True):
+                    offset = along + width / 2
+                    angle = math.radians(degrees)
+                    x = centre_x + math.cos(angle) * offset
+                    y = centre_y + math.sin(angle) * offset
+                    canvas.turned_line(text, x, y, points, "ribbon", face, degrees)
+                    along += width + gap
+
+
+def ruler(canvas: Canvas, context: SheetContext, x: float, y: float, words: str | None = None) -> None:
+    """A 50 mm ruler on the line y; ``words``: None for no words, ``below`` or ``after``."""
+    ink = canvas.style.ink
+    with canvas.group("ruler", structure=Structure.ARTEFACT, box=canvas.box(x, y, RULER_MM, 0.0)):
+        canvas.line(x, y, x + RULER_MM, y, ink, 0.3, has_butt_caps=True)
+        for millimetre in range(0, 51, 5):
+            height = 2.2 if millimetre % 10 == 0 else 1.2
+            canvas.line(x + millimetre, y - height, x + millimetre, y, ink, 0.3)
+    length = context.wording.millimetres(50)
+    if words == "below":
+        sentence = context.wording.fixed("ruler", length=length)
+        canvas.text(
+            sentence,
+            x,
+            y + 1.2,
+            RULER_MM,
+            7.5,
+            "control",
+            canvas.face(),
+            floor=7,
+            lines=2,
+            colour=canvas.style.ink_2,
+        )
+    elif words == "after":
+        canvas.text(
+            length,
+            x + RULER_MM + 1.2,
+            y,
+            14,
+            7,
+            "control",
+            canvas.face(),
+            valign="bottom",
+            colour=canvas.style.ink_2,
+        )
+
+
+def container_tag(
+    canvas: Canvas,
+    context: SheetContext,
+    fixture: Fixture,
+    x: float,
+    y: float,
+    width: float,
+    height: float,
+    *,
+    with_word: bool = True,
+) -> None:
+    """The silhouette of a bin (lid open) or tub (lid shut) with its letter, its word below it."""
+    ink = canvas.style.ink
+    is_tub = fixture.kind == "tub"
+    line = max(0.3, height * 0.05)
+    word = context.wording.fixed("tub" if is_tub else "bin")
+    body_top = y + height * (0.42 if is_tub else 0.30)
+    bottom = y + height
+    code = fixture.code or ""
+    name = f"{word} {code}"
+    with canvas.group(
+        "container",
+        fixture.id,
+        structure=Structure.FIGURE,
+        box=canvas.box(x, y, width, height),
+        alternative=name,
+    ):
+        if is_tub:
+            canvas.rect(x, body_top, width, bottom - body_top, canvas.style.paper, ink, line, height * 0.12)
+            canvas.line(x - width * 0.06, body_top, x + width * 1.06, body_top, ink, line * 1.5)
+        else:
+            slant = width * 0.1
+            canvas.polygon(
+                [(x, body_top), (x + width, body_top), (x + width - slant, bottom), (x + slant, bottom)],
+                canvas.style.paper,
+                ink,
+                line,
+            )
+            canvas.line(x - width * 0.02, body_top - height * 0.12, x + width * 0.9, y, ink, line * 1.3)
+        letter = min((bottom - body_top) * 0.62, width * 0.6)
+        canvas.ink_line(
+            context.wording.code(code),
+            x,
+            width,
+            (body_top + bottom) / 2,
+            letter / 0.714 / 0.3528,
+            "container",
+            canvas.face(700, wording=context.source),
+            align="center",
+        )
+    if with_word:
+        canvas.text(
+            word,
+            x - width,
+            bottom + 0.3 * height / 12,
+            width * 3,
+            max(7.0, 8.5 * height / 12),
+            "container-word",
+            canvas.face(),
+            align="center",
+            lines=1,
+            floor=7,
+        )
+
+
+def tick_box(canvas: Canvas, x: float, y: float, side: float) -> None:
+    """An empty box to tick, drawn and not typed, so that no font can lack it."""
+    with canvas.group("tick-box", structure=Structure.ARTEFACT, box=canvas.box(x, y, side, side)):
+        canvas.rect(x, y, side, side, canvas.style.paper, canvas.style.ink, 0.4, side * 0.125)
+
+
+def chevron(canvas: Canvas, x: float, y: float, scale: float) -> None:
+    """The sign between two cards that are read one after the other."""
+    with canvas.artefact():
+        canvas.polygon(
+            [(x, y), (x + 2 * scale, y + 2.2 * scale), (x, y + 4.4 * scale)],
+            None,
+            canvas.style.ink,
+            0.9 * scale,
+            is_closed=False,
+        )
+
+
+def control_lines(context: SheetContext, page: str) -> tuple[str, ...]:
+    """The control text of every sheet: revision, page with language, owner, review date."""
+    wording = context.wording
+    owner = wording.content(f"{context.protocol.id}/owner")
+    return (
+        wording.fixed("revision", code=context.revision_words()),
+        f"{wording.name} · {page}",
+        wording.fixed("owner", role=owner),
+        wording.fixed("review-by", date=wording.date(context.protocol.review_by)),
+    )
