@@ -1,0 +1,134 @@
+"""A text cut into items: stretches of one script, one direction and one font."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+
+from fontTools import unicodedata as font_unicode
+
+from signage.ground.glyphs import FontKey
+from signage.ground.language import language_of, script_of
+from signage.text.bidi import bidi_class, levels
+from signage.text.breaks import FORCED_BREAKS, grapheme_ends
+from signage.text.fonts import Face, face, fallback_fonts, font_for
+
+DEFAULT_IGNORABLE = frozenset(
+    map(chr, [0xAD, 0x34F, 0x61C, 0x180E, 0xFEFF, *range(0x200B, 0x2010), *range(0x202A, 0x202F)])
+) | frozenset(map(chr, [*range(0x2060, 0x2070), *range(0xFE00, 0xFE10), *range(0x180B, 0x180E)]))
+"""Characters without a shape of their own that occur in text (Default_Ignorable_Code_Point of the UCD)."""
+
+_WITHOUT_OWN_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
+_RIGHT_TO_LEFT_CLASSES = frozenset({"R", "AL", "AN", "LRE", "RLE", "LRO", "RLO", "LRI", "RLI", "FSI"})
+
+_HAN_SCRIPTS = frozenset({"Hani", "Hira", "Kana", "Hang", "Bopo"})
+
+
+@dataclass(frozen=True, slots=True)
+class Item:
+    """``text[start:end]`` of one script (ISO 15924), one embedding level and one font."""
+
+    start: int
+    end: int
+    level: int
+    script: str
+    font: FontKey
+
+
+@cache
+def script_of_character(character: str) -> str | None:
+    """The script (ISO 15924), or None for characters that many scripts share."""
+    script = font_unicode.script(character)
+    return None if script in _WITHOUT_OWN_SCRIPT else str(script)
+
+
+def itemize(text: str, language: str, weight: int, base_level: int) -> list[Item]:
+    """The items of the text in logical order; characters that force a line break belong to none."""
+    characters = frozenset(text)
+    simple = _one_item(text, characters, language, weight, base_level)
+    if simple is not None:
+        return simple
+    return _many_items(text, language, weight, base_level)
+
+
+def _one_item(
+    text: str, characters: frozenset[str], language: str, weight: int, base_level: int
+) -> list[Item] | None:
+    """The fast path: one script, left to right, all in one font."""
+    if base_level or not text or not characters.isdisjoint(FORCED_BREAKS):
+        return None
+    scripts = {script_of_character(character) for character in characters} - {None}
+    if len(scripts) > 1 or not _RIGHT_TO_LEFT_CLASSES.isdisjoint(map(bidi_class, characters)):
+        return None
+    script = next(iter(scripts)) if scripts else script_of(language)
+    assert script is not None
+    font = font_for(_font_script(script, language), weight)
+    if not all(face(font).covers(character) for character in characters - DEFAULT_IGNORABLE):
+        return None
+    return [Item(0, len(text), 0, script, font)]
+
+
+def _many_items(text: str, language: str, weight: int, base_level: int) -> list[Item]:
+    embedding = levels(text, base_level)
+    scripts = _resolved_scripts(text, language)
+    items: list[Item] = []
+    start = 0
+    for end in grapheme_ends(text):
+        cluster = text[start:end]
+        if cluster[0] not in FORCED_BREAKS:
+            last = items[-1] if items and items[-1].end == start else None
+            script, level = scripts[start], embedding[start]
+            font = _font_of_cluster(cluster, _font_script(script, language), weight, last)
+            if last is not None and (last.level, last.script, last.font) == (level, script, font):
+                items[-1] = Item(last.start, end, level, script, font)
+            else:
+                items.append(Item(start, end, level, script, font))
+        start = end
+    return items
+
+
+def _font_script(script: str, language: str) -> str:
+    """Han characters have national forms: the font follows the language."""
+    if script not in _HAN_SCRIPTS:
+        return script
+    primary = language_of(language)
+    if primary in {"ja", "ko"}:
+        return {"ja": "Jpan", "ko": "Kore"}[primary]
+    is_traditional = script_of(language) == "Hant" or language[-3:].upper() in {"-TW", "-HK", "-MO"}
+    return "Hant" if script == "Hani" and is_traditional else script
+
+
+def _resolved_scripts(text: str, language: str) -> list[str]:
+    """The script of each character; shared ones take the script before them, at the start the one after."""
+    own = [script_of_character(character) for character in text]
+    current = next((script for script in own if script), script_of(language))
+    resolved: list[str] = []
+    for script in own:
+        current = script or current
+        resolved.append(current)
+    return resolved
+
+
+def _font_of_cluster(cluster: str, script: str, weight: int, last: Item | None) -> FontKey:
+    """The first font that shows the whole cluster; blanks stay in the font before them."""
+    visible = cluster
+    if not DEFAULT_IGNORABLE.isdisjoint(cluster):
+        visible = "".join(character for character in cluster if character not in DEFAULT_IGNORABLE)
+    own = font_for(script, weight)
+    if last is not None and (not visible or visible.isspace()) and face(last.font).covers(visible):
+        return last.font
+    if face(own).covers(visible):
+        return own
+    for fallback in fallback_fonts(weight):
+        if face(fallback).covers(visible):
+            return fallback
+    return own
+
+
+def uncovered(text: str, item_face: Face) -> list[str]:
+    """Characters of a text that the font has no glyph for, ignorable ones left out."""
+    return [
+        character
+        for character in text
+        if character not in DEFAULT_IGNORABLE and not item_face.covers(character)
+    ]

@@ -1,0 +1,123 @@
+"""Items to glyphs by HarfBuzz."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+import uharfbuzz
+
+from signage.ground.glyphs import FontKey, Glyph
+from signage.text.fonts import face
+from signage.text.itemize import Item
+
+_UNSAFE_TO_BREAK = int(uharfbuzz.GlyphFlags.UNSAFE_TO_BREAK)
+
+_JOINING_SCRIPTS = frozenset({"Arab", "Syrc", "Mong", "Nkoo", "Rohg", "Adlm", "Mand", "Phag"})
+_CONTEXT_OF_JOINING = 5
+"""Characters of context for letters that join: marks may stand between a letter and its neighbour."""
+
+Shaped = tuple[tuple[int, int, float, float, float, Any], ...]
+"""Glyph id, cluster from the start of the stretch, advance, x and y offset in ems, HarfBuzz's own record."""
+
+
+@dataclass(frozen=True, slots=True)
+class ShapedItem:
+    """An item with its glyphs in visual order, and what slicing needs in logical order."""
+
+    item: Item
+    glyphs: tuple[Glyph, ...]
+    clusters: tuple[int, ...]
+    records: tuple[Any, ...]
+
+    @property
+    def is_right_to_left(self) -> bool:
+        """Whether the level of the item is odd."""
+        return self.item.level % 2 == 1
+
+    def is_safe_boundary(self, index: int) -> bool:
+        """Whether the glyphs on both sides of a character index are the same when set apart.
+
+        HarfBuzz marks the clusters before whose first character a break would change the shaping; the
+        flag is read only where a line may break since reading it is slow.
+        """
+        if index <= self.item.start or index >= self.item.end:
+            return True
+        at = bisect_left(self.clusters, index)
+        if at == len(self.clusters) or self.clusters[at] != index:
+            return False
+        while at < len(self.clusters) and self.clusters[at] == index:
+            if int(self.records[at].flags) & _UNSAFE_TO_BREAK:
+                return False
+            at += 1
+        return True
+
+    def between(self, start: int, end: int) -> tuple[Glyph, ...]:
+        """The glyphs of the clusters that begin in ``start`` … ``end``, in visual order."""
+        if start <= self.item.start and end >= self.item.end:
+            return self.glyphs
+        low, high = bisect_left(self.clusters, start), bisect_left(self.clusters, end)
+        if self.is_right_to_left:
+            low, high = len(self.glyphs) - high, len(self.glyphs) - low
+        return self.glyphs[low:high]
+
+
+def shape_item(text: str, item: Item, language: str) -> ShapedItem:
+    """Shape an item within its text; cluster values are indices into the text."""
+    is_right_to_left = item.level % 2 == 1
+    reach = _CONTEXT_OF_JOINING if item.script in _JOINING_SCRIPTS else 1
+    shaped = _shape(
+        text[item.start : item.end],
+        text[max(0, item.start - reach) : item.start],
+        text[item.end : item.end + reach],
+        item.font,
+        item.script,
+        language,
+        is_right_to_left,
+    )
+    glyphs = tuple(
+        Glyph(glyph, advance, x_offset, y_offset, item.start + cluster)
+        for glyph, cluster, advance, x_offset, y_offset, _ in shaped
+    )
+    logical = shaped[::-1] if is_right_to_left else shaped
+    return ShapedItem(
+        item,
+        glyphs,
+        tuple(item.start + record[1] for record in logical),
+        tuple(record[5] for record in logical),
+    )
+
+
+@lru_cache(maxsize=20_000)
+def _shape(
+    text: str, before: str, after: str, font: FontKey, script: str, language: str, is_right_to_left: bool
+) -> Shaped:
+    """Shape a stretch; the characters beside it tell HarfBuzz how letters join across its ends.
+
+    Right-to-left runs keep marks apart from their letters (cluster level MONOTONE_CHARACTERS), since readers
+    of finished files then find the words; other runs keep a grapheme together.
+    """
+    opened = face(font)
+    buffer = uharfbuzz.Buffer()
+    buffer.add_codepoints([ord(character) for character in before + text + after], len(before), len(text))
+    buffer.direction = "rtl" if is_right_to_left else "ltr"
+    buffer.script = script
+    buffer.language = language
+    levels = uharfbuzz.BufferClusterLevel
+    buffer.cluster_level = levels.MONOTONE_CHARACTERS if is_right_to_left else levels.MONOTONE_GRAPHEMES
+    flags = uharfbuzz.BufferFlags.REMOVE_DEFAULT_IGNORABLES
+    if not before:
+        flags |= uharfbuzz.BufferFlags.BOT
+    if not after:
+        flags |= uharfbuzz.BufferFlags.EOT
+    buffer.flags = flags
+    uharfbuzz.shape(opened.font, buffer)
+    unit = 1 / opened.units_per_em
+    shaped = []
+    for record, position in zip(buffer.glyph_infos, buffer.glyph_positions, strict=True):
+        x_offset, y_offset, advance, _ = position.position
+        cluster = record.cluster - len(before)
+        shaped.append((record.codepoint, cluster, advance * unit, x_offset * unit, y_offset * unit, record))
+    return tuple(shaped)
