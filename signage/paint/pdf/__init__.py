@@ -1,0 +1,1 @@
+"""Sheets to tagged PDF files (ISO 32000-1, PDF/UA-1)."""
