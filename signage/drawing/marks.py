@@ -15,7 +15,10 @@ from signage.ground.glyphs import GlyphRun
 
 @dataclass(frozen=True, slots=True)
 class Dots:
-    """A fill of round dots on paper, in the units of the mark that carries it."""
+    """A fill of round dots on paper, in the units of the mark that carries it.
+
+    Rows lie ``pitch_y`` apart; every second row is shifted by half of ``pitch_x``.
+    """
 
     radius: float
     pitch_x: float
