@@ -179,7 +179,8 @@ def _package_folder(package: FontPackage) -> Path:
     specification = importlib.util.find_spec(package.module)
     if specification is None or not specification.submodule_search_locations:
         raise MissingFromMachineError(
-            f"The fonts of the package {package.module} are not installed; install them with: {package.install}"
+            f"The fonts of the package {package.module} are not installed; "
+            f"install them with: {package.install}"
         )
     return Path(specification.submodule_search_locations[0])
 

@@ -31,8 +31,8 @@ class ForbiddenCharacter:
     def message(self) -> str:
         """What was found, where in the text, and what to do."""
         return (
-            f"the character {self.name} stands at position {self.index + 1} and would change the order in which "
-            "characters are shown; remove it (isolates U+2066 to U+2069 are allowed)"
+            f"the character {self.name} stands at position {self.index + 1} and would change the order "
+            "in which characters are shown; remove it (isolates U+2066 to U+2069 are allowed)"
         )
 
 
