@@ -1,0 +1,58 @@
+"""What a rule is: it looks, returns problems and repairs nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass, field
+
+from signage.compose.context import SheetContext
+from signage.drawing.marks import Sheet
+from signage.ground.problem import Problem, Severity
+
+
+@dataclass(frozen=True)
+class Explanation:
+    """What ``signage explain`` prints: what the rule looks at, why, an example of its finding, the cure."""
+
+    code: str
+    name: str
+    severity: Severity
+    what: str
+    why: str
+    example: str
+    cure: str
+
+
+@dataclass(frozen=True)
+class SheetSubject:
+    """A composed sheet with what it was made from."""
+
+    sheet: Sheet
+    context: SheetContext
+    request: str = ""
+    cache: dict[str, object] = field(default_factory=dict, compare=False)
+    """Where rules of one run share what is slow to make, such as a raster."""
+
+    def problem(self, rule: Explanation, message: str, step: str | None = None, hint: str = "") -> Problem:
+        """A finding of a rule about this sheet."""
+        step_place = next((s for s in self.context.protocol.steps if s.id == step), None)
+        return Problem(
+            code=rule.code,
+            name=rule.name,
+            severity=rule.severity,
+            message=message,
+            hint=hint or rule.cure,
+            place=step_place.place if step_place else self.context.protocol.place,
+            protocol=self.sheet.protocol,
+            step=step,
+            locale=self.sheet.locale,
+            sheet=self.sheet.file_stem,
+        )
+
+
+@dataclass(frozen=True)
+class SheetRule:
+    """A rule over one composed sheet."""
+
+    explanation: Explanation
+    find: Callable[[SheetSubject], Iterable[Problem]]

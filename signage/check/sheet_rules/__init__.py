@@ -1,0 +1,1 @@
+"""One rule over composed sheets in each module; each module offers ``RULE``."""

@@ -1,0 +1,44 @@
+"""A character that no font of the project can draw."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.drawing.marks import TextMark, texts_of
+from signage.ground.problem import Problem, Severity
+from signage.text.paragraph import shape_paragraph
+
+EXPLANATION = Explanation(
+    code="SH-2",
+    name="missing-glyph",
+    severity=Severity.S1,
+    what="Every character of every text, after shaping.",
+    why="A character without a glyph prints as an empty box, and the reader loses a word.",
+    example="'☐' (U+2610) in a headline: no font of the list has it.",
+    cure="Use another character, or add a font that has it to content/fonts.",
+)
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each character and text."""
+    seen: set[tuple[str, int, int]] = set()
+    for page in subject.sheet.pages:
+        for mark, _box in texts_of(page):
+            yield from _missing_in(subject, mark, seen)
+
+
+def _missing_in(subject: SheetSubject, mark: TextMark, seen: set[tuple[str, int, int]]) -> Iterator[Problem]:
+    for missing in shape_paragraph(mark.text, mark.language, mark.weight).missing:
+        key = (mark.text, missing.code_point, mark.weight)
+        if key in seen:
+            continue
+        seen.add(key)
+        parts = (mark.message or "").split("/")
+        yield subject.problem(
+            EXPLANATION,
+            f"'{missing.character}' (U+{missing.code_point:04X}) in {mark.role} '{mark.text}' "
+            f"has no glyph in {missing.font}.",
+            parts[1] if len(parts) == 3 else None,
+        )
+
+
+RULE = SheetRule(EXPLANATION, find)

@@ -1,0 +1,32 @@
+"""Text that does not fit its box at the smallest size its role may have."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-1",
+    name="text-overflow",
+    severity=Severity.S1,
+    what="Every text of a sheet at the end of the fit ladder (balanced, ties dropped, down to its floor).",
+    why="Text that runs out of its box is cut off or covers another step; smaller type is not read on the wall.",
+    example="A headline of twelve long words needs 11.4 mm more than its tile has.",
+    cure="Shorten the text, or print the sheet on a larger paper.",
+)
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each text that is left over."""
+    for overflow in subject.sheet.overflows:
+        parts = (overflow.message or "").split("/")
+        step = parts[1] if len(parts) == 3 else None
+        yield subject.problem(
+            EXPLANATION,
+            f"{subject.sheet.kind}, {overflow.role}, {subject.sheet.locale}: '{overflow.text}' is "
+            f"{overflow.excess_mm:.1f} mm too large for its box at the smallest size it may have.",
+            step,
+        )
+
+
+RULE = SheetRule(EXPLANATION, find)

@@ -1,0 +1,49 @@
+"""``signage about``: what a helper needs to know about this installation."""
+
+from __future__ import annotations
+
+import platform
+from importlib import metadata
+
+from signage import __version__
+from signage.cli.application import Format, FormatOption, QuietOption, typer_application
+from signage.cli.report import print_json
+
+_LIBRARIES = (
+    "babel", "fonttools", "icu4py", "manimgx-fonts", "justmytype-intl-cjk", "pillow", "pydantic", "pypdfium2",
+    "pyyaml", "qrcode", "reportlab", "rich", "skia-pathops", "typer", "uharfbuzz",
+)  # fmt: skip
+
+
+@typer_application.command()
+def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
+    """Print versions, fonts with their scripts, and the platform, to paste into a report."""
+    from signage.pictograms.scenes import scene_names
+    from signage.text.manifest import FONTS
+
+    versions = {}
+    for name in _LIBRARIES:
+        try:
+            versions[name] = metadata.version(name)
+        except metadata.PackageNotFoundError:
+            versions[name] = "not installed"
+    facts = {
+        "signage": __version__,
+        "python": platform.python_version(),
+        "platform": platform.platform(),
+        "libraries": versions,
+        "fonts": sorted(str(font) for font in FONTS),
+        "pictures": len(scene_names()),
+    }
+    if form is Format.JSON:
+        print_json(facts)
+        return
+    if quiet:
+        return
+    print(f"signage {__version__}")
+    print(f"Python {facts['python']} on {facts['platform']}")
+    for name, version in versions.items():
+        print(f"  {name} {version}")
+    print(f"{facts['pictures']} pictures; fonts:")
+    for font in sorted(str(font) for font in FONTS):
+        print(f"  {font}")

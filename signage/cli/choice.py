@@ -1,0 +1,51 @@
+"""What a person asked for, checked against what exists."""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Iterable, Sequence
+
+from signage.build import SHEET_KINDS, Project, Wanted
+from signage.compose.papers import paper_names, paper_of
+from signage.compose.theme import Tone
+from signage.ground.errors import WrongUsageError
+
+STAND_INS = ("en-XA", "ar-XB")
+"""Locales made from the source to try a layout; generated, never stored."""
+
+
+def chosen(
+    project: Project,
+    protocols: Sequence[str] | None,
+    locales: Sequence[str] | None,
+    kinds: Sequence[str] | None,
+    papers: Sequence[str] | None,
+    tone: str,
+) -> Wanted:
+    """The request in the library's own names; raises WrongUsageError that says what exists."""
+    library = project.library
+    by_code = {protocol.code.lower(): name for name, protocol in library.protocols.items()}
+    names = [by_code.get(name.lower(), name) for name in protocols or ()]
+    _must_exist(names, library.protocols, "protocol")
+    _must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
+    _must_exist(kinds or (), SHEET_KINDS, "kind of sheet")
+    known_papers = {name.lower(): name for name in paper_names()}
+    chosen_papers = [known_papers.get(paper.lower(), paper) for paper in papers or ()]
+    _must_exist(chosen_papers, paper_names(), "paper")
+    _must_exist([tone], [each.value for each in Tone], "tone")
+    return Wanted(
+        tuple(names),
+        tuple(locales or ()),
+        tuple(kinds or ()),
+        tuple(paper_of(paper).name for paper in chosen_papers),
+        Tone(tone),
+    )
+
+
+def _must_exist(names: Iterable[str], known: Iterable[str], what: str) -> None:
+    existing = list(known)
+    for name in names:
+        if name not in existing:
+            near = difflib.get_close_matches(name, existing, n=1)
+            hint = f" Did you mean {near[0]}?" if near else ""
+            raise WrongUsageError(f"There is no {what} '{name}'.{hint} There is: {', '.join(existing)}.")

@@ -1,0 +1,48 @@
+"""``signage explain CODE``: what a rule looks at, why, an example and the cure."""
+
+from __future__ import annotations
+
+import difflib
+from typing import Annotated
+
+import typer
+
+from signage.cli.application import Format, FormatOption, typer_application
+from signage.cli.report import print_json
+from signage.ground.errors import WrongUsageError
+
+
+@typer_application.command()
+def explain(
+    code: Annotated[str | None, typer.Argument(help="A code such as SH-3; none lists all codes.")] = None,
+    form: FormatOption = Format.TEXT,
+) -> None:
+    """Explain a code that a report named."""
+    from dataclasses import asdict
+
+    from signage.check.registry import explanations
+
+    known = explanations()
+    if code is None:
+        if form is Format.JSON:
+            print_json({"rules": [asdict(rule) for rule in known.values()]})
+            return
+        for rule in known.values():
+            print(f"{rule.code:6} {rule.severity.value}  {rule.name}")
+        return
+    rule_found = known.get(code.upper())
+    if rule_found is None:
+        near = difflib.get_close_matches(code.upper(), known, n=3)
+        hint = f" Did you mean {', '.join(near)}?" if near else ""
+        raise WrongUsageError(f"There is no code {code}.{hint} 'signage explain' lists all codes.")
+    if form is Format.JSON:
+        print_json(asdict(rule_found))
+        return
+    print(f"{rule_found.code} {rule_found.name} ({rule_found.severity.value})")
+    for title, text in (
+        ("What it looks at", rule_found.what),
+        ("Why", rule_found.why),
+        ("Example", rule_found.example),
+        ("What to do", rule_found.cure),
+    ):
+        print(f"\n{title}\n  {text}")

@@ -1,0 +1,107 @@
+"""Everything is looked at: words, then every sheet in every language in use."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from signage.build import Project, SheetRequest, Wanted, compose_request, open_project, requests_for
+from signage.check.registry import all_sheet_rules
+from signage.check.rule import SheetSubject
+from signage.compose.theme import Tone
+from signage.ground.errors import RefusedError
+from signage.ground.problem import Problem, Severity
+from signage.words.coverage import coverage_problems
+
+
+@dataclass(frozen=True)
+class LookedAt:
+    """How much a check has seen."""
+
+    messages: int
+    locales: int
+    sheets: int
+
+
+Progress = Callable[..., Iterable[Any]]
+
+
+def check_project(project: Project, progress: Progress | None = None) -> tuple[list[Problem], LookedAt]:
+    """All problems of words and sheets, sorted; locales with faulty words are not composed."""
+    words = coverage_problems(project.library, project.messages, project.locales)
+    faulty = {problem.locale for problem in words if problem.severity is not Severity.S3}
+    locales = tuple(tag for tag in project.locales_in_use if tag not in faulty)
+    requests = requests_for(project, Wanted(locales=locales)) if locales else ()
+    sheets = _check_sheets(project, requests, progress)
+    problems = sorted({*words, *sheets}, key=_order)
+    return problems, LookedAt(len(project.messages), len(locales), len(requests))
+
+
+def check_request(project: Project, request: SheetRequest) -> list[Problem]:
+    """The findings of all sheet rules on one document."""
+    protocol = project.library.protocols[request.protocol]
+    try:
+        sheet = compose_request(project, request)
+    except RefusedError as refusal:
+        return [
+            Problem(
+                "SH-0",
+                "sheet-refused",
+                Severity.S1,
+                str(refusal),
+                place=protocol.place,
+                protocol=protocol.id,
+                locale=request.locale,
+                sheet=f"{request.kind} {request.phase} {request.paper}",
+            )
+        ]
+    subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone)))
+    return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
+
+
+def _check_sheets(
+    project: Project, requests: Sequence[SheetRequest], progress: Progress | None
+) -> list[Problem]:
+    workers = os.cpu_count() or 1
+    if workers == 1 or len(requests) < 8:
+        found: Iterable[list[Problem]] = (check_request(project, request) for request in requests)
+        return _gather(found, len(requests), progress)
+    from concurrent.futures import ProcessPoolExecutor  # noqa: PLC0415 - only for large jobs
+
+    arguments = (project.content, project.locales)
+    with ProcessPoolExecutor(workers, initializer=_open_in_worker, initargs=arguments) as pool:
+        return _gather(pool.map(_check_in_worker, requests, chunksize=2), len(requests), progress)
+
+
+def _gather(found: Iterable[list[Problem]], total: int, progress: Progress | None) -> list[Problem]:
+    if progress is not None:
+        found = progress(found, description="Looking", total=total)
+    return [problem for problems in found for problem in problems]
+
+
+def _order(problem: Problem) -> tuple[str, ...]:
+    place = problem.place
+    return (
+        problem.severity.value,
+        place.path,
+        f"{place.line:09}",
+        f"{place.column:09}",
+        problem.code,
+        problem.locale or "",
+        problem.sheet or "",
+        problem.message,
+    )
+
+
+_worker_project: list[Project] = []
+
+
+def _open_in_worker(content: Path, locales: Path) -> None:
+    _worker_project[:] = [open_project(content, locales)]
+
+
+def _check_in_worker(request: SheetRequest) -> list[Problem]:
+    return check_request(_worker_project[0], request)

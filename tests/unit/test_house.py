@@ -1,0 +1,66 @@
+"""Imports go down only; rooms on one level do not know each other."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+PACKAGE = Path(__file__).resolve().parents[2] / "signage"
+LEVEL = {
+    "ground": 0,
+    "model": 1,
+    "drawing": 1,
+    "text": 1,
+    "load": 2,
+    "rehearse": 2,
+    "words": 2,
+    "pictograms": 2,
+    "compose": 3,
+    "impose": 3,
+    "paint": 3,
+    "pages": 3,
+    "check": 4,
+    "control": 4,
+    "pack": 4,
+    "build": 5,
+    "examine": 6,
+    "cli": 7,
+}
+
+
+def room_of(module: str) -> str | None:
+    parts = module.split(".")
+    return parts[1] if parts[0] == "signage" and len(parts) > 1 else None
+
+
+def imports(path: Path) -> set[str]:
+    rooms = set()
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        names = []
+        if isinstance(node, ast.Import):
+            names = [alias.name for alias in node.names]
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            assert node.level == 0, f"{path}: relative imports hide the room"
+            names = [node.module] if node.module != "signage" else [f"signage.{a.name}" for a in node.names]
+        rooms |= {room for name in names if (room := room_of(name))}
+    return rooms - {"__version__"}
+
+
+@pytest.mark.parametrize("path", sorted(PACKAGE.rglob("*.py")), ids=lambda p: str(p.relative_to(PACKAGE)))
+def test_imports_go_down_only(path):
+    relative = path.relative_to(PACKAGE)
+    room = relative.parts[0].removesuffix(".py")
+    if room == "__init__":
+        return
+    for other in imports(path) - {room}:
+        assert LEVEL[other] < LEVEL[room], f"{relative} (level {LEVEL[room]}) imports {other} ({LEVEL[other]})"
+
+
+def test_every_room_has_a_level():
+    rooms = {p.name.removesuffix(".py") for p in PACKAGE.iterdir() if p.name[0] not in "._"} - {"__init__"}
+    assert rooms <= set(LEVEL)
+
+
+@pytest.mark.parametrize("path", sorted(PACKAGE.rglob("*.py")), ids=lambda p: str(p.relative_to(PACKAGE)))
+def test_files_stay_readable_in_one_sitting(path):
+    assert len(path.read_text(encoding="utf-8").splitlines()) <= 400
