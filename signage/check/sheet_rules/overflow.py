@@ -10,7 +10,7 @@ EXPLANATION = Explanation(
     name="text-overflow",
     severity=Severity.S1,
     what="Every text of a sheet at the end of the fit ladder (balanced, ties dropped, down to its floor).",
-    why="Text that runs out of its box is cut off or covers another step; smaller type is not read on the wall.",
+    why="Text that runs out of its box covers another step, and smaller type is not read on the wall.",
     example="A headline of twelve long words needs 11.4 mm more than its tile has.",
     cure="Shorten the text, or print the sheet on a larger paper.",
 )
