@@ -1,0 +1,195 @@
+"""From painted operations to few filled paths with transparent gaps.
+
+A ``ground`` operation is cut out of everything beneath it; strokes become outlines; paths of one
+pigment are united where nothing lies between them; everything is cut to the canvas. The result needs
+no strokes, no clips and no background colour.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+import pathops
+
+from signage.ground.geometry import Path, Segment, polygon
+from signage.pictograms.kit.nodes import CANVAS, Member, Operation, Pigment
+
+CompiledLayer = tuple[Pigment, Path]
+"""A pigment and its filled path (non-zero rule), in the units of a pictogram."""
+
+COMPILER_EDITION = 1
+"""Raised when the compiler gives other paths for the same operations, so that kept ones are dropped."""
+
+_CRUMB = 0.3
+"""Area in square units below which a contour is dust from the arithmetic, not drawing."""
+
+_CONIC_TOLERANCE = 0.02
+_MITRE_LIMIT = 4
+
+
+def compile_operations(operations: Iterable[Operation]) -> tuple[CompiledLayer, ...]:
+    """The layers of a scene in painting order. Raises KeyError on an unknown path command."""
+    layers: list[tuple[Pigment, pathops.Path]] = []
+    for operation in _melt(operations):
+        pigment, shape = operation
+        if pigment == "ground":
+            layers = [(other, _subtract(path, shape)) for other, path in layers]
+            layers = [(other, path) for other, path in layers if not _is_empty(path)]
+        else:
+            _lay(layers, pigment, shape)
+    canvas = _outline_to_skia(polygon([(0, 0), (CANVAS, 0), (CANVAS, CANVAS), (0, CANVAS)]))
+    compiled: list[CompiledLayer] = []
+    for pigment, shape in layers:
+        path = _path_of(_combine(shape, canvas, pathops.PathOp.INTERSECTION))
+        if path:
+            compiled.append((pigment, path))
+    return tuple(compiled)
+
+
+def _melt(operations: Iterable[Operation]) -> Iterable[tuple[Pigment, pathops.Path]]:
+    """Shapes of neighbouring operations of one pigment and one clip, united before anything else."""
+    pigment: Pigment | None = None
+    within: tuple[tuple[Member, ...], ...] = ()
+    pending: list[pathops.Path] = []
+
+    def finished() -> pathops.Path:
+        united = _unite(pending)
+        for members in within:
+            united = _combine(united, _shape_of_members(members), pathops.PathOp.INTERSECTION)
+        return united
+
+    for operation in operations:
+        if pending and pigment is not None and (operation.pigment, operation.within) != (pigment, within):
+            yield pigment, finished()
+            pending = []
+        pigment, within = operation.pigment, operation.within
+        pending.append(_shape(operation))
+    if pending and pigment is not None:
+        yield pigment, finished()
+
+
+def _lay(layers: list[tuple[Pigment, pathops.Path]], pigment: Pigment, shape: pathops.Path) -> None:
+    """Put a shape on top, or into a lower layer of its pigment if nothing between the two is touched."""
+    for index in range(len(layers) - 1, -1, -1):
+        other, path = layers[index]
+        if other == pigment:
+            layers[index] = (pigment, _combine(path, shape, pathops.PathOp.UNION))
+            return
+        if _touch(path, shape):
+            break
+    layers.append((pigment, shape))
+
+
+def _touch(first: pathops.Path, second: pathops.Path) -> bool:
+    left, top, right, bottom = first.bounds
+    other_left, other_top, other_right, other_bottom = second.bounds
+    if right < other_left or other_right < left or bottom < other_top or other_bottom < top:
+        return False
+    return not _is_empty(_combine(first, second, pathops.PathOp.INTERSECTION))
+
+
+def _is_empty(path: pathops.Path) -> bool:
+    return len(path) == 0
+
+
+def _subtract(path: pathops.Path, shape: pathops.Path) -> pathops.Path:
+    left, top, right, bottom = path.bounds
+    other_left, other_top, other_right, other_bottom = shape.bounds
+    if right < other_left or other_right < left or bottom < other_top or other_bottom < top:
+        return path
+    return _combine(path, shape, pathops.PathOp.DIFFERENCE)
+
+
+def _combine(first: pathops.Path, second: pathops.Path, how: pathops.PathOp) -> pathops.Path:
+    return pathops.op(first, second, how, fix_winding=True)
+
+
+def _unite(shapes: Sequence[pathops.Path]) -> pathops.Path:
+    if len(shapes) == 1:
+        return shapes[0]
+    builder = pathops.OpBuilder(fix_winding=True)
+    for shape in shapes:
+        builder.add(shape, pathops.PathOp.UNION)
+    return builder.resolve()
+
+
+def _shape(operation: Operation) -> pathops.Path:
+    pieces: list[pathops.Path] = []
+    if operation.is_filled:
+        pieces.append(_filled(operation.path))
+    if operation.width > 0:
+        pieces.append(_stroked(operation.path, operation.width, operation.has_butt_caps))
+    return _unite(pieces)
+
+
+def _shape_of_members(members: Sequence[Member]) -> pathops.Path:
+    return _unite(
+        [
+            _stroked(member.path, member.width, has_butt_caps=False) if member.width else _filled(member.path)
+            for member in members
+        ]
+    )
+
+
+def _filled(path: Path) -> pathops.Path:
+    shape = _outline_to_skia(path)
+    shape.simplify(fix_winding=True)
+    return shape
+
+
+def _stroked(path: Path, width: float, has_butt_caps: bool) -> pathops.Path:
+    shape = _outline_to_skia(path)
+    cap = pathops.LineCap.BUTT_CAP if has_butt_caps else pathops.LineCap.ROUND_CAP
+    shape.stroke(width, cap, pathops.LineJoin.ROUND_JOIN, _MITRE_LIMIT)
+    shape.convertConicsToQuads(_CONIC_TOLERANCE)
+    shape.simplify(fix_winding=True)
+    return shape
+
+
+def _outline_to_skia(path: Path) -> pathops.Path:
+    shape = pathops.Path()
+    add = {"M": shape.moveTo, "L": shape.lineTo, "C": shape.cubicTo}
+    for segment in path:
+        command, numbers = str(segment[0]), [float(value) for value in segment[1:]]
+        if command == "Z":
+            shape.close()
+        else:
+            add[command](*numbers)
+    return shape
+
+
+def _path_of(shape: pathops.Path) -> Path:
+    segments: list[Segment] = []
+    for contour in shape.contours:
+        if abs(contour.area) < _CRUMB:
+            continue
+        position = (0.0, 0.0)
+        for verb, points in contour:
+            if verb == pathops.PathVerb.MOVE:
+                segments.append(("M", *_rounded(points)))
+            elif verb == pathops.PathVerb.LINE:
+                segments.append(("L", *_rounded(points)))
+            elif verb == pathops.PathVerb.CUBIC:
+                segments.append(("C", *_rounded(points)))
+            elif verb == pathops.PathVerb.QUAD:
+                segments.append(("C", *_rounded(_cubic(position, points))))
+            elif verb == pathops.PathVerb.CLOSE:
+                segments.append(("Z",))
+            position = points[-1] if points else position
+    return tuple(segments)
+
+
+def _cubic(
+    start: tuple[float, float], points: Sequence[tuple[float, float]]
+) -> tuple[tuple[float, float], ...]:
+    (x, y), end = points
+    return (
+        (start[0] + (x - start[0]) * 2 / 3, start[1] + (y - start[1]) * 2 / 3),
+        (end[0] + (x - end[0]) * 2 / 3, end[1] + (y - end[1]) * 2 / 3),
+        end,
+    )
+
+
+def _rounded(points: Iterable[tuple[float, float]]) -> list[float]:
+    """Coordinates at a hundredth of a unit, which is 0.005 mm on the largest picture."""
+    return [round(value, 2) + 0.0 for point in points for value in point]

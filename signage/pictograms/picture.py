@@ -1,0 +1,76 @@
+"""A scene as a drawing to place on sheets."""
+
+from __future__ import annotations
+
+import json
+import os
+from functools import cache
+from pathlib import Path as FilePath
+
+from signage.drawing.marks import Form, PathMark
+from signage.ground.files import write_whole
+from signage.ground.fingerprint import canonical_json, fingerprint
+from signage.ground.geometry import mirroring
+from signage.pictograms.compile import COMPILER_EDITION, CompiledLayer, compile_operations
+from signage.pictograms.kit.nodes import CANVAS, Operation, flatten, group
+from signage.pictograms.palette import Palette
+from signage.pictograms.scenes import operation_record, scene_of
+
+
+def picture_form(name: str, palette: Palette, mirrored: bool = False) -> Form:
+    """The picture of a scene, 96 units a side, as filled paths with transparent gaps.
+
+    ``mirrored`` asks for the drawing of a right-to-left sheet; scenes whose rule is ``never`` stay
+    as they are. Raises WrongUsageError if no scene has the name.
+    """
+    is_mirrored = mirrored and scene_of(name).mirror == "with-layout"
+    marks = tuple(
+        PathMark(path, fill=palette.fill(pigment)) for pigment, path in compiled_scene(name, is_mirrored)
+    )
+    suffix = "-mirrored" if is_mirrored else ""
+    return Form(f"picture-{name}-{palette.name}{suffix}", CANVAS, marks)
+
+
+@cache
+def compiled_scene(name: str, mirrored: bool = False) -> tuple[CompiledLayer, ...]:
+    """The layers of a scene, kept in memory and in the cache folder of the platform."""
+    nodes = scene_of(name).nodes
+    if mirrored:
+        nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
+    operations = tuple(flatten(nodes))
+    kept = cache_folder() / f"{_cache_key(operations)}.json"
+    layers = _read_kept(kept)
+    if layers is None:
+        layers = compile_operations(operations)
+        _keep(kept, layers)
+    return layers
+
+
+def cache_folder() -> FilePath:
+    """Where compiled pictures are kept: ``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``."""
+    root = os.environ.get("XDG_CACHE_HOME")
+    base = FilePath(root) if root else FilePath.home() / ".cache"
+    return base / "signage" / "pictures"
+
+
+def _cache_key(operations: tuple[Operation, ...]) -> str:
+    return fingerprint([COMPILER_EDITION, [operation_record(operation) for operation in operations]])
+
+
+def _read_kept(file: FilePath) -> tuple[CompiledLayer, ...] | None:
+    try:
+        stored = json.loads(file.read_bytes())
+        if stored["fingerprint"] != fingerprint(stored["layers"]):
+            return None
+        return tuple(
+            (pigment, tuple(tuple(segment) for segment in path)) for pigment, path in stored["layers"]
+        )
+    except (OSError, ValueError, TypeError, KeyError):
+        return None
+
+
+def _keep(file: FilePath, layers: tuple[CompiledLayer, ...]) -> None:
+    try:
+        write_whole(file, canonical_json({"fingerprint": fingerprint(layers), "layers": layers}))
+    except OSError:
+        return
