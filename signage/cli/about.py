@@ -19,7 +19,7 @@ _LIBRARIES = (
 def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
     """Print versions, fonts with their scripts, and the platform, to paste into a report."""
     from signage.pictograms.scenes import scene_names
-    from signage.text.manifest import FONTS
+    from signage.text.manifest import FONT_FILES
 
     versions = {}
     for name in _LIBRARIES:
@@ -27,12 +27,13 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
             versions[name] = metadata.version(name)
         except metadata.PackageNotFoundError:
             versions[name] = "not installed"
+    fonts = sorted(f"{file.name}: {', '.join(file.scripts) or 'symbols'}" for file in FONT_FILES)
     facts = {
         "signage": __version__,
         "python": platform.python_version(),
         "platform": platform.platform(),
         "libraries": versions,
-        "fonts": sorted(str(font) for font in FONTS),
+        "fonts": fonts,
         "pictures": len(scene_names()),
     }
     if form is Format.JSON:
@@ -45,5 +46,5 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
     for name, version in versions.items():
         print(f"  {name} {version}")
     print(f"{facts['pictures']} pictures; fonts:")
-    for font in sorted(str(font) for font in FONTS):
+    for font in fonts:
         print(f"  {font}")

@@ -39,15 +39,15 @@ def run(arguments: list[str] | None = None) -> None:
 def _unexpected(error: Exception, words: list[str]) -> int:
     import os
 
-    import click
+    import typer
 
-    if isinstance(error, click.exceptions.Exit):
-        return error.exit_code
-    if isinstance(error, click.ClickException):
+    if isinstance(error, typer.Exit):
+        return int(error.exit_code)
+    if isinstance(error, typer.Abort):
+        return 130
+    if hasattr(error, "format_message"):  # a usage error of the command-line library
         say_error(_usage_message(error))
         return 2
-    if isinstance(error, click.Abort):
-        return 130
     if isinstance(error, OSError):
         say_error(
             f"{error.filename or 'A file'}: {error.strerror or error}. Check that it exists and may be used."

@@ -1,0 +1,42 @@
+"""Cards of a poster that are not on one grid."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.drawing.marks import groups_of
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-21",
+    name="uneven-cards",
+    severity=Severity.S3,
+    what=(
+        "All big steps of a page start on the same few columns and have one width and one tile height; "
+        "strips have one height."
+    ),
+    why="An even grid lets the eye go from card to card; an odd card looks more important.",
+    example="One tile is 3 mm higher than its neighbours.",
+    cure="Report it: the layout is at fault, not the content.",
+)
+
+_TOLERANCE_MM = 0.1
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each kind of step and measure that varies on a page."""
+    if not subject.sheet.kind.startswith("poster") or subject.sheet.kind == "poster-hands":
+        return
+    for number, page in enumerate(subject.sheet.pages, start=1):
+        for kind, measures in (("big", ("width", "height")), ("small", ("height",))):
+            boxes = [box for step, box in groups_of(page, "step") if step.fact("kind") == kind]
+            for measure in measures:
+                values = [getattr(box, measure) for box in boxes]
+                if values and max(values) - min(values) > _TOLERANCE_MM:
+                    yield subject.problem(
+                        EXPLANATION,
+                        f"{kind} steps of page {number} are {min(values):.1f} to {max(values):.1f} mm "
+                        f"in {measure}",
+                    )
+
+
+RULE = SheetRule(EXPLANATION, find)

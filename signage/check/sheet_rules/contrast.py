@@ -1,0 +1,58 @@
+"""Text that is too pale for its ground."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.drawing.marks import Mark, PathMark, TextMark, walk
+from signage.ground.colour import contrast_ratio
+from signage.ground.geometry import Affine, Box, path_box
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-10",
+    name="low-contrast",
+    severity=Severity.S2,
+    what=(
+        "Every text colour against paper and every tint of the sheet, and on filled bands: at least 4.5 "
+        "to 1 (WCAG 2.2, 1.4.3)."
+    ),
+    why="Pale text disappears in poor light and on worn laminate.",
+    example="Grey text at 3.1 to 1 on the care tint.",
+    cure="Report it: colours are chosen by the theme.",
+)
+
+_WANTED = 4.5
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each text on a ground that is too like it."""
+    seen: set[tuple[str, str, str]] = set()
+    for page in subject.sheet.pages:
+        grounds: list[tuple[Box, str]] = []
+        for mark, transform in walk(page.marks):
+            if isinstance(mark, TextMark):
+                ground = _ground_under(transform.box(mark.box), grounds)
+                ratio = contrast_ratio(mark.colour, ground)
+                key = (mark.role, mark.colour, ground)
+                if ratio < _WANTED and key not in seen:
+                    seen.add(key)
+                    yield subject.problem(
+                        EXPLANATION,
+                        f"{mark.role} '{mark.text}' has {ratio:.1f} to 1 on {ground}; 4.5 is wanted",
+                    )
+            else:
+                grounds += _painted(mark, transform)
+
+
+def _painted(mark: Mark, transform: Affine) -> list[tuple[Box, str]]:
+    if isinstance(mark, PathMark) and isinstance(mark.fill, str):
+        return [(transform.box(path_box(mark.path)), mark.fill)]
+    return []
+
+
+def _ground_under(box: Box, grounds: list[tuple[Box, str]]) -> str:
+    middle = Box(box.x + box.width / 2, box.y + box.height / 2, 0.0, 0.0)
+    return next((colour for bounds, colour in reversed(grounds) if bounds.contains(middle)), "#FFFFFF")
+
+
+RULE = SheetRule(EXPLANATION, find)

@@ -1,0 +1,56 @@
+"""A draft that does not say so."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.drawing.marks import Group, Page, TextMark, groups_of, walk
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-13",
+    name="draft-mark-missing",
+    severity=Severity.S1,
+    what=(
+        "A sheet that is not approved carries the draft tag on every page or card; a poster also the "
+        "ribbon on all four edges, in its language and in the source language."
+    ),
+    why="An unapproved sheet on a wall is followed like any other.",
+    example="The ribbon is missing on the lower edge of an Arabic poster.",
+    cure="Report it: nothing but a sign-off removes the mark.",
+)
+
+_EDGES = ("top", "bottom", "left", "right")
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """Problems of tags and ribbons, page by page."""
+    if not subject.sheet.is_draft:
+        return
+    for number, page in enumerate(subject.sheet.pages, start=1):
+        units = groups_of(page, "card") or groups_of(page, "panel") or [None]
+        tags = len(groups_of(page, "draft-tag"))
+        wanted = len(units) - 1 if groups_of(page, "panel") else len(units)
+        if tags < wanted:
+            yield subject.problem(EXPLANATION, f"page {number} has {tags} draft tags; {wanted} are wanted")
+        if subject.sheet.kind.startswith("poster"):
+            yield from _ribbon(subject, page, number)
+
+
+def _ribbon(subject: SheetSubject, page: Page, number: int) -> Iterator[Problem]:
+    languages = {subject.context.wording.tag, subject.context.source.tag}
+    found: dict[str, set[str]] = {edge: set() for edge in _EDGES}
+    for mark, _ in walk(page.marks):
+        if isinstance(mark, Group) and mark.role == "ribbon":
+            found.setdefault(mark.name, set()).update(
+                text.language for text, _ in walk(mark.marks) if isinstance(text, TextMark)
+            )
+    for edge in _EDGES:
+        missing = languages - found[edge]
+        if missing:
+            yield subject.problem(
+                EXPLANATION,
+                f"the {edge} edge of page {number} lacks the draft sentence in {', '.join(sorted(missing))}",
+            )
+
+
+RULE = SheetRule(EXPLANATION, find)

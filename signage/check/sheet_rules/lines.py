@@ -1,0 +1,50 @@
+"""Texts in too many lines, or with a lone last word."""
+
+from collections.abc import Iterator
+
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.drawing.marks import TextMark, texts_of
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-9",
+    name="poor-line-breaks",
+    severity=Severity.S3,
+    what=(
+        "Headlines have at most two lines, details three, strips two; no word is broken; a last line has "
+        "two words or 40 % of the longest."
+    ),
+    why="A lone word at the end is overlooked, a broken word misread.",
+    example="A detail ends with the single word goggles on its third line.",
+    cure="Reword the text so that it breaks better.",
+)
+
+_MOST_LINES = {"headline": 2, "detail": 3, "strip": 2, "row": 2, "why": 2, "caution": 2}
+_WATCHED = frozenset({"headline", "detail", "strip", "key-rule", "note", "caution", "why"})
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each text."""
+    seen: set[str] = set()
+    for page in subject.sheet.pages:
+        for mark, _box in texts_of(page, lambda text: text.role in _WATCHED):
+            fault = _fault(mark)
+            if fault and fault not in seen:
+                seen.add(fault)
+                parts = (mark.message or "").split("/")
+                yield subject.problem(EXPLANATION, fault, parts[1] if len(parts) == 3 else None)
+
+
+def _fault(mark: TextMark) -> str:
+    lines = len(mark.lines)
+    most = _MOST_LINES.get(mark.role, 6)
+    if lines > most:
+        return f"{mark.role} '{mark.text}' has {lines} lines; {most} are wanted"
+    widths = [sum(run.advance for run in line.runs) for line in mark.lines]
+    last = mark.text[mark.lines[-1].start : mark.lines[-1].end].split()
+    if lines > 1 and len(last) < 2 and widths[-1] < 0.4 * max(widths):
+        return f"{mark.role} '{mark.text}' ends with the lone word '{' '.join(last)}'"
+    return ""
+
+
+RULE = SheetRule(EXPLANATION, find)

@@ -1,0 +1,40 @@
+"""Marks that a photocopier loses."""
+
+from collections.abc import Iterator
+
+from signage.check.raster import rasters_of
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.theme import Tone
+from signage.drawing.marks import groups_of
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-17",
+    name="pale-on-copier",
+    severity=Severity.S2,
+    what=(
+        "A sheet for photocopiers, at one bit: black share of zone patterns (15 to 45 %), of critical "
+        "marks (at least 60 %)."
+    ),
+    why="A rail that turns solid black or vanishes no longer tells the zones apart.",
+    example="The speckle of the dirty side copies as 8 % black.",
+    cure="Report it: patterns are chosen by the theme.",
+)
+
+_PATTERN = (0.12, 0.5)
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each pattern of each page, on sheets made for photocopiers."""
+    if subject.context.tone is not Tone.MONO:
+        return
+    for page, raster in zip(subject.sheet.pages, rasters_of(subject), strict=True):
+        for pattern, box in groups_of(page, "pattern"):
+            if pattern.name == "blank" or min(box.width, box.height) < 3:
+                continue
+            share = raster.share_darker_than(140, box)
+            if not _PATTERN[0] <= share <= _PATTERN[1]:
+                yield subject.problem(EXPLANATION, f"the pattern {pattern.name} copies as {share:.0%} black")
+
+
+RULE = SheetRule(EXPLANATION, find)

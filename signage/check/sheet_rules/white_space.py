@@ -1,0 +1,39 @@
+"""A poster with too little paper left between things."""
+
+from collections.abc import Iterator
+
+from signage.check.raster import Raster, rasters_of
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-15",
+    name="crowded-sheet",
+    severity=Severity.S3,
+    what="The share of paper (lighter than 238 of 255) inside the margins: at least 60 % on a poster.",
+    why="Crowded sheets are not read; empty ones waste the distance at which type could be larger.",
+    example="A poster whose paper share is 52 %.",
+    cure="Shorten details, or print on a larger paper.",
+)
+
+_LEAST_PAPER = 0.60
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each crowded page."""
+    if not subject.sheet.kind.startswith("poster"):
+        return
+    for number, raster in enumerate(rasters_of(subject), start=1):
+        share = paper_share(raster)
+        if share < _LEAST_PAPER:
+            yield subject.problem(
+                EXPLANATION, f"page {number} is {share:.0%} paper; {_LEAST_PAPER:.0%} is wanted"
+            )
+
+
+def paper_share(raster: Raster) -> float:
+    """The share of pixels that are paper inside the margins."""
+    return raster.share_lighter_than(238)
+
+
+RULE = SheetRule(EXPLANATION, find)
