@@ -1,0 +1,98 @@
+"""Which files a content folder has to hold, which it may hold, and which ought not to be there."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from signage.ground.place import Place
+from signage.ground.problem import Problem
+from signage.load import faults
+from signage.load.file_text import shown_path
+from signage.load.suggestion import nearest
+
+_TERMS = "terms.yaml"
+_KNOWN = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, "approvals.yaml")
+
+
+@dataclass(frozen=True, slots=True)
+class ContentFiles:
+    """The paths of a content folder, wards and protocols in the order of their names."""
+
+    library: Path
+    kit: Path
+    policy: Path
+    terms: Path | None
+    wards: tuple[Path, ...]
+    protocols: tuple[Path, ...]
+
+
+def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
+    """The files to read; None where the folder itself is not there. Nothing is opened."""
+    entries = _list_folder(content, problems)
+    if entries is None:
+        return None
+    problems.extend(
+        _unexpected(path, "is not a file that is read", nearest(path.stem, _stems()))
+        for path in entries
+        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in _KNOWN
+    )
+    return ContentFiles(
+        content / "library.yaml",
+        content / "kit.yaml",
+        content / "policy.yaml",
+        terms=content / _TERMS if content / _TERMS in entries else None,
+        wards=_files_of(content / "wards", "ward", problems),
+        protocols=_files_of(content / "protocols", "protocol", problems),
+    )
+
+
+def _stems() -> list[str]:
+    """The known names without suffix."""
+    return [name.removesuffix(".yaml") for name in _KNOWN]
+
+
+def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:
+    """The entries of a folder by name, without hidden ones; None, and a problem, where it has none."""
+    place = Place(shown_path(folder))
+    try:
+        return sorted(path for path in folder.iterdir() if not path.name.startswith("."))
+    except NotADirectoryError:
+        message = f"{place} is a file; a folder was wanted."
+    except FileNotFoundError:
+        message = f"The folder {place} is missing."
+    except (OSError, ValueError) as error:
+        message = f"The folder {place} could not be read: {getattr(error, 'strerror', None) or error}."
+    hint = (
+        "Name the folder that holds library.yaml; 'signage start DIR' writes a small library to begin from."
+    )
+    problems.append(faults.UNREADABLE_FILE.at(place, message, hint))
+    return None
+
+
+def _files_of(folder: Path, what: str, problems: list[Problem]) -> tuple[Path, ...]:
+    """The YAML files of a folder that has to hold at least one."""
+    entries = _list_folder(folder, problems)
+    if entries is None:
+        return ()
+    found = [path for path in entries if path.suffix == ".yaml"]
+    problems.extend(
+        _unexpected(path, f"is not read as a {what}", path.stem)
+        for path in entries
+        if path.suffix != ".yaml" and path.suffix.lower() in {".yaml", ".yml"}
+    )
+    if not found:
+        place = Place(shown_path(folder))
+        problems.append(
+            faults.UNREADABLE_FILE.at(
+                place, f"The folder {place} holds no {what}.", f"Write one {what} a file."
+            )
+        )
+    return tuple(found)
+
+
+def _unexpected(path: Path, message: str, stem: str | None) -> Problem:
+    """A YAML file that would be passed over."""
+    place = Place(shown_path(path))
+    hint = f"Did you mean '{stem}.yaml'?" if stem else ""
+    return faults.UNEXPECTED_FILE.at(place, f"{place} {message}.", hint)

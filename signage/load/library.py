@@ -1,0 +1,167 @@
+"""The content folder as a library: every file read, every problem of every file in one report."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Generic
+
+from signage.ground.errors import UnreadableInputError
+from signage.ground.problem import Problem
+from signage.load.building import field_places
+from signage.load.content_files import ContentFiles, find_files
+from signage.load.declared import gather
+from signage.load.duplicates import kit_duplicates, library_duplicates, protocol_duplicates, ward_duplicates
+from signage.load.kit_file import KitEntry, build_kit
+from signage.load.library_file import LibraryEntry, TermsEntry, build_locales, build_terms
+from signage.load.nodes import Node, text_of
+from signage.load.placeholders import name_brace_problems
+from signage.load.policy_file import PoliciesEntry, build_policy, policy_problems
+from signage.load.protocol_file import ProtocolEntry, build_protocol
+from signage.load.protocol_references import protocol_problems
+from signage.load.references import kit_problems, library_problems, term_problems, ward_problems
+from signage.load.step_grammar import normal_form
+from signage.load.validation import EntryType, validate
+from signage.load.ward_file import WardEntry, build_ward
+from signage.load.yaml_reader import read_yaml
+from signage.model.library import Library
+
+
+@dataclass(frozen=True, slots=True)
+class _Reading(Generic[EntryType]):
+    """A file as nodes and, where its schema holds, as an entry."""
+
+    node: Node | None
+    entry: EntryType | None
+
+    @property
+    def valid(self) -> tuple[EntryType, Node]:
+        """Entry and node of a file without problems."""
+        assert self.entry is not None
+        assert self.node is not None
+        return self.entry, self.node
+
+
+@dataclass(frozen=True, slots=True)
+class _Readings:
+    """All files of a content folder."""
+
+    library: _Reading[LibraryEntry]
+    kit: _Reading[KitEntry]
+    policy: _Reading[PoliciesEntry]
+    terms: _Reading[TermsEntry] | None
+    wards: tuple[_Reading[WardEntry], ...]
+    protocols: tuple[_Reading[ProtocolEntry], ...]
+
+
+def load_library(content: Path, known_pictures: Collection[str] | None = None) -> Library:
+    """The library of a content folder.
+
+    ``known_pictures`` are the names that a picture may have; None leaves them unjudged. Raises
+    UnreadableInputError with every problem of every file, in the order of file, line and column.
+    """
+    problems: list[Problem] = []
+    files = find_files(content, problems)
+    if files is None:
+        raise UnreadableInputError(problems)
+    readings = _read_files(files, problems)
+    problems.extend(_reference_problems(readings, known_pictures))
+    if problems:
+        distinct = dict.fromkeys(problems)
+        raise UnreadableInputError(sorted(distinct, key=lambda problem: (problem.place, problem.code)))
+    return _build_library(readings)
+
+
+def _read_file(path: Path, schema: type[EntryType], problems: list[Problem]) -> _Reading[EntryType]:
+    """One file against its schema."""
+    node, found = read_yaml(path)
+    problems.extend(found)
+    return _Reading(node, validate(node, schema, problems) if node is not None else None)
+
+
+def _read_protocol(path: Path, problems: list[Problem]) -> _Reading[ProtocolEntry]:
+    """A protocol's file, with ``do`` as a list in every step; its problems carry the protocol's name."""
+    found: list[Problem] = []
+    node, read = read_yaml(path)
+    found.extend(read)
+    entry = None
+    if node is not None:
+        node = normal_form(node, found)
+        entry = validate(node, ProtocolEntry, found)
+    problems.extend(_about(node, found))
+    return _Reading(node, entry)
+
+
+def _about(protocol: Node | None, problems: Iterable[Problem]) -> list[Problem]:
+    """The problems with the name of the protocol that they are about."""
+    name = text_of(protocol, "protocol")
+    return [replace(problem, protocol=name.text if name else None) for problem in problems]
+
+
+def _read_files(files: ContentFiles, problems: list[Problem]) -> _Readings:
+    """Every file against its schema."""
+    return _Readings(
+        library=_read_file(files.library, LibraryEntry, problems),
+        kit=_read_file(files.kit, KitEntry, problems),
+        policy=_read_file(files.policy, PoliciesEntry, problems),
+        terms=_read_file(files.terms, TermsEntry, problems) if files.terms is not None else None,
+        wards=tuple(_read_file(path, WardEntry, problems) for path in files.wards),
+        protocols=tuple(_read_protocol(path, problems) for path in files.protocols),
+    )
+
+
+def _reference_problems(readings: _Readings, pictures: Collection[str] | None) -> list[Problem]:
+    """What the schemas of single files cannot see: references, duplicates, placeholders."""
+    library, kit, policy = readings.library.node, readings.kit.node, readings.policy.node
+    wards = [ward.node for ward in readings.wards]
+    protocols = [protocol.node for protocol in readings.protocols]
+    declared = gather(library, kit, policy, wards, protocols)
+    problems = list(library_duplicates(library, wards, protocols))
+    if library is not None:
+        problems.extend((*library_problems(library, declared), *name_brace_problems(library)))
+    if kit is not None:
+        problems.extend(
+            (*kit_duplicates(kit), *kit_problems(kit, declared, pictures), *name_brace_problems(kit))
+        )
+    if policy is not None:
+        problems.extend(policy_problems(policy))
+    if readings.terms is not None and readings.terms.node is not None:
+        problems.extend(term_problems(readings.terms.node, declared))
+    for ward in wards:
+        if ward is not None:
+            problems.extend(
+                (*ward_duplicates(ward), *ward_problems(ward, declared), *name_brace_problems(ward))
+            )
+    for protocol in protocols:
+        if protocol is not None:
+            found = (
+                *protocol_duplicates(protocol),
+                *protocol_problems(protocol, declared, pictures),
+                *name_brace_problems(protocol),
+            )
+            problems.extend(_about(protocol, found))
+    return problems
+
+
+def _build_library(readings: _Readings) -> Library:
+    """The frozen library of files that have no problems."""
+    entry, node = readings.library.valid
+    policy = build_policy(*readings.policy.valid)
+    seconds = {key: value.value for key, value in policy.items() if type(value.value) is int}
+    wards = [build_ward(*ward.valid) for ward in readings.wards]
+    protocols = [build_protocol(*protocol.valid, seconds) for protocol in readings.protocols]
+    return Library(
+        name=entry.name,
+        source_locale=entry.source_language,
+        locales=build_locales(entry, node),
+        training_address=entry.training_address,
+        papers=entry.papers,
+        garments=build_kit(*readings.kit.valid),
+        policy=policy,
+        terms=build_terms(*readings.terms.valid) if readings.terms is not None else (),
+        wards={ward.id: ward for ward in wards},
+        protocols={protocol.id: protocol for protocol in protocols},
+        place=node.place,
+        places=field_places(node, LibraryEntry, source_language="source_locale"),
+    )

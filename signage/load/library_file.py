@@ -1,0 +1,87 @@
+"""library.yaml and terms.yaml: name, languages, papers and glossary of a library."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from signage.load.building import build, build_each, places_below, table
+from signage.load.kinds import Identifier, LanguageTag, ReadableText, WebAddress, one_of
+from signage.load.nodes import Node, child
+from signage.load.validation import NONE, Entry
+from signage.model.library import Locale, LocaleState, Term
+
+PAPERS = ("A0", "A1", "A2", "A3", "A4", "A5", "A6", "A7", "Letter", "Legal", "Tabloid")
+"""Sizes of ISO 216 and those of North American offices."""
+
+Paper = Annotated[str, one_of(*PAPERS)]
+
+NUMERALS = (
+    "latn", "arab", "arabext", "beng", "deva", "gujr", "guru", "khmr", "knda", "laoo", "mlym", "mymr",
+    "nkoo", "olck", "orya", "sinh", "tamldec", "telu", "thai", "tibt",
+)  # fmt: skip
+"""Decimal numbering systems of CLDR whose scripts are in daily use."""
+
+
+class LocaleEntry(Entry):
+    """A language of the library."""
+
+    owner: ReadableText
+    state: Annotated[str, one_of("in-use", "in-work")]
+    numerals: Annotated[str, one_of(*NUMERALS)] | None = None
+    register_: Annotated[str, one_of("formal", "familiar")] | None = None
+
+
+class LibraryEntry(Entry):
+    """All of library.yaml."""
+
+    name: ReadableText
+    source_language: LanguageTag
+    training_address: WebAddress
+    papers: tuple[Paper, ...]
+    locales: dict[LanguageTag, LocaleEntry]
+
+
+class TermEntry(Entry):
+    """A glossary entry; forms stand by locale."""
+
+    source: ReadableText
+    note: ReadableText = ""
+    approved: dict[LanguageTag, tuple[ReadableText, ...]] = NONE
+    forbidden: dict[LanguageTag, tuple[ReadableText, ...]] = NONE
+
+
+class TermsEntry(Entry):
+    """All of terms.yaml."""
+
+    terms: dict[Identifier, TermEntry]
+
+
+def build_locales(entry: LibraryEntry, node: Node) -> dict[str, Locale]:
+    """The locales of a valid library.yaml in the order of the file."""
+    return build_each(
+        Locale,
+        entry.locales,
+        child(node, "locales"),
+        id_field="tag",
+        more=lambda _tag, locale: {"state": LocaleState(locale.state)},
+    )
+
+
+def build_terms(entry: TermsEntry, node: Node) -> tuple[Term, ...]:
+    """The glossary of a valid terms.yaml; places are kept for each locale too."""
+    nodes = table(child(node, "terms"))
+    return tuple(
+        build(
+            Term,
+            term,
+            nodes.values[key],
+            id_field="id",
+            id_place=nodes.key_place(key),
+            places={
+                **places_below(nodes.values[key], "approved"),
+                **places_below(nodes.values[key], "forbidden"),
+            },
+            id=key,
+        )
+        for key, term in entry.terms.items()
+    )

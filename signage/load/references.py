@@ -1,0 +1,104 @@
+"""References of kit, glossary, wards and library to what other files declare."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator
+
+from signage.ground.language import is_well_formed
+from signage.ground.problem import Problem
+from signage.load import faults
+from signage.load.declared import Declared, Names, judge, judge_each
+from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
+from signage.load.suggestion import shorten, suggest
+
+GARMENT = ("garment",)
+
+
+def picture_problems(text: Text | None, known: Collection[str] | None) -> Iterator[Problem]:
+    """The problem with the name of a picture; none where the pictures are not known."""
+    if text is not None and known is not None and text.text not in known:
+        yield faults.UNKNOWN_PICTURE.at(
+            text.place,
+            f"There is no picture '{shorten(text.text)}'.",
+            suggest(text.text, known, "Pictures"),
+        )
+
+
+def library_problems(library: Node, declared: Declared) -> Iterator[Problem]:
+    """The source language is one of the locales."""
+    source = text_of(library, "source-language")
+    if source is not None:
+        yield from _tag_problems(source, declared.locales)
+
+
+def kit_problems(kit: Node, declared: Declared, pictures: Collection[str] | None) -> Iterator[Problem]:
+    """What garments lie over and need beneath them, and their pictures."""
+    for node in (*entries_of(kit, "garments").values(), *entries_of(kit, "items").values()):
+        for key in ("over", "needs-under"):
+            yield from judge_each(texts_of(node, key), declared.kit, "a garment of kit.yaml", GARMENT)
+        for picture in entries_of(node, "pictures").values():
+            if isinstance(picture, Text) and not picture.is_absent:
+                yield from picture_problems(picture, pictures)
+
+
+def term_problems(terms: Node, declared: Declared) -> Iterator[Problem]:
+    """The locales of the forms."""
+    for node in entries_of(terms, "terms").values():
+        for key in ("approved", "forbidden"):
+            yield from _locale_keys(child(node, key), declared.locales)
+
+
+def ward_problems(ward: Node, declared: Declared) -> Iterator[Problem]:
+    """Zones of doors, fixtures and slots; garments of zones and bins; locales of readers."""
+    zones: Names = dict.fromkeys(entries_of(ward, "zones"), "zone")
+    what = "a zone of this ward"
+    for door in items_of(ward, "doors"):
+        yield from judge(text_of(door, "from"), zones, what)
+        yield from judge(text_of(door, "to"), zones, what)
+    for zone in entries_of(ward, "zones").values():
+        yield from judge_each(texts_of(zone, "requires"), declared.kit, "a garment of kit.yaml", GARMENT)
+    for fixture in entries_of(ward, "fixtures").values():
+        yield from judge(text_of(fixture, "zone"), zones, what)
+        yield from judge_each(texts_of(fixture, "accepts"), declared.kit, "a garment or item of kit.yaml")
+    for slot in entries_of(ward, "slots").values():
+        yield from judge(text_of(slot, "at"), zones, what)
+        for sheet in texts_of(slot, "sheets"):
+            yield from _sheet_problems(sheet, declared)
+    yield from _locale_keys(child(ward, "readers"), declared.locales)
+
+
+def _tag_problems(text: Text, locales: Names | None) -> Iterator[Problem]:
+    """A locale that library.yaml does not declare."""
+    if locales is None or text.text in locales or not is_well_formed(text.text):
+        return
+    yield faults.UNKNOWN_REFERENCE.at(
+        text.place,
+        f"'{text.text}' is not a locale of library.yaml.",
+        f"Declare it under 'locales', or use another. {suggest(text.text, locales, 'There are')}",
+    )
+
+
+def _locale_keys(node: Node | None, locales: Names | None) -> Iterator[Problem]:
+    """Keys that are locales."""
+    if isinstance(node, Table):
+        for key in node.values:
+            yield from _tag_problems(Text(key, node.key_place(key)), locales)
+
+
+def _sheet_problems(sheet: Text, declared: Declared) -> Iterator[Problem]:
+    """A sheet of a slot: ``protocol`` or ``protocol/phase``."""
+    if not declared.is_complete:
+        return
+    protocol, slash, phase = sheet.text.partition("/")
+    if protocol not in declared.protocols:
+        yield faults.UNKNOWN_REFERENCE.at(
+            sheet.place,
+            f"'{shorten(protocol)}' is not a protocol.",
+            suggest(protocol, declared.protocols, "There are"),
+        )
+    elif slash and phase not in declared.protocols[protocol]:
+        yield faults.UNKNOWN_REFERENCE.at(
+            sheet.place,
+            f"'{shorten(phase)}' is not a phase of the protocol '{protocol}'.",
+            suggest(phase, declared.protocols[protocol], "There are"),
+        )

@@ -1,0 +1,160 @@
+"""The grammar of steps: which verbs there are, which keys each uses, and one shape for both ways to write.
+
+``do: don`` with ``item: apron`` beside it, and ``do:`` with a list of movements, both become a step node
+whose ``do`` is a list of action nodes.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from signage.ground.problem import Problem
+from signage.load import faults
+from signage.load.nodes import Node, Sequence, Table, Text, child, items_of
+from signage.load.suggestion import shorten, suggest
+
+STEP_KEYS = (
+    "step", "text", "detail", "why", "caution", "picture", "when", "critical", "negation", "rationale", "do",
+)  # fmt: skip
+ACTION_KEYS = (
+    "do", "by", "on", "item", "technique", "together", "bin", "layer", "agent", "seconds", "part", "check",
+    "to", "chair", "need", "fixture", "amount", "target",
+)  # fmt: skip
+_FOR_EVERY_VERB = ("do", "by", "on")
+
+
+@dataclass(frozen=True, slots=True)
+class VerbKeys:
+    """The keys that a verb needs and those that it may have beside them."""
+
+    needed: tuple[str, ...] = ()
+    possible: tuple[str, ...] = ()
+
+
+VERBS = {
+    "need": VerbKeys(("need",)),
+    "inspect": VerbKeys((), ("item",)),
+    "check": VerbKeys(("item", "check")),
+    "don": VerbKeys(("item",)),
+    "fasten": VerbKeys(("item",), ("part",)),
+    "unfasten": VerbKeys(("item",), ("part",)),
+    "doff": VerbKeys(("item",), ("technique", "together", "bin")),
+    "discard": VerbKeys((), ("item", "bin")),
+    "hygiene": VerbKeys(("agent",), ("layer", "seconds", "part", "amount", "fixture")),
+    "touch": VerbKeys(("target",)),
+    "adjust": VerbKeys((), ("item", "target")),
+    "move": VerbKeys(("to",)),
+    "sit": VerbKeys(("chair",)),
+    "stand": VerbKeys(),
+    "disinfect": VerbKeys(("fixture",), ("seconds", "agent", "amount")),
+    "mat": VerbKeys((), ("seconds", "fixture")),
+    "wait": VerbKeys(("seconds",)),
+    "say": VerbKeys(),
+    "handover": VerbKeys(("item", "on")),
+    "replace": VerbKeys(("fixture",)),
+    "branch": VerbKeys(("to",)),
+}
+"""The verbs of the step grammar with their keys; ``by`` and ``on`` go with every verb."""
+
+HYGIENE_PARTS = (
+    "product", "palms", "backs", "between", "finger-backs", "thumbs", "fingertips", "dry", "wet", "rinse",
+    "close-tap",
+)  # fmt: skip
+"""The movements of hand hygiene that a technique card shows one by one."""
+
+
+def normal_form(protocol: Node, problems: list[Problem]) -> Node:
+    """The protocol with ``do`` as a list in every step; keys beside a list are reported."""
+    phases = child(protocol, "phases")
+    if not isinstance(protocol, Table) or not isinstance(phases, Sequence):
+        return protocol
+    return _with(protocol, phases=Sequence(tuple(_phase(p, problems) for p in phases.items), phases.place))
+
+
+def _with(table: Table, **replaced: Node) -> Table:
+    """The mapping with some values replaced."""
+    return Table({**table.values, **replaced}, table.place, table.key_places)
+
+
+def _phase(phase: Node, problems: list[Problem]) -> Node:
+    """A phase with its steps in normal form."""
+    steps = child(phase, "steps")
+    if not isinstance(phase, Table) or not isinstance(steps, Sequence):
+        return phase
+    return _with(phase, steps=Sequence(tuple(_step(s, problems) for s in steps.items), steps.place))
+
+
+def _step(step: Node, problems: list[Problem]) -> Node:
+    """A step whose action keys, if they stand beside ``do``, have moved into a list of one action."""
+    if not isinstance(step, Table):
+        return step
+    beside = [key for key in step.values if key in ACTION_KEYS and key != "do"]
+    unknown = [key for key in step.values if key not in STEP_KEYS and key not in ACTION_KEYS]
+    problems.extend(
+        faults.UNKNOWN_KEY.at(
+            step.key_place(key),
+            f"The key '{shorten(key)}' is not known in a step.",
+            suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
+        )
+        for key in unknown
+    )
+    kept = {key: value for key, value in step.values.items() if key in STEP_KEYS}
+    verb = step.values.get("do")
+    if isinstance(verb, Text) and not verb.is_absent:
+        values = {"do": verb, **{key: step.values[key] for key in beside}}
+        kept["do"] = Sequence((Table(values, verb.place, step.key_places),), verb.place)
+    elif isinstance(verb, Sequence):
+        problems.extend(
+            faults.MISFIT_KEY.at(
+                step.key_place(key),
+                f"'{key}' stands beside a list of movements, so it belongs to none of them.",
+                "Write it into the movement that it belongs to.",
+            )
+            for key in beside
+        )
+    return Table(kept, step.place, step.key_places)
+
+
+def action_problems(action: Node) -> list[Problem]:
+    """Keys that say nothing to the verb of an action, and keys that its verb needs and lacks."""
+    verb = child(action, "do")
+    if not isinstance(action, Table) or not isinstance(verb, Text) or verb.text not in VERBS:
+        return []
+    keys = VERBS[verb.text]
+    usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.possible)
+    problems = [
+        faults.MISFIT_KEY.at(
+            action.key_place(key),
+            f"'{key}' says nothing to the verb '{verb.text}'.",
+            f"Delete it, or choose the verb that uses it; '{verb.text}' uses: {', '.join(usable[1:])}.",
+        )
+        for key in action.values
+        if key in ACTION_KEYS and key not in usable
+    ]
+    problems.extend(
+        faults.MISFIT_KEY.at(
+            verb.place, f"The verb '{verb.text}' needs '{key}'.", f"Add a line that begins with '{key}:'."
+        )
+        for key in keys.needed
+        if key not in action.values
+    )
+    if verb.text == "adjust" and not {"item", "target"} & set(action.values):
+        problems.append(
+            faults.MISFIT_KEY.at(
+                verb.place, "The verb 'adjust' needs 'item' or 'target'.", "Add one of them."
+            )
+        )
+    return problems
+
+
+def steps_of(protocol: Node) -> list[Table]:
+    """All steps of a protocol in normal form that are mappings."""
+    found: list[Table] = []
+    for phase in items_of(protocol, "phases"):
+        found.extend(step for step in items_of(phase, "steps") if isinstance(step, Table))
+    return found
+
+
+def actions_of(step: Node) -> list[Table]:
+    """All actions of a step in normal form that are mappings."""
+    return [action for action in items_of(step, "do") if isinstance(action, Table)]
