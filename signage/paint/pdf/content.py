@@ -65,7 +65,6 @@ class PagePainter:
         elif group.structure is Structure.ARTEFACT:
             self._open_artefact()
             self._paint_members(group, _Surroundings(surroundings.transform, None, is_one_piece=True))
-            self._close_artefact()
         else:
             self._close_artefact()
             self._paint_element(group, surroundings)
@@ -79,7 +78,7 @@ class PagePainter:
         if group.structure is not Structure.FIGURE:
             self._paint_members(group, _Surroundings(surroundings.transform, element))
             return
-        element.alternative = group.alternative or ""
+        element.alternative = group.alternative
         element.box = self._box_in_points(group, surroundings.transform)
         self._begin_content(element)
         self._paint_members(group, _Surroundings(surroundings.transform, element, is_one_piece=True))
@@ -100,6 +99,8 @@ class PagePainter:
         self._operators.restore()
 
     def _paint_text(self, mark: TextMark, surroundings: _Surroundings) -> None:
+        if not any(run.glyphs for line in mark.lines for run in line.runs):
+            return
         if surroundings.is_one_piece:
             show_text(self._operators, mark, self._resources.font)
             return

@@ -8,14 +8,14 @@ from __future__ import annotations
 
 import hashlib
 import struct
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 import uharfbuzz
 
-from signage.ground.glyphs import FontKey
+from signage.ground.glyphs import FontKey, Glyph
 from signage.paint.pdf import syntax
 from signage.paint.pdf.composites import ClusterShape, Part, add_composites, bounds_of_font, glyph_count
 from signage.paint.pdf.reportlab_adapter import PdfFile, pack
@@ -50,6 +50,10 @@ end
 _ENTRIES_PER_BLOCK = 100
 """A block of a CMap holds at most a hundred entries (Adobe Technical Note 5014)."""
 
+_LARGEST_KERN = 0.1
+"""Ems. A single glyph whose advance is changed by more becomes a glyph of its own with that advance:
+readers of the file would take the correction for a blank between words."""
+
 _SYMBOLIC = 4
 _BOLD_STEM = 140
 _REGULAR_STEM = 80
@@ -66,6 +70,14 @@ class _Program:
     bounds: tuple[int, int, int, int]
 
 
+class ClusterCode(NamedTuple):
+    """How a cluster is shown: its CID in hexadecimal, and the shifts before and after it in font units."""
+
+    cid: str
+    before: int
+    after: int
+
+
 class EmbeddedFont:
     """One font of the document: hands out CIDs while pages are painted, and embeds what was used."""
 
@@ -74,18 +86,42 @@ class EmbeddedFont:
         self.face: Face = face(key)
         self._key = key
         self._cids: dict[tuple[ClusterShape, str], int] = {}
-        self._advances: dict[int, int] = {}
+        self._codes: dict[tuple[object, ...], ClusterCode] = {}
 
-    def cid(self, shape: ClusterShape, text: str) -> int:
-        """The CID of a shape that stands for a text, counted from 1; 0 is the missing glyph."""
-        return self._cids.setdefault((shape, text), len(self._cids) + 1)
-
-    def advance(self, glyph: int) -> int:
-        """The advance of a glyph by the font's own table, in font units."""
-        found = self._advances.get(glyph)
+    def code(self, glyphs: Sequence[Glyph], text: str) -> ClusterCode:
+        """The code of the glyphs of one cluster that stands for a text."""
+        first = glyphs[0]
+        key: tuple[object, ...] = (text, first.id, first.advance, first.x_offset, first.y_offset)
+        if len(glyphs) > 1:
+            key += tuple([(glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset) for glyph in glyphs[1:]])
+        found = self._codes.get(key)
         if found is None:
-            found = self._advances[glyph] = int(self.face.font.get_glyph_h_advance(glyph))
+            shape, before, after = self._shape(glyphs)
+            cid = self._cids.setdefault((shape, text), len(self._cids) + 1)  # 0 is the missing glyph
+            found = self._codes[key] = ClusterCode(f"{cid:04X}", before, after)
         return found
+
+    def _shape(self, glyphs: Sequence[Glyph]) -> tuple[ClusterShape, int, int]:
+        """The shape of a cluster, and the shifts before and after it."""
+        units = self.face.units_per_em
+        first = glyphs[0]
+        if len(glyphs) == 1 and not first.y_offset:
+            advance, own_advance = round(first.advance * units), self._own_advance(first.id)
+            if abs(advance - own_advance) <= _LARGEST_KERN * units:
+                shift = round(first.x_offset * units)
+                shape = ClusterShape((Part(first.id, 0, 0),), own_advance)
+                return shape, shift, advance - own_advance - shift
+        pen = 0
+        parts: list[Part] = []
+        for glyph in glyphs:
+            parts.append(Part(glyph.id, pen + round(glyph.x_offset * units), round(glyph.y_offset * units)))
+            pen += round(glyph.advance * units)
+        width = max(pen, 0)
+        return ClusterShape(tuple(parts), width), 0, pen - width
+
+    def _own_advance(self, glyph: int) -> int:
+        """The advance of a glyph by the font's own table."""
+        return int(self.face.font.get_glyph_h_advance(glyph))
 
     def embed(self, file: PdfFile) -> int:
         """Write the font; returns the number of its dictionary."""
@@ -166,7 +202,7 @@ def _glyph_map(shapes: list[ClusterShape], program: _Program) -> bytes:
     return struct.pack(f">{len(shapes) + 1}H", 0, *(program.glyph_of[shape] for shape in shapes))
 
 
-@lru_cache(maxsize=128)
+@lru_cache(maxsize=512)
 def _program(opened: Face, shapes: tuple[ClusterShape, ...]) -> _Program:
     """The subset of a font that draws the shapes: copies of a sheet on other papers share it."""
     subset, new_glyph = _subset(opened, {part.glyph for shape in shapes for part in shape.parts})

@@ -11,10 +11,10 @@ _LITERAL_ESCAPES = str.maketrans({"\\": "\\\\", "(": "\\(", ")": "\\)", "\r": "\
 
 def number(value: float, decimals: int = 3) -> str:
     """The shortest notation after rounding; never an exponent, never a negative zero."""
-    rounded = round(value, decimals)
-    if rounded == int(rounded):
-        return str(int(rounded))
-    return f"{rounded:.{decimals}f}".rstrip("0")
+    text = "%.*f" % (decimals, value)  # noqa: UP031  twice as fast as a nested format, and it is called most
+    if decimals:
+        text = text.rstrip("0").rstrip(".")
+    return "0" if text == "-0" else text
 
 
 def numbers(values: Iterable[float], decimals: int = 3) -> str:

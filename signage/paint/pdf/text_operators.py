@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
-from itertools import groupby
+from collections.abc import Callable, Iterator, Sequence
 
 from signage.drawing.marks import PlacedLine, TextMark
 from signage.ground.geometry import rotation, scaling, translation
 from signage.ground.glyphs import FontKey, Glyph, GlyphRun
 from signage.paint.pdf import syntax
-from signage.paint.pdf.composites import ClusterShape, Part
 from signage.paint.pdf.fonts import EmbeddedFont
 from signage.paint.pdf.operators import OperatorList
-
-_LARGEST_KERN = 0.1
-"""Ems. A single glyph whose advance is changed by more becomes a glyph of its own with that advance:
-readers of the file would take the correction for a blank between words."""
 
 _SILENT = dict.fromkeys([*range(0x2066, 0x206A), 0x200E, 0x200F, 0x061C, 0x0A, 0x0D])
 """Direction controls and line ends: they steer the layout and are no part of a searchable text."""
@@ -64,47 +58,30 @@ def _runs_in_reading_order(line: PlacedLine, size: float) -> list[tuple[GlyphRun
 def _show_run(run: GlyphRun, text: str, font: EmbeddedFont) -> str:
     """The array of a TJ operator: strings of CIDs, and corrections in thousandths of an em."""
     scale = 1000 / font.face.units_per_em
-    words: list[str] = []
-    cids: list[str] = []
+    words = ["[<"]
     owed = 0
     for glyphs, cluster_text in _clusters(run, text):
-        shape, before, after = _shape(glyphs, font)
-        correction = round((owed + before) * scale, 1)
+        code = font.code(glyphs, cluster_text)
+        correction = (owed + code.before) * scale
         if correction:
-            if cids:
-                words.append(f"<{''.join(cids)}>")
-                cids = []
-            words.append(syntax.number(-correction, 1))
-        cids.append(f"{font.cid(shape, cluster_text):04X}")
-        owed = after
-    words.append(f"<{''.join(cids)}>")
-    return f"[{''.join(words)}]"
+            words.append(f">{syntax.number(-correction, 1)}<")
+        words.append(code.cid)
+        owed = code.after
+    words.append(">]")
+    return "".join(words).replace("<>", "")
 
 
-def _clusters(run: GlyphRun, text: str) -> Iterator[tuple[list[Glyph], str]]:
+def _clusters(run: GlyphRun, text: str) -> Iterator[tuple[Sequence[Glyph], str]]:
     """Glyphs of one cluster each, with the text from its first character to the next cluster."""
-    groups = [(start, list(glyphs)) for start, glyphs in groupby(run.glyphs, lambda glyph: glyph.cluster)]
-    starts = sorted(start for start, _ in groups)
-    ends = dict(zip(starts, [*starts[1:], run.end], strict=True))
-    for start, glyphs in groups:
-        first = run.start if start == starts[0] else start
-        yield glyphs, text[first : ends[start]].translate(_SILENT) or _NOTHING
-
-
-def _shape(glyphs: list[Glyph], font: EmbeddedFont) -> tuple[ClusterShape, int, int]:
-    """The shape of a cluster, and the shifts to make before and after it, in font units."""
-    units = font.face.units_per_em
-    first = glyphs[0]
-    advance = round(first.advance * units)
-    if len(glyphs) == 1 and not first.y_offset:
-        own_advance = font.advance(first.id)
-        if abs(advance - own_advance) <= _LARGEST_KERN * units:
-            shift = round(first.x_offset * units)
-            return ClusterShape((Part(first.id, 0, 0),), own_advance), shift, advance - own_advance - shift
-    pen = 0
-    parts: list[Part] = []
-    for glyph in glyphs:
-        parts.append(Part(glyph.id, pen + round(glyph.x_offset * units), round(glyph.y_offset * units)))
-        pen += round(glyph.advance * units)
-    own_width = max(pen, 0)
-    return ClusterShape(tuple(parts), own_width), 0, pen - own_width
+    glyphs = run.glyphs
+    clusters = [glyph.cluster for glyph in glyphs]
+    starts = sorted(set(clusters))
+    texts = {
+        start: text[start:end].translate(_SILENT) or _NOTHING
+        for start, end in zip(starts, [*starts[1:], run.end], strict=True)
+    }
+    if starts[0] > run.start:
+        texts[starts[0]] = text[run.start : starts[0]].translate(_SILENT) + texts[starts[0]]
+    heads = [i for i, cluster in enumerate(clusters) if i == 0 or cluster != clusters[i - 1]]
+    for head, tail in zip(heads, [*heads[1:], len(glyphs)], strict=True):
+        yield glyphs[head:tail], texts[clusters[head]]
