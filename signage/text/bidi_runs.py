@@ -98,7 +98,7 @@ def _resolve_left_over_weak(kinds: list[str], last_strong: str) -> None:
 
 
 def _bracket_pairs(kinds: Sequence[str], characters: Sequence[str]) -> list[tuple[int, int]]:
-    """BD16: the pairs in the order of their opening brackets; none at all when the stack overflows."""
+    """BD16: the pairs in the order of their opening brackets; a full stack ends the search."""
     stack: list[tuple[str, int]] = []
     pairs: list[tuple[int, int]] = []
     for i, character in enumerate(characters):
@@ -106,7 +106,7 @@ def _bracket_pairs(kinds: Sequence[str], characters: Sequence[str]) -> list[tupl
             continue
         if character in CLOSING_OF:
             if len(stack) == _BRACKET_STACK:
-                return []
+                break
             stack.append((canonical_bracket(CLOSING_OF[character]), i))
         elif character in CLOSING:
             wanted = canonical_bracket(character)

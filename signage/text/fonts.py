@@ -81,6 +81,7 @@ class Face:
         return self._extents[glyph]
 
 
+@cache
 def font_for(script: str, weight: int) -> FontKey:
     """The font of a script (ISO 15924) at a weight; the Latin font for scripts without one of their own."""
     file = FILE_BY_SCRIPT.get(script)

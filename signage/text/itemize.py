@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from fontTools import unicodedata as font_unicode
 
@@ -11,7 +12,7 @@ from signage.ground.glyphs import FontKey
 from signage.ground.language import language_of, script_of
 from signage.text.bidi import bidi_class, levels
 from signage.text.breaks import FORCED_BREAKS, grapheme_ends
-from signage.text.fonts import Face, face, fallback_fonts, font_for
+from signage.text.fonts import Face, face, fallback_chain, font_for
 
 DEFAULT_IGNORABLE = frozenset(
     map(chr, [0xAD, 0x34F, 0x61C, 0x180E, 0xFEFF, *range(0x200B, 0x2010), *range(0x202A, 0x202F)])
@@ -19,7 +20,9 @@ DEFAULT_IGNORABLE = frozenset(
 """Characters without a shape of their own that occur in text (Default_Ignorable_Code_Point of the UCD)."""
 
 _WITHOUT_OWN_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
-_RIGHT_TO_LEFT_CLASSES = frozenset({"R", "AL", "AN", "LRE", "RLE", "LRO", "RLO", "LRI", "RLI", "FSI"})
+_RIGHT_TO_LEFT_CLASSES = frozenset({"R", "AL", "AN", "RLE", "RLO", "RLI"})
+"""Without any of these, and without a right-to-left base, nothing is reordered: all levels are even."""
+
 
 _HAN_SCRIPTS = frozenset({"Hani", "Hira", "Kana", "Hang", "Bopo"})
 
@@ -58,7 +61,7 @@ def _one_item(
     if base_level or not text or not characters.isdisjoint(FORCED_BREAKS):
         return None
     scripts = {script_of_character(character) for character in characters} - {None}
-    if len(scripts) > 1 or not _RIGHT_TO_LEFT_CLASSES.isdisjoint(map(bidi_class, characters)):
+    if len(scripts) > 1 or not _runs_one_way(characters):
         return None
     script = next(iter(scripts)) if scripts else script_of(language)
     assert script is not None
@@ -68,25 +71,38 @@ def _one_item(
     return [Item(0, len(text), 0, script, font)]
 
 
+def _runs_one_way(characters: Iterable[str]) -> bool:
+    """Whether a text in a left-to-right paragraph has nothing to reorder."""
+    return _RIGHT_TO_LEFT_CLASSES.isdisjoint(map(bidi_class, characters))
+
+
 def _many_items(text: str, language: str, weight: int, base_level: int) -> list[Item]:
-    embedding = levels(text, base_level)
+    is_one_way = base_level == 0 and _runs_one_way(frozenset(text))
+    embedding = [0] * len(text) if is_one_way else levels(text, base_level)
     scripts = _resolved_scripts(text, language)
+    chain = fallback_chain()
     items: list[Item] = []
-    start = 0
+    start, item_start = 0, 0
+    current: tuple[int, str, FontKey] | None = None
     for end in grapheme_ends(text):
-        cluster = text[start:end]
+        cluster, script, level = text[start:end], scripts[start], embedding[start]
+        found: tuple[int, str, FontKey] | None = None
         if cluster[0] not in FORCED_BREAKS:
-            last = items[-1] if items and items[-1].end == start else None
-            script, level = scripts[start], embedding[start]
-            font = _font_of_cluster(cluster, _font_script(script, language), weight, last)
-            if last is not None and (last.level, last.script, last.font) == (level, script, font):
-                items[-1] = Item(last.start, end, level, script, font)
-            else:
-                items.append(Item(start, end, level, script, font))
+            font = _font_of_cluster(cluster, _font_script(script, language), weight, chain)
+            if current is not None and font != current[2] and _stays_in(current[2], cluster):
+                font = current[2]
+            found = (level, script, font)
+        if found != current:
+            if current is not None:
+                items.append(Item(item_start, start, *current))
+            item_start, current = start, found
         start = end
+    if current is not None:
+        items.append(Item(item_start, start, *current))
     return items
 
 
+@cache
 def _font_script(script: str, language: str) -> str:
     """Han characters have national forms: the font follows the language."""
     if script not in _HAN_SCRIPTS:
@@ -109,20 +125,24 @@ def _resolved_scripts(text: str, language: str) -> list[str]:
     return resolved
 
 
-def _font_of_cluster(cluster: str, script: str, weight: int, last: Item | None) -> FontKey:
-    """The first font that shows the whole cluster; blanks stay in the font before them."""
-    visible = cluster
-    if not DEFAULT_IGNORABLE.isdisjoint(cluster):
-        visible = "".join(character for character in cluster if character not in DEFAULT_IGNORABLE)
+@lru_cache(maxsize=65_536)
+def _font_of_cluster(cluster: str, script: str, weight: int, chain: tuple[str, ...]) -> FontKey:
+    """The first font that shows the whole cluster: that of its script, then the fallback fonts."""
+    visible = _visible_part(cluster)
     own = font_for(script, weight)
-    if last is not None and (not visible or visible.isspace()) and face(last.font).covers(visible):
-        return last.font
-    if face(own).covers(visible):
-        return own
-    for fallback in fallback_fonts(weight):
-        if face(fallback).covers(visible):
-            return fallback
-    return own
+    fonts = (own, *(FontKey(name, weight) for name in chain))
+    return next((font for font in fonts if face(font).covers(visible)), own)
+
+
+@lru_cache(maxsize=4096)
+def _stays_in(font: FontKey, cluster: str) -> bool:
+    """Whether a cluster without ink stays in the font before it."""
+    visible = _visible_part(cluster)
+    return (not visible or visible.isspace()) and face(font).covers(visible)
+
+
+def _visible_part(cluster: str) -> str:
+    return "".join(character for character in cluster if character not in DEFAULT_IGNORABLE)
 
 
 def uncovered(text: str, item_face: Face) -> list[str]:

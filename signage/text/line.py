@@ -103,9 +103,9 @@ def set_line(
     if hyphen is not None:
         pieces.append(hyphen)
     ordered = [piece.run for piece in in_visual_order(pieces, [piece.level for piece in pieces])]
-    width = sum(run.advance for run in ordered)
+    width = sum((run.advance for run in ordered), 0.0)
     tail = [piece.run for piece in (reversed(hanging) if is_right_to_left else hanging)]
-    lead = sum(run.advance for run in tail) if is_right_to_left else 0.0
+    lead = sum((run.advance for run in tail), 0.0) if is_right_to_left else 0.0
     runs = [*tail, *ordered] if is_right_to_left else [*ordered, *tail]
     return Line(tuple(run for run in runs if run.glyphs), start, end, width, lead, breaks_word)
 

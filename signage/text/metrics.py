@@ -58,9 +58,9 @@ _METRICS = {
 }
 """Rows by script (ISO 15924).
 
-Measured rows follow ``signage.text.reference_letters.measure_script``: ascent and descent are the farthest ink
-of the reference words; the headline leading keeps these .02 em apart, at least 1.22 (1.12 where the
-script needs no more room than Latin), and the body leading adds .12, at least 1.34 (1.26); middle is
+Measured rows follow ``signage.text.reference_letters.measure_script``. Ascent and descent are the farthest
+ink of the reference words. The headline leading keeps these .02 em apart, at least 1.22 (1.12 where the
+script needs no more room than Latin), and the body leading adds .12, at least 1.34 (1.26). Middle is
 1 − mean depth ÷ depth, which gives .29, .56 and .67 for the three scripts chosen by eye. The size factor
 raises letters lower than Latin's x-height to it, by 8 % at most, and takes 6 % from letters taller than
 .70 em, as for Ethiopic.
@@ -70,5 +70,5 @@ _SAME_AS = {"Hans": "Hani", "Hant": "Hani", "Bopo": "Hani", "Hira": "Jpan", "Kan
 
 
 def metrics_of(script: str) -> ScriptMetrics:
-    """The metrics of a script (ISO 15924); those of Latin, which the fallback font has, for an unknown one."""
+    """The metrics of a script (ISO 15924); for an unknown one those of Latin, its fallback font."""
     return _METRICS.get(_SAME_AS.get(script, script), _LATIN)

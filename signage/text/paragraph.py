@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+from itertools import pairwise
 
 from signage.ground import language as languages
 from signage.ground.errors import RefusedError
@@ -15,7 +16,11 @@ from signage.text.itemize import itemize, uncovered
 from signage.text.line import Line, set_line
 from signage.text.measure import Measure
 from signage.text.shape import ShapedItem, shape_item
-from signage.text.wrap import Stretch, balanced_breaks, greedy_breaks
+from signage.text.wrap import Stretch, balanced_breaks, greedy_breaks, stretch_of
+
+
+_REMEMBERED_WIDTHS = 64
+"""Widths for which a paragraph keeps its lines; a layout asks for the same few again and again."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +67,8 @@ class Paragraph:
         """
         key = (width_em, balanced)
         if key not in self._set_lines:
+            if len(self._set_lines) >= _REMEMBERED_WIDTHS:
+                self._set_lines.clear()
             self._set_lines[key] = self._lines(width_em, balanced)
         return self._set_lines[key]
 
@@ -75,42 +82,50 @@ class Paragraph:
         return {}
 
     @cached_property
-    def _stretches(self) -> list[Stretch]:
-        """Parts between forced breaks, each with the places where it may break."""
-        stretches: list[Stretch] = []
-        start, opportunities = 0, []
-        for end in line_opportunities(self.text, self.language):
-            opportunities.append(end)
-            if self.text[end - 1] in FORCED_BREAKS or end == len(self.text):
-                stretches.append(Stretch(start, end, tuple(opportunities)))
-                start, opportunities = end, []
-        return stretches
+    def _stretches(self) -> tuple[Stretch, ...]:
+        """Parts between forced breaks, with the places where lines may end."""
+        return self._cut(line_opportunities(self.text, self.language))
 
     @cached_property
-    def _graphemes(self) -> tuple[int, ...]:
-        return grapheme_ends(self.text)
+    def _grapheme_stretches(self) -> tuple[Stretch, ...]:
+        """The same parts, with the ends of all graphemes."""
+        return self._cut(grapheme_ends(self.text))
 
-    def _lines(self, width: float, balanced: bool) -> tuple[Line, ...]:
-        lines: list[Line] = []
-        for stretch in self._stretches:
-            breaks = greedy_breaks(stretch, width, self.measure, lambda: self._graphemes)
-            if balanced and len(breaks) > 1:
-                breaks = balanced_breaks(stretch, width, self.measure, breaks)
-            start = stretch.start
-            for end in breaks:
-                lines.append(
-                    set_line(
-                        self.text,
-                        self.language,
-                        self.items,
-                        start,
-                        end,
-                        is_right_to_left=self.is_right_to_left,
-                        breaks_word=end not in stretch.opportunities,
-                    )
+    def _cut(self, ends: tuple[int, ...]) -> tuple[Stretch, ...]:
+        stretches: list[Stretch] = []
+        first = 0
+        for i, end in enumerate(ends):
+            if self.text[end - 1] in FORCED_BREAKS or end == len(self.text):
+                stretches.append(
+                    stretch_of(self.measure, ends[first - 1] if first else 0, ends[first : i + 1])
                 )
-                start = end
+                first = i + 1
+        return tuple(stretches)
+
+    def _lines(self, width: float, is_balanced: bool) -> tuple[Line, ...]:
+        lines: list[Line] = []
+        for number, stretch in enumerate(self._stretches):
+
+            def graphemes(number: int = number) -> Stretch:
+                return self._grapheme_stretches[number]
+
+            breaks = greedy_breaks(stretch, width, self.measure, graphemes)
+            if is_balanced and len(breaks) > 1:
+                breaks = balanced_breaks(stretch, width, self.measure, breaks)
+            for start, end in pairwise((stretch.start, *breaks)):
+                lines.append(self._line(start, end, breaks_word=end not in stretch.ends))
         return tuple(lines) or (Line((), 0, 0, 0.0, 0.0, breaks_word=False),)
+
+    def _line(self, start: int, end: int, *, breaks_word: bool) -> Line:
+        return set_line(
+            self.text,
+            self.language,
+            self.items,
+            start,
+            end,
+            is_right_to_left=self.is_right_to_left,
+            breaks_word=breaks_word,
+        )
 
 
 def shape_paragraph(text: str, language: str, weight: int, right_to_left: bool | None = None) -> Paragraph:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
-from dataclasses import dataclass
+from bisect import bisect_left, bisect_right
+from dataclasses import dataclass, field
 from functools import lru_cache
 from typing import Any
 
@@ -23,7 +23,7 @@ Shaped = tuple[tuple[int, int, float, float, float, Any], ...]
 """Glyph id, cluster from the start of the stretch, advance, x and y offset in ems, HarfBuzz's own record."""
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class ShapedItem:
     """An item with its glyphs in visual order, and what slicing needs in logical order."""
 
@@ -31,6 +31,7 @@ class ShapedItem:
     glyphs: tuple[Glyph, ...]
     clusters: tuple[int, ...]
     records: tuple[Any, ...]
+    _safe: dict[int, bool] = field(default_factory=dict)
 
     @property
     def is_right_to_left(self) -> bool:
@@ -45,14 +46,17 @@ class ShapedItem:
         """
         if index <= self.item.start or index >= self.item.end:
             return True
+        known = self._safe.get(index)
+        if known is None:
+            known = self._safe[index] = self._can_be_cut(index)
+        return known
+
+    def _can_be_cut(self, index: int) -> bool:
         at = bisect_left(self.clusters, index)
         if at == len(self.clusters) or self.clusters[at] != index:
             return False
-        while at < len(self.clusters) and self.clusters[at] == index:
-            if int(self.records[at].flags) & _UNSAFE_TO_BREAK:
-                return False
-            at += 1
-        return True
+        end = bisect_right(self.clusters, index, at)
+        return not any(int(record.flags) & _UNSAFE_TO_BREAK for record in self.records[at:end])
 
     def between(self, start: int, end: int) -> tuple[Glyph, ...]:
         """The glyphs of the clusters that begin in ``start`` … ``end``, in visual order."""

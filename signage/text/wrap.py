@@ -20,29 +20,39 @@ _LONELY_SHARE = 0.4
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """``text[start:end]`` between two forced breaks, with the indices where lines may end, ``end`` last."""
+    """``text[start:end]`` between two forced breaks, with the indices where lines may end, ``end`` last.
+
+    ``limits`` are the advances before each of them (``Measure.limits``).
+    """
 
     start: int
     end: int
-    opportunities: tuple[int, ...]
+    ends: tuple[int, ...]
+    limits: tuple[float, ...]
+
+
+def stretch_of(measure: Measure, start: int, ends: Sequence[int]) -> Stretch:
+    """The stretch from ``start`` to the last of the indices where lines may end."""
+    return Stretch(start, ends[-1], tuple(ends), tuple(measure.limits(start, ends)))
 
 
 def greedy_breaks(
-    stretch: Stretch, width: float, measure: Measure, graphemes: Callable[[], Sequence[int]]
+    stretch: Stretch, width: float, measure: Measure, graphemes: Callable[[], Stretch]
 ) -> list[int]:
     """Ends of lines that are each as full as the width allows.
 
     Where not even one word fits, the line ends after as many graphemes as fit, and at least one.
+    ``graphemes`` gives the same stretch with the ends of its graphemes.
     """
     breaks: list[int] = []
     start = stretch.start
     while start < stretch.end:
-        end = _last_fitting(stretch.opportunities, start, width, measure)
+        end = _last_fitting(stretch, start, width, measure)
         if end is None:
-            end = _last_fitting(graphemes(), start, width, measure, stretch.end)
-        if end is None:
-            ends = graphemes()
-            end = ends[bisect_right(ends, start)]
+            broken = graphemes()
+            end = _last_fitting(broken, start, width, measure)
+            if end is None:
+                end = broken.ends[bisect_right(broken.ends, start)]
         breaks.append(end)
         start = end
     return breaks
@@ -53,14 +63,13 @@ def balanced_breaks(stretch: Stretch, width: float, measure: Measure, full: Sequ
 
     Stretches in which a word had to be broken stay as they are.
     """
-    known = set(stretch.opportunities)
-    if not known.issuperset(full):
-        return list(full)
     best = list(full)
+    if not set(stretch.ends).issuperset(full):
+        return best
     low, high = 0.0, width
     while high - low > _BISECTION_STEP:
         middle = (low + high) / 2
-        breaks = _count_within(stretch, middle, measure, len(full))
+        breaks = _breaks_within(stretch, middle, measure, len(full))
         if breaks is None:
             low = middle
         else:
@@ -68,12 +77,12 @@ def balanced_breaks(stretch: Stretch, width: float, measure: Measure, full: Sequ
     return _without_lonely_word(stretch, width, measure, best)
 
 
-def _count_within(stretch: Stretch, width: float, measure: Measure, count: int) -> list[int] | None:
-    """Greedy breaks at opportunities only, or None when they need more than ``count`` lines."""
+def _breaks_within(stretch: Stretch, width: float, measure: Measure, count: int) -> list[int] | None:
+    """Breaks between words only, or None when they need more than ``count`` lines."""
     breaks: list[int] = []
     start = stretch.start
     while start < stretch.end:
-        end = _last_fitting(stretch.opportunities, start, width, measure)
+        end = _last_fitting(stretch, start, width, measure)
         if end is None or len(breaks) == count:
             return None
         breaks.append(end)
@@ -81,17 +90,19 @@ def _count_within(stretch: Stretch, width: float, measure: Measure, count: int) 
     return breaks
 
 
-def _last_fitting(
-    ends: Sequence[int], start: int, width: float, measure: Measure, limit: int | None = None
-) -> int | None:
-    """The last of the ends after ``start`` up to which the text fits, or None."""
-    fitting: int | None = None
-    for i in range(bisect_right(ends, start), len(ends)):
-        end = ends[i]
-        if (limit is not None and end > limit) or measure.width(start, end) > width + _TOLERANCE:
-            break
-        fitting = end
-    return fitting
+def _last_fitting(stretch: Stretch, start: int, width: float, measure: Measure) -> int | None:
+    """The last end after ``start`` up to which the text fits, or None.
+
+    The limits lead to the place; the exact widths decide there.
+    """
+    ends = stretch.ends
+    first = bisect_right(ends, start)
+    at = max(first, bisect_right(stretch.limits, measure.before(start) + width + _TOLERANCE))
+    while at > first and measure.width(start, ends[at - 1]) > width + _TOLERANCE:
+        at -= 1
+    while at < len(ends) and measure.width(start, ends[at]) <= width + _TOLERANCE:
+        at += 1
+    return ends[at - 1] if at > first else None
 
 
 def _without_lonely_word(stretch: Stretch, width: float, measure: Measure, breaks: list[int]) -> list[int]:
@@ -103,7 +114,7 @@ def _without_lonely_word(stretch: Stretch, width: float, measure: Measure, break
         return breaks
     if measure.width(last, stretch.end) >= _LONELY_SHARE * longest:
         return breaks
-    for earlier in reversed([end for end in stretch.opportunities if before < end < last]):
+    for earlier in reversed([end for end in stretch.ends if before < end < last]):
         if measure.width(earlier, stretch.end) > width + _TOLERANCE:
             break
         if _words(stretch, measure, earlier, stretch.end) > 1:
@@ -113,5 +124,5 @@ def _without_lonely_word(stretch: Stretch, width: float, measure: Measure, break
 
 def _words(stretch: Stretch, measure: Measure, start: int, end: int) -> int:
     """Words of a line: parts between blanks, or between opportunities in scripts without blanks."""
-    parts = sum(1 for opportunity in stretch.opportunities if start < opportunity <= end)
+    parts = sum(1 for opportunity in stretch.ends if start < opportunity <= end)
     return max(parts, len(measure.text[start:end].split()))

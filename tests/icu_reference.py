@@ -1,0 +1,74 @@
+"""The International Components for Unicode as an outside reference, reached in the library of the icu4py wheel."""
+
+import ctypes
+import re
+from functools import cache
+from pathlib import Path
+
+import pytest
+from conftest import outside
+
+_ERROR = ctypes.c_int
+_SUCCESS = 0
+
+
+@cache
+def _library():
+    breakers = outside("icu4py.breakers")
+    folder = Path(breakers.__file__).parent.parent / "icu4py.libs"
+    paths = sorted(folder.glob("libicuuc*"))
+    if not paths:
+        pytest.skip(
+            "the icu4py wheel of this platform carries no separate ICU library: this check did not run"
+        )
+    match = re.search(rb"ubidi_open_(\d+)\x00", paths[0].read_bytes())
+    assert match is not None
+    return ctypes.CDLL(str(paths[0])), match.group(1).decode()
+
+
+def _function(name: str, result: type | None, *arguments: type):
+    library, version = _library()
+    function = getattr(library, f"{name}_{version}")
+    function.restype, function.argtypes = result, list(arguments)
+    return function
+
+
+def icu_visual_order(text: str, base_level: int) -> list[int]:
+    """Indices of the characters from left to right by ICU's ubidi; BMP characters only."""
+    assert all(ord(character) < 0x10000 for character in text)
+    open_, close = _function("ubidi_open", ctypes.c_void_p), _function("ubidi_close", None, ctypes.c_void_p)
+    set_paragraph = _function(
+        "ubidi_setPara",
+        None,
+        ctypes.c_void_p,
+        ctypes.c_char_p,
+        ctypes.c_int32,
+        ctypes.c_uint8,
+        ctypes.c_void_p,
+        ctypes.POINTER(_ERROR),
+    )
+    get_map = _function(
+        "ubidi_getVisualMap", None, ctypes.c_void_p, ctypes.POINTER(ctypes.c_int32), ctypes.POINTER(_ERROR)
+    )
+    bidi, status = open_(), _ERROR(_SUCCESS)
+    try:
+        units = text.encode("utf-16-le") + b"\0\0"
+        set_paragraph(bidi, units, len(text), base_level, None, ctypes.byref(status))
+        order = (ctypes.c_int32 * len(text))()
+        get_map(bidi, order, ctypes.byref(status))
+        assert status.value <= _SUCCESS, f"ICU reports error {status.value}"
+        return list(order)
+    finally:
+        close(bidi)
+
+
+def icu_bracket_pairs() -> dict[str, str]:
+    """Every opening bracket of the bidirectional algorithm with its closing one."""
+    paired = _function("u_getBidiPairedBracket", ctypes.c_int32, ctypes.c_int32)
+    property_value = _function("u_getIntPropertyValue", ctypes.c_int32, ctypes.c_int32, ctypes.c_int)
+    bracket_type, opening = 0x1015, 1  # UCHAR_BIDI_PAIRED_BRACKET_TYPE, U_BPT_OPEN of uchar.h
+    return {
+        chr(code): chr(paired(code))
+        for code in range(0x110000)
+        if not 0xD800 <= code < 0xE000 and property_value(code, bracket_type) == opening
+    }
