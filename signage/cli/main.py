@@ -15,10 +15,10 @@ def run(arguments: list[str] | None = None) -> None:
     """Run one command and leave with its exit status."""
     from importlib import import_module
 
-    for name in _COMMANDS:
-        import_module(f"signage.cli.{name}")
     words = sys.argv[1:] if arguments is None else arguments
     try:
+        for name in _COMMANDS:
+            import_module(f"signage.cli.{name}")
         status = application(args=words, standalone_mode=False, prog_name="signage")
     except UnreadableInputError as unreadable:
         print_problems(unreadable.problems, is_json="json" in words, heading="The input could not be read.")

@@ -1,0 +1,18 @@
+import pytest
+
+from signage.ground.files import write_whole
+
+
+def test_a_file_is_written_with_its_folders(tmp_path):
+    write_whole(tmp_path / "a b" / "ü.pdf", b"data")
+    assert (tmp_path / "a b" / "ü.pdf").read_bytes() == b"data"
+
+
+def test_the_old_file_survives_a_failed_write(tmp_path, monkeypatch):
+    target = tmp_path / "sheet.pdf"
+    target.write_bytes(b"old")
+    monkeypatch.setattr("pathlib.Path.replace", lambda *_: (_ for _ in ()).throw(OSError("disk full")))
+    with pytest.raises(OSError, match="disk full"):
+        write_whole(target, b"new")
+    assert target.read_bytes() == b"old"
+    assert [p.name for p in tmp_path.iterdir()] == ["sheet.pdf"]
