@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Literal
 
-from signage.ground.geometry import rotation, scaling, transform_path, translation
+from signage.ground.geometry import Path, rotation, scaling, transform_path, translation
 from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import (
+    CANVAS,
     DETAIL,
-    GAP,
     OUTLINE,
     Blob,
     Group,
@@ -20,6 +20,7 @@ from signage.pictograms.kit.nodes import (
     group,
 )
 from signage.pictograms.kit.paths import (
+    Point,
     arc,
     direction,
     ellipse,
@@ -43,74 +44,97 @@ SIDE_HEAD = transform_path(
     translation(46, 32),
 )
 
-View = Literal["front", "side", "none"]
-_TORSOS = {"front": FRONT_TORSO, "side": SIDE_TORSO}
+View = Literal["front", "side"]
+
+
+Reach = tuple[PlacePoint, PlacePoint]
+"""Elbow and wrist of an arm."""
+
+_RADII = (5.8, 5.1, 4.4)
+_SHOULDERS = {"front": (29.0, 75.0), "side": (37.0, 72.0)}
+
+
+def _bones(shoulder: Point, reach: Reach) -> tuple[Path, ...]:
+    elbow, wrist = reach
+    return limb([(*shoulder, _RADII[0]), (*elbow, _RADII[1]), (*wrist, _RADII[2])])
+
+
+def _twin(reach: Reach) -> Reach:
+    (x, y), (wrist_x, wrist_y) = reach
+    return ((CANVAS - x, y), (CANVAS - wrist_x, wrist_y))
 
 
 @part("front-bust")
-def front_bust(torso: Style = "ink", eyes: bool = True, ears: bool = True) -> Node:
-    """Head and shoulders from the front; ``torso`` is ink for own clothes, paper for a coverall."""
-    head = [ellipse(48, 33, 14, 17), rounded_rectangle(41.5, 44, 13, 16, 2)]
+def front_bust(
+    torso: Style = "ink",
+    eyes: bool = True,
+    ears: bool = True,
+    arms: Reach | None = None,
+    right_arm: Reach | None = None,
+    neck: bool = True,
+) -> Node:
+    """Head and shoulders from the front; ``torso`` is ink for own clothes, paper for a coverall.
+
+    ``arms`` are elbow and wrist of the arm on the left; the other side is its twin unless
+    ``right_arm`` says otherwise. The hands are a part of their own, ``bust-hand``, painted later.
+    """
+    head = [ellipse(48, 33, 14, 17)]
+    if neck:
+        head.append(rounded_rectangle(42, 44, 12, 14, 3))
     if ears:
         head += [ellipse(34.4, 34, 2.6, 4), ellipse(61.6, 34, 2.6, 4)]
-    nodes: list[Node] = []
-    if torso == "ink":
-        nodes.append(Blob("ink", closed(*head, FRONT_TORSO), halo=0))
-    else:
-        nodes += [Blob("ink", closed(*head), halo=0), Blob(torso, closed(FRONT_TORSO))]
+    trunk = [FRONT_TORSO]
+    if arms is not None:
+        right = right_arm if right_arm is not None else _twin(arms)
+        trunk += [*_bones((29, 75), arms), *_bones((67, 75), right)]
+    nodes: list[Node] = [Blob(torso, closed(*trunk), halo=0), Blob("ink", closed(*head), halo=0)]
     if eyes:
-        nodes += [Patch(ellipse(42.8, 32, 1.8), "ground"), Patch(ellipse(53.2, 32, 1.8), "ground")]
+        nodes += [Patch(ellipse(42.6, 31, 1.9), "ground"), Patch(ellipse(53.4, 31, 1.9), "ground")]
     return group(*nodes, role="body")
 
 
 @part("side-bust")
-def side_bust(torso: Style = "ink", ear: bool = True) -> Node:
-    """Head and shoulders from the side, facing right."""
-    nodes: list[Node] = []
-    if torso == "ink":
-        nodes.append(Blob("ink", closed(SIDE_HEAD, SIDE_TORSO), halo=0))
-    else:
-        nodes += [Blob("ink", closed(SIDE_HEAD), halo=0), Blob(torso, closed(SIDE_TORSO))]
+def side_bust(torso: Style = "ink", ear: bool = True, arm: Reach | None = None) -> Node:
+    """Head and shoulders from the side, facing right, with an arm if its elbow and wrist are given."""
+    trunk = [SIDE_TORSO]
+    if arm is not None:
+        trunk += _bones((37, 72), arm)
+    nodes: list[Node] = [Blob(torso, closed(*trunk), halo=0), Blob("ink", closed(SIDE_HEAD), halo=0)]
     if ear:
         nodes.append(Stroke(arc(44.8, 34, 3.2, -150, 110), DETAIL, "ground"))
     return group(*nodes, role="body")
 
 
-@part("bust-arm")
-def bust_arm(
-    shoulder: PlacePoint = (29, 75),
-    elbow: PlacePoint = (12, 66),
-    wrist: PlacePoint = (17, 43),
-    style: Style = "paper",
-    hand: Style = "tone",
+@part("bust-hand")
+def bust_hand(
+    reach: Reach = ((12, 66), (17, 43)),
+    style: Style = "tone",
+    sleeve: Style = "paper",
     pose: Pose = "mitten",
     angle: float | None = None,
     flip: bool = False,
-    hand_size: float = 1.0,
+    size: float = 1.0,
     view: View = "front",
-    radii: tuple[float, float, float] = (5.6, 4.9, 4.2),
     halo: float | None = None,
     cuffed: bool = False,
 ) -> Node:
-    """An arm of a bust with its hand under the end of the sleeve, its shoulder open into the torso.
+    """The hand of an arm of a bust, tucked under the end of its sleeve; ``reach`` is that of the arm.
 
     ``angle`` is the heading of the hand in degrees; without it the hand follows the forearm.
-    ``view`` names the torso that the shoulder melts into. ``cuffed`` lays the hand over the sleeve,
-    as an outer glove is worn.
+    ``cuffed`` lays the hand over the sleeve instead, as an outer glove is worn.
     """
+    elbow, wrist = reach
     heading = direction(elbow, wrist) if angle is None else angle
-    placed = translation(*wrist) @ rotation(heading) @ scaling(hand_size, -hand_size if flip else hand_size)
-    held = Group((small_hand(pose=pose, style=hand),), placed, role="hand")
-    bones = limb([(*shoulder, radii[0]), (*elbow, radii[1]), (*wrist, radii[2])])
-    edge = 0.0 if style == "ink" else OUTLINE
-    gap = GAP if style == "ink" and halo is None else (halo or 0.0)
-    sleeve = Blob(style, closed(*bones), edge, gap)
-    nodes: list[Node] = [sleeve, held] if cuffed else [held, sleeve]
-    if style == hand == "ink":
-        skin = small_hand(pose=pose, style=hand, halo=0)
-        nodes = [held, sleeve, Group((skin,), placed, role="hand")]
-    if view != "none":
-        joint = ellipse(*shoulder, radii[0] + edge + gap + 0.6)
-        patch = Blob(style, closed(_TORSOS[view]), only="fill", role="body")
-        nodes.append(Group((patch,), within=closed(joint)))
-    return group(*nodes, role="arm")
+    placed = translation(*wrist) @ rotation(heading) @ scaling(size, -size if flip else size)
+    held = Group((small_hand(pose=pose, style=style, halo=halo),), placed, role="hand")
+    shoulder = _SHOULDERS[view]
+    forearm = limb([(*elbow, _RADII[1]), (*wrist, _RADII[2])])
+    again = Blob(sleeve, closed(*_bones(shoulder, reach)), only="fill", role="body")
+    joint = ellipse(*elbow, _RADII[1] + OUTLINE + 1)
+    over = group(Blob(sleeve, closed(*forearm), halo=halo), Group((again,), within=closed(joint)))
+    if cuffed:
+        return group(over, held, role="arm")
+    if style == sleeve == "ink":
+        skin = Group((small_hand(pose=pose, style="ink", halo=0),), placed, role="hand")
+        return group(held, over, skin, role="arm")
+    return group(held, over, role="arm")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from signage.pictograms.kit.nodes import (
     DETAIL,
     Blob,
+    Group,
     Node,
     Patch,
     Pigment,
@@ -16,7 +17,6 @@ from signage.pictograms.kit.nodes import (
 )
 from signage.pictograms.kit.paths import (
     Point,
-    ellipse,
     line,
     parse_path,
     rounded_polygon,
@@ -180,12 +180,22 @@ def coverall(style: Style = "accent", zip_line: bool = True) -> Node:
     return group(*nodes)
 
 
+HOOD_WINDOW = rounded_polygon(
+    [(35, 23.4), (61, 23.4), (63.4, 38), (60, 55), (36, 55), (32.6, 38)], [8, 8, 9, 9, 9, 9]
+)
+"""The opening of a hood on a front bust: eyes, nose and mouth show, forehead and cheeks do not."""
+
+
 @part("hood-front")
-def hood_front(style: Style = "accent") -> Node:
-    """A hood on a front bust that covers forehead, cheeks and neck, with a dark window for the face."""
+def hood_front(style: Style = "accent", worn: Style = "paper") -> Node:
+    """A hood on a front bust with goggles and respirator in its window; the cape lies on the shoulders."""
     cape = parse_path(
-        "M 48 10 C 64 10 71.6 20.6 71 35 C 70.6 46 70 54 75 67 C 66 72 57 73.6 48 73.6 "
-        "C 39 73.6 30 72 21 67 C 26 54 25.4 46 25 35 C 24.4 20.6 32 10 48 10 Z"
+        "M 48 10 C 64 10 71.6 20.6 71 35 C 70.6 45 70 53 75.4 65 C 66 70 57 71.4 48 71.4 "
+        "C 39 71.4 30 70 20.6 65 C 26 53 25.4 45 25 35 C 24.4 20.6 32 10 48 10 Z"
     )
-    window = ellipse(48, 38, 15.6, 19)
-    return group(Blob(style, closed(cape)), Patch(window))
+    inside = Group(
+        (Patch(HOOD_WINDOW), goggles_front(style=worn, strap=False), respirator_front(style=worn, straps=False)),
+        within=closed(HOOD_WINDOW),
+    )
+    edge = Blob(style, closed(HOOD_WINDOW), only="outline", outline=1.6)
+    return group(Blob(style, closed(cape)), edge, inside)
