@@ -1,0 +1,195 @@
+"""Whether every locale says everything, and says it right: all problems of all catalogues at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+from signage.ground.place import NOWHERE, Place
+from signage.ground.problem import Problem
+from signage.model.library import Library, LocaleState, Protocol, Step
+from signage.model.messages import Message, MessageRole
+from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path, kinds_of
+from signage.words.entry_checks import Fault, faults_of_translation
+from signage.words.interface import FIXED_TEXTS
+from signage.words.numerals import Numerals, cldr_locale
+from signage.words.placeholders import placeholder_names
+from signage.words.po_reader import read_catalogue_file
+from signage.words.rules import RULE_OF, RULES
+from signage.words.step_values import values_of_step
+from signage.words.term_checks import TermCheck
+
+__all__ = ["RULES", "coverage_problems", "fixed_messages", "locale_problems"]
+
+_NOT_PRINTED = frozenset({"WD-1", "WD-2", "WD-3", "WD-4"})
+
+
+def coverage_problems(library: Library, messages: Sequence[Message], locales: Path) -> list[Problem]:
+    """Every fault of words that counts, in the order of the locales and texts of the library.
+
+    A locale in use must be whole and right. Of a locale in work only faults of its files count: its gaps
+    are progress. The source texts are looked at as well, for terms and for placeholders without value.
+    """
+    problems: list[Problem] = []
+    for tag, locale in library.locales.items():
+        found = locale_problems(library, messages, locales, tag)
+        if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
+            found = [problem for problem in found if problem.code.startswith("PO-")]
+        problems.extend(found)
+    if library.source_locale not in library.locales:
+        problems.extend(locale_problems(library, messages, locales, library.source_locale))
+    return problems
+
+
+def locale_problems(library: Library, messages: Sequence[Message], locales: Path, tag: str) -> list[Problem]:
+    """Every fault of one locale, whatever its state: what a translator still has to do."""
+    subject = _Subject.of(library, tag)
+    problems = list(_locale_faults(subject))
+    if tag == library.source_locale:
+        problems.extend(_source_faults(subject, messages))
+    for kind in kinds_of(library, tag):
+        path = catalogue_path(locales, tag, kind)
+        place = Place(path.as_posix())
+        if not path.exists():
+            message = f"the locale {tag} has no catalogue {path.name}"
+            problems.append(RULE_OF["WD-17"].problem(message, place, locale=tag))
+            continue
+        result = read_catalogue_file(path, tag)
+        problems.extend(result.problems)
+        if all(problem.code != "PO-1" for problem in result.problems):
+            wanted = fixed_messages() if kind is CatalogueKind.INTERFACE else messages
+            problems.extend(_catalogue_faults(subject, wanted, result.catalogue, place))
+    return problems
+
+
+def fixed_messages() -> tuple[Message, ...]:
+    """The fixed words of the sheets as messages; their place in a file is none of the content's."""
+    return tuple(
+        Message(f"interface/{text.id}", text.source, MessageRole.NOTE, NOWHERE)
+        for text in FIXED_TEXTS.values()
+    )
+
+
+@dataclass(frozen=True)
+class _Subject:
+    """A locale under examination."""
+
+    library: Library
+    tag: str
+    steps: Mapping[tuple[str | None, str | None], tuple[Protocol, Step]]
+    terms: TermCheck
+
+    @classmethod
+    def of(cls, library: Library, tag: str) -> _Subject:
+        steps: dict[tuple[str | None, str | None], tuple[Protocol, Step]] = {
+            (protocol.id, step.id): (protocol, step)
+            for protocol in library.protocols.values()
+            for step in protocol.steps
+        }
+        return cls(library, tag, steps, TermCheck(library, tag))
+
+    def step_of(self, message: Message) -> Step | None:
+        found = self.steps.get((message.protocol, message.step))
+        return found[1] if found is not None else None
+
+    def problem(self, fault: Fault, message: Message | None, place: Place) -> Problem:
+        code, found = fault
+        if message is None:
+            return RULE_OF[code].problem(found, place, locale=self.tag)
+        return RULE_OF[code].problem(
+            f"{message.context}: {found}",
+            place,
+            locale=self.tag,
+            protocol=message.protocol,
+            step=message.step,
+        )
+
+
+def _locale_faults(subject: _Subject) -> Iterator[Problem]:
+    """Rules WD-18 and WD-19: what CLDR says to the entry in library.yaml."""
+    locale = subject.library.locales.get(subject.tag)
+    if locale is None:
+        return
+    if cldr_locale(subject.tag) is None:
+        fault = "WD-18", f"CLDR has no data for '{subject.tag}'"
+        yield subject.problem(fault, None, locale.place)
+    try:
+        Numerals(subject.tag, locale.numerals)
+    except ValueError as error:
+        yield subject.problem(("WD-19", str(error)), None, locale.at("numerals"))
+
+
+def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[Problem]:
+    """Rule WD-20, and the terms of the source texts."""
+    texts = {message.context: message.source for message in messages}
+    for message in messages:
+        found = subject.steps.get((message.protocol, message.step))
+        if found is not None:
+            for fault in _unfilled(subject.library, *found, message.source):
+                yield subject.problem(fault, message, message.place)
+        for fault in subject.terms.faults_of_text(message, message.source, subject.step_of(message)):
+            yield subject.problem(fault, message, message.place)
+    yield from _unnamed_items(subject, messages, texts, {m.context: m.place for m in messages})
+
+
+def _unfilled(library: Library, protocol: Protocol, step: Step, text: str) -> Iterator[Fault]:
+    values = values_of_step(library, protocol, step)
+    names = placeholder_names(text)
+    for name in sorted(names.keys() - values.filled):
+        yield "WD-20", f"nothing in the step gives {{{name}}} a value"
+    if names["amount"] and values.amount is not None:
+        try:
+            Numerals(library.source_locale).amount(values.amount)
+        except ValueError as error:
+            yield "WD-20", str(error)
+
+
+def _catalogue_faults(
+    subject: _Subject, messages: Sequence[Message], catalogue: Catalogue, file: Place
+) -> Iterator[Problem]:
+    entries = catalogue.by_context
+    sound: dict[str, str] = {}
+    for message in messages:
+        entry = entries.get(message.context)
+        place = entry.place if entry is not None else file
+        faults = list(_entry_faults(subject, message, entry))
+        if entry is not None and not any(code in _NOT_PRINTED for code, _ in faults):
+            sound[message.context] = entry.translation
+        yield from (subject.problem(fault, message, place) for fault in faults)
+    yield from _unnamed_items(subject, messages, sound, {c: e.place for c, e in entries.items()})
+    wanted = {message.context for message in messages}
+    for entry in catalogue.entries:
+        if entry.context and entry.context not in wanted:
+            fault = "WD-14", f"the library has no text '{entry.context}'"
+            yield subject.problem(fault, None, entry.place)
+
+
+def _entry_faults(subject: _Subject, message: Message, entry: Entry | None) -> Iterator[Fault]:
+    if entry is None or not entry.translation:
+        yield "WD-1", f"no translation of '{message.source}'"
+    elif entry.source != message.source:
+        yield "WD-3", f"translated from '{entry.source}'; the source text is now '{message.source}'"
+    elif entry.is_stale:
+        yield "WD-3", f"translated from '{entry.previous}'; the source text is now '{message.source}'"
+    elif entry.is_doubtful:
+        yield "WD-2", f"the translation '{entry.translation}' is marked as doubtful"
+    else:
+        yield from faults_of_translation(entry)
+        yield from subject.terms.faults_of_text(message, entry.translation, subject.step_of(message))
+
+
+def _unnamed_items(
+    subject: _Subject, messages: Sequence[Message], texts: Mapping[str, str], places: Mapping[str, Place]
+) -> Iterator[Problem]:
+    """Rule WD-9 for steps as a whole, at their headline; steps with a text that lacks are left alone."""
+    by_step: dict[tuple[str | None, str | None], list[Message]] = {}
+    for message in messages:
+        if message.step is not None:
+            by_step.setdefault((message.protocol, message.step), []).append(message)
+    for key, of_step in by_step.items():
+        if key not in subject.steps or any(message.context not in texts for message in of_step):
+            continue
+        step = subject.steps[key][1]
+        for fault in subject.terms.faults_of_step(step, [texts[message.context] for message in of_step]):
+            yield subject.problem(fault, of_step[0], places[of_step[0].context])

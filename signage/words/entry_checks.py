@@ -1,0 +1,96 @@
+"""What can be wrong with a single translation, whatever it says: one function, one rule."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections import Counter
+from collections.abc import Iterator
+
+from fontTools.unicodedata import script
+
+from signage.words.catalogue import Entry
+from signage.words.placeholders import (
+    has_stray_brace,
+    has_unpaired_isolate,
+    placeholder_names,
+    without_placeholders,
+)
+
+_NUMBER = re.compile(r"\d+")
+_WORD = re.compile(r"[^\W\d_]+(?:[\u0300-\u036f]+[^\W\d_]*)*")
+_LOOK_ALIKE_SCRIPTS = frozenset({"Latn", "Grek", "Cyrl"})
+_UNSPACED_SCRIPTS = frozenset({"Thai", "Laoo", "Khmr", "Mymr", "Hani", "Hira", "Kana", "Tibt"})
+_NO_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
+
+Fault = tuple[str, str]
+"""Code of the rule and what was found."""
+
+
+def faults_of_translation(entry: Entry) -> Iterator[Fault]:
+    """All faults of a translation that is there: rules WD-4 to WD-7, WD-11 to WD-13, WD-15 and WD-16."""
+    if is_blank(entry.translation):
+        yield "WD-4", "the translation holds only spaces or invisible characters"
+        return
+    yield from _same_as_source(entry)
+    yield from _placeholders(entry)
+    yield from _typed_numbers(entry)
+    yield from _characters(entry.translation)
+    yield from _marks(entry)
+
+
+def is_blank(text: str) -> bool:
+    """Whether nothing of the text would be seen. An empty text is missing, not blank."""
+    return bool(text) and all(unicodedata.category(sign)[0] in "ZC" for sign in text)
+
+
+def _same_as_source(entry: Entry) -> Iterator[Fault]:
+    letters = [sign for sign in without_placeholders(entry.source) if sign.isalpha()]
+    is_word = len(letters) > 1 and any(sign.islower() for sign in letters)
+    if is_word and entry.translation == entry.source and not entry.marks.is_same_as_source:
+        yield "WD-5", f"the translation is the source text '{entry.source}'"
+
+
+def _placeholders(entry: Entry) -> Iterator[Fault]:
+    wanted, found = placeholder_names(entry.source), placeholder_names(entry.translation)
+    parts = [
+        *(f"{{{name}}} is missing" for name in (wanted - found).elements()),
+        *(f"{{{name}}} is too much" for name in (found - wanted).elements()),
+    ]
+    if has_stray_brace(entry.translation):
+        parts.append("a brace stands outside any placeholder")
+    if parts:
+        yield "WD-6", "; ".join(parts)
+
+
+def _typed_numbers(entry: Entry) -> Iterator[Fault]:
+    extra = _numbers(entry.translation) - _numbers(entry.source)
+    if extra:
+        listed = ", ".join(str(number) for number in extra.elements())
+        yield "WD-7", f"the translation holds {listed}, the source text does not"
+
+
+def _numbers(text: str) -> Counter[int]:
+    """The numbers typed in a text, in digits of any script (Unicode general category Nd)."""
+    return Counter(int(digits) for digits in _NUMBER.findall(without_placeholders(text)))
+
+
+def _characters(text: str) -> Iterator[Fault]:
+    if not unicodedata.is_normalized("NFC", text):
+        normal = unicodedata.normalize("NFC", text)
+        i = next((i for i, (a, b) in enumerate(zip(text, normal, strict=False)) if a != b), len(normal))
+        yield "WD-11", f"character {i + 1} of the translation, U+{ord(text[i]):04X}, is not in form C"
+    if has_unpaired_isolate(text):
+        yield "WD-12", "a direction isolate of the translation has no partner"
+    for match in _WORD.finditer(without_placeholders(text)):
+        scripts = {script(sign) for sign in match.group()} - _NO_SCRIPT
+        if len(scripts) > 1 and scripts & _LOOK_ALIKE_SCRIPTS and not scripts & _UNSPACED_SCRIPTS:
+            yield "WD-13", f"'{match.group()}' mixes the scripts {', '.join(sorted(scripts))}"
+
+
+def _marks(entry: Entry) -> Iterator[Fault]:
+    marks = entry.marks
+    if marks.checked and marks.translated and marks.checked.person == marks.translated.person:
+        yield "WD-15", f"{marks.checked.person} both translated and checked the entry"
+    for comment in marks.unreadable:
+        yield "WD-16", f"the comment '{comment}' is no mark"

@@ -1,0 +1,152 @@
+"""The lines of a PO file: decoding, kinds of lines and quoted strings, with every fault in its place."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from signage.ground.place import Place
+from signage.ground.problem import Problem
+from signage.text.forbidden import find_forbidden
+from signage.words.rules import RULE_OF
+
+LARGEST_FILE = 5_000_000
+"""Bytes; a catalogue of a thousand texts has a tenth of it."""
+
+_BYTE_ORDER_MARK = b"\xef\xbb\xbf"
+_KEYWORD = re.compile(r"(msgctxt|msgid_plural|msgid|msgstr)(\[\d+\])?(?=[\s\"]|$)\s*")
+_ESCAPES = {"n": "\n", "t": "\t", "r": "\r", '"': '"', "\\": "\\"}
+
+
+@dataclass(frozen=True, slots=True)
+class PoLine:
+    """One line by its kind.
+
+    ``kind``: blank, comment, note, reference, flags, a key word (msgctxt, msgid, msgid_plural, msgstr)
+    or continuation. ``text`` is the comment or the string without quotes and escapes.
+    """
+
+    kind: str
+    text: str
+    place: Place
+    is_obsolete: bool = False
+    is_previous: bool = False
+
+
+class LineReader:
+    """Splits the bytes of a PO file into lines and gathers the faults of single lines."""
+
+    def __init__(self, data: bytes, path: str) -> None:
+        self._data = data
+        self._path = path
+        self.problems: list[Problem] = []
+
+    def lines(self) -> Iterator[PoLine]:
+        """The lines that could be understood, in order; faults go to ``problems``."""
+        data = self._data
+        if len(data) > LARGEST_FILE:
+            self._fault("PO-1", Place(self._path), f"the file has {len(data)} bytes; at most 5 MB are read")
+            return
+        if data.startswith(_BYTE_ORDER_MARK):
+            self._fault("PO-3", Place(self._path, 1, 1), "the file begins with a byte order mark")
+            data = data[len(_BYTE_ORDER_MARK) :]
+        for number, raw in enumerate(data.split(b"\n"), start=1):
+            text = self._decoded(raw.removesuffix(b"\r"), number)
+            self._look_for_hidden(text, number)
+            line = self._line(text, number)
+            if line is not None:
+                yield line
+
+    def _fault(self, code: str, place: Place, message: str) -> None:
+        self.problems.append(RULE_OF[code].problem(message, place))
+
+    def _decoded(self, raw: bytes, number: int) -> str:
+        try:
+            return raw.decode("utf-8")
+        except UnicodeDecodeError as error:
+            column = len(raw[: error.start].decode("utf-8")) + 1
+            found = f"0x{raw[error.start]:02X}"
+            self._fault("PO-2", Place(self._path, number, column), f"the byte {found} is not UTF-8 here")
+            return raw.decode("utf-8", errors="replace")
+
+    def _look_for_hidden(self, text: str, number: int) -> None:
+        if text.isascii() and text.isprintable():
+            return
+        for found in find_forbidden(text):
+            place = Place(self._path, number, found.index + 1)
+            self._fault("PO-12", place, f"the character {found.name} stands here")
+        for index, character in enumerate(text):
+            if unicodedata.category(character) == "Cc" and character != "\t":
+                place = Place(self._path, number, index + 1)
+                self._fault("PO-13", place, f"the control character U+{ord(character):04X} stands here")
+
+    def _line(self, text: str, number: int) -> PoLine | None:
+        is_obsolete = is_previous = False
+        rest = text
+        if rest.startswith("#~"):
+            is_obsolete = True
+            rest = rest[2:]
+            rest = rest if rest.startswith("|") else rest.lstrip(" \t")
+        if rest.startswith("#|") or (is_obsolete and rest.startswith("|")):
+            is_previous = True
+            rest = rest.lstrip("#").removeprefix("|")
+        stripped = rest.lstrip(" \t")
+        column = len(text) - len(stripped) + 1
+        place = Place(self._path, number, column)
+        if not stripped:
+            return None if is_obsolete or is_previous else PoLine("blank", "", place)
+        if stripped.startswith("#"):
+            return self._comment(stripped, place, is_obsolete)
+        return self._text_line(stripped, place, is_obsolete, is_previous)
+
+    def _comment(self, text: str, place: Place, is_obsolete: bool) -> PoLine:
+        kinds = {"#.": "note", "#:": "reference", "#,": "flags"}
+        kind = kinds.get(text[:2])
+        if kind is not None:
+            return PoLine(kind, text[2:].strip(), place, is_obsolete)
+        return PoLine("comment", text[1:].rstrip(), place, is_obsolete)
+
+    def _text_line(self, text: str, place: Place, is_obsolete: bool, is_previous: bool) -> PoLine | None:
+        match = _KEYWORD.match(text)
+        if match is not None:
+            kind, quoted = match.group(1), text[match.end() :]
+            if match.group(2) is not None:
+                self._fault("PO-11", place, f"{match.group(0).strip()} stands here; one msgstr was expected")
+                return None
+        elif text.startswith('"'):
+            kind, quoted = "continuation", text
+        else:
+            word = text.split(maxsplit=1)[0][:40]
+            self._fault("PO-8", place, f"the line begins with '{word}'")
+            return None
+        start = place.column + len(text) - len(quoted)
+        string = self._string(quoted.rstrip(), Place(place.path, place.line, start))
+        return PoLine(kind, string, place, is_obsolete, is_previous)
+
+    def _string(self, quoted: str, place: Place) -> str:
+        """The text of a quoted string; what can be read of it where it is broken."""
+        if not quoted.startswith('"'):
+            self._fault("PO-6", place, "a text in quotation marks was expected here")
+            return ""
+        characters: list[str] = []
+        i = 1
+        while i < len(quoted):
+            character = quoted[i]
+            at = Place(place.path, place.line, place.column + i)
+            if character == '"':
+                if i + 1 < len(quoted):
+                    self._fault("PO-6", at, "the text goes on after the closing quotation mark")
+                return "".join(characters)
+            if character == "\\":
+                i += 1
+                escaped = quoted[i : i + 1]
+                if escaped not in _ESCAPES:
+                    self._fault("PO-7", at, f"'\\{escaped}' is not a known escape")
+                character = _ESCAPES.get(escaped, escaped)
+            characters.append(character)
+            i += 1
+        end = Place(place.path, place.line, place.column + len(quoted))
+        self._fault("PO-6", end, "the closing quotation mark is missing")
+        return "".join(characters)

@@ -1,0 +1,225 @@
+"""The words of one locale, filled and tied: what the sheets, pages and reports of that language say."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Literal
+
+from signage.ground.errors import RefusedError, WrongUsageError
+from signage.ground.language import is_right_to_left, script_of
+from signage.ground.problem import Problem
+from signage.model.library import Library, Protocol, Step
+from signage.model.messages import Message
+from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_path, kinds_of, refuse_lossy
+from signage.words.interface import FIXED_TEXTS
+from signage.words.numerals import Numerals, autonym
+from signage.words.placeholders import fill, isolate, isolate_code, placeholder_names
+from signage.words.po_reader import read_catalogue_file
+from signage.words.standin import STAND_IN_NAMES, STAND_INS
+from signage.words.step_values import StepValues, values_of_step
+from signage.words.ties import tie
+
+StepField = Literal["text", "detail", "why", "caution"]
+
+
+class MissingMessageError(RefusedError):
+    """A locale lacks a text; another language never takes its place."""
+
+    def __init__(self, locale: str, context: str, reason: str) -> None:
+        super().__init__(
+            f"the locale {locale} has no text to print for '{context}': {reason}; "
+            f"complete locales/{locale}/LC_MESSAGES and run the command again"
+        )
+        self.locale = locale
+        self.context = context
+
+
+class MissingValueError(RefusedError):
+    """A text has a placeholder that nothing fills."""
+
+    def __init__(self, locale: str, context: str, placeholder: str) -> None:
+        super().__init__(
+            f"'{context}' ({locale}) has the placeholder {{{placeholder}}}, and nothing gives it a value; "
+            "give the step the value or remove the placeholder"
+        )
+        self.locale = locale
+        self.context = context
+        self.placeholder = placeholder
+
+
+@dataclass(frozen=True, slots=True)
+class _Text:
+    """A text of the locale, or why there is none."""
+
+    text: str | None
+    lack: str = ""
+
+
+class Wording:
+    """Every text of one locale. Made by ``open_wording``; holds no file open and never changes.
+
+    ``script`` is ISO 15924. Every value inserted into a text stands in a first-strong isolate; sense ties
+    are set as U+00A0 (``signage.words.ties``).
+    """
+
+    def __init__(
+        self, library: Library, tag: str, texts: Mapping[str, _Text], numerals: Numerals, name: str
+    ) -> None:
+        self.tag = tag
+        self.script = script_of(tag)
+        self.is_right_to_left = is_right_to_left(tag)
+        self.name = name
+        self._library = library
+        self._texts = texts
+        self._numerals = numerals
+
+    @property
+    def gaps(self) -> tuple[str, ...]:
+        """The contexts that have no text to print, in the order of the library."""
+        return tuple(context for context, text in self._texts.items() if text.text is None)
+
+    def content(self, context: str, **values: str) -> str:
+        """The text of a context, such as ``kit/apron/name``, with its placeholders filled.
+
+        Raises MissingMessageError for a missing, doubtful or stale translation, MissingValueError for a
+        placeholder without value.
+        """
+        found = self._texts.get(context, _Text(None, "the library has no such text"))
+        if found.text is None:
+            raise MissingMessageError(self.tag, context, found.lack)
+        try:
+            return tie(fill(found.text, values), self.tag)
+        except KeyError as error:
+            raise MissingValueError(self.tag, context, str(error.args[0])) from None
+
+    def fixed(self, id_: str, **values: str) -> str:
+        """A fixed word of the sheets by its id in ``signage.words.interface``."""
+        return self.content(f"interface/{id_}", **values)
+
+    def step_text(self, protocol: Protocol, step: Step, field: StepField) -> str | None:
+        """A text of a step with times, items, bins, zones and amounts filled; None if it has no such text."""
+        if getattr(step, field) is None:
+            return None
+        context = f"{protocol.id}/{step.id}/{field}"
+        found = self._texts.get(context)
+        names = placeholder_names(found.text) if found is not None and found.text is not None else ()
+        values = values_of_step(self._library, protocol, step)
+        known = {name: self._value(name, values, protocol) for name in names if name in values.filled}
+        return self.content(context, **known)
+
+    def _value(self, name: str, values: StepValues, protocol: Protocol) -> str:
+        """What the locale writes for a placeholder that the step can fill."""
+        if name == "time":
+            return self.seconds(values.seconds or 0)
+        if name == "amount":
+            return self.amount(values.amount or "")
+        if name == "zone":
+            return self.content(f"ward/{protocol.ward}/zone/{values.zone}")
+        if name == "bin":
+            return self._listed([self.code(letter) for letter in values.bins])
+        return self._listed([self.content(f"kit/{item}/name") for item in values.items])
+
+    def _listed(self, items: Sequence[str]) -> str:
+        return items[0] if len(items) == 1 else self.join(items)
+
+    def number(self, value: float | Decimal) -> str:
+        """A number in the numerals of the locale."""
+        return self._numerals.number(value)
+
+    def seconds(self, value: float, long: bool = False) -> str:
+        """A time such as ``20 s``; long: ``20 seconds``."""
+        return self._numerals.seconds(value, long)
+
+    def millimetres(self, value: float) -> str:
+        """A length such as ``50 mm``."""
+        return self._numerals.millimetres(value)
+
+    def amount(self, text: str) -> str:
+        """An amount such as ``10 ml`` as the locale writes it; raises ValueError for an unknown unit."""
+        return self._numerals.amount(text)
+
+    def date(self, day: date) -> str:
+        """A date with the name of its month."""
+        return self._numerals.date(day)
+
+    def code(self, text: str) -> str:
+        """A code such as ``P1`` or ``K7M2``, kept from left to right."""
+        return isolate_code(text)
+
+    def join(self, items: Iterable[str]) -> str:
+        """The items, each isolated, with the list sign of the locale between them."""
+        return self.fixed("list-joiner").join(isolate(item) for item in items)
+
+
+def open_wording(library: Library, messages: Sequence[Message], locales: Path, tag: str) -> Wording:
+    """The wording of a locale of the library, of its source language, or of a stand-in locale.
+
+    Raises WrongUsageError for any other tag and for unknown numerals, UnreadableInputError with every
+    fault of the locale's files that could change a text. A missing file leaves all its texts missing.
+    """
+    if tag in STAND_INS:
+        texts = _made_texts(messages, STAND_INS[tag])
+        return Wording(library, tag, texts, Numerals(tag), STAND_IN_NAMES[tag])
+    if tag != library.source_locale and tag not in library.locales:
+        known = ", ".join(library.locales)
+        raise WrongUsageError(f"'{tag}' is no locale of the library; it has {known}")
+    locale = library.locales.get(tag)
+    try:
+        numerals = Numerals(tag, locale.numerals if locale is not None else None)
+    except ValueError as error:
+        raise WrongUsageError(f"numerals of the locale {tag}: {error}") from error
+    needed = kinds_of(library, tag)
+    entries = _entries(locales, tag, needed)
+    texts = {}
+    for kind, sources in source_texts(messages).items():
+        for context, source in sources.items():
+            is_own = kind not in needed
+            texts[context] = _Text(source) if is_own else _text_of(entries[kind].get(context), source)
+    return Wording(library, tag, texts, numerals, autonym(tag))
+
+
+def source_texts(messages: Sequence[Message]) -> dict[CatalogueKind, dict[str, str]]:
+    """Context to source text of each catalogue, in order."""
+    return {
+        CatalogueKind.CONTENT: {message.context: message.source for message in messages},
+        CatalogueKind.INTERFACE: {f"interface/{text.id}": text.source for text in FIXED_TEXTS.values()},
+    }
+
+
+def _made_texts(messages: Sequence[Message], make: Callable[[str], str]) -> dict[str, _Text]:
+    return {
+        context: _Text(make(source))
+        for sources in source_texts(messages).values()
+        for context, source in sources.items()
+    }
+
+
+def _entries(
+    locales: Path, tag: str, kinds: Iterable[CatalogueKind]
+) -> dict[CatalogueKind, dict[str, Entry]]:
+    entries: dict[CatalogueKind, dict[str, Entry]] = {}
+    problems: list[Problem] = []
+    for kind in kinds:
+        path = catalogue_path(locales, tag, kind)
+        if not path.exists():
+            entries[kind] = {}
+            continue
+        result = read_catalogue_file(path, tag)
+        problems.extend(result.problems)
+        entries[kind] = result.catalogue.by_context
+    refuse_lossy(problems)
+    return entries
+
+
+def _text_of(entry: Entry | None, source: str) -> _Text:
+    if entry is None or not entry.translation.strip():
+        return _Text(None, "it is not translated")
+    if entry.source != source or entry.is_stale:
+        return _Text(None, "its source text has changed since it was translated")
+    if entry.state is EntryState.DOUBTFUL:
+        return _Text(None, "its translation is marked as doubtful")
+    return _Text(entry.translation)
