@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.typesetting import line_width
+from signage.compose.typesetting import Face, line_width
 from signage.drawing.marks import Structure
 from signage.model.library import Fixture
 
@@ -83,8 +84,20 @@ def draft_ribbon(canvas: Canvas, context: SheetContext, points: float) -> None:
                     along += width + gap
 
 
-def ruler(canvas: Canvas, context: SheetContext, x: float, y: float, words: str | None = None) -> None:
-    """A 50 mm ruler on the line y; ``words``: None for no words, ``below`` or ``after``."""
+def ruler(
+    canvas: Canvas,
+    context: SheetContext,
+    x: float,
+    y: float,
+    words: str | None = None,
+    *,
+    width: float = RULER_MM,
+    points: float = 7.5,
+) -> None:
+    """A 50 mm ruler on the line y; ``words``: None for no words, ``below`` or ``after``.
+
+    ``width`` and ``points`` are for the sentence below it; the ruler itself never changes.
+    """
     ink = canvas.style.ink
     with canvas.group("ruler", structure=Structure.ARTEFACT, box=canvas.box(x, y, RULER_MM, 0.0)):
         canvas.line(x, y, x + RULER_MM, y, ink, 0.3, has_butt_caps=True)
@@ -98,12 +111,12 @@ def ruler(canvas: Canvas, context: SheetContext, x: float, y: float, words: str 
             sentence,
             x,
             y + 1.2,
-            RULER_MM,
-            7.5,
-            "control",
+            max(width, RULER_MM),
+            points,
+            "ruler-words",
             canvas.face(),
             floor=7,
-            lines=2,
+            lines=3,
             colour=canvas.style.ink_2,
         )
     elif words == "after":
@@ -174,7 +187,7 @@ def container_tag(
         canvas.text(
             word,
             x - width,
-            bottom + 0.3 * height / 12,
+            bottom + 0.8 * height / 12,
             width * 3,
             max(7.0, 8.5 * height / 12),
             "container-word",
@@ -201,6 +214,18 @@ def chevron(canvas: Canvas, x: float, y: float, scale: float) -> None:
             0.9 * scale,
             is_closed=False,
         )
+
+
+def packed(items: Sequence[str], face: Face, points: float, width: float) -> list[str]:
+    """Items joined by dots into as few lines as fit the width; an item is never broken for it."""
+    lines: list[str] = []
+    for item in items:
+        joined = f"{lines[-1]} · {item}" if lines else item
+        if lines and line_width(joined, face, points) <= width:
+            lines[-1] = joined
+        else:
+            lines.append(item)
+    return lines
 
 
 def control_lines(context: SheetContext, page: str) -> tuple[str, ...]:

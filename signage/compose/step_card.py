@@ -22,6 +22,7 @@ MARGIN = 7.0
 _HEAD = 9.5
 _RAIL = 3.6
 _TOP = MARGIN + _HEAD + 3.0
+_LABELLED_ROW = 5.8
 
 
 @dataclass(frozen=True)
@@ -81,8 +82,11 @@ def _card_set(context: SheetContext, steps: tuple[NumberedStep, ...], width: flo
     texts = [wording.step_text(context.protocol, numbered.step, "text") or "" for numbered in steps]
     face = Face(wording.tag, wording.script, 700)
     points = common_size(texts, face, 24, 20, Room(width - 2 * MARGIN, lines=2))
+    on_one_line = common_size(texts, face, 24, 20, Room(width - 2 * MARGIN, lines=1))
+    if all(line_width(text, face, on_one_line) <= width - 2 * MARGIN for text in texts):
+        points = on_one_line
     side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for numbered in steps))
-    picture = 51.0 - max(0.0, 148.0 - height)
+    picture = 48.5 - max(0.0, 148.0 - height)
     return CardSet(width, height, picture, side, points, len(steps))
 
 
@@ -193,7 +197,7 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
         canvas.ink_line(number, x, 27, _TOP + 14.2, 42, "number", canvas.face(700))
     container = context.container(step.action)
     if container is not None:
-        parts.container_tag(canvas, context, container, x + 5.5, _TOP + height - 17.2, 13, 13)
+        parts.container_tag(canvas, context, container, x + 5.5, _TOP + height - 17.8, 13, 13)
     palette = style.care_palette if numbered.is_hygiene else style.palette
     canvas.picture(
         step.picture,
@@ -212,8 +216,8 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
         for field in ("why", "caution")
         if (text := wording.step_text(protocol, step, "why" if field == "why" else "caution"))
     ]
-    foot = cards.control_top - 6.2 * len(rows)
-    y = _TOP + cards.picture + 3.2
+    foot = cards.control_top - _LABELLED_ROW * len(rows)
+    y = _TOP + cards.picture + 2.8
     headline = wording.step_text(protocol, step, "text") or ""
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
@@ -240,19 +244,28 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             canvas.face(is_body=True),
             floor=11.5,
             lines=3,
-            height=foot - 1.5 - y,
+            height=foot - 0.8 - y,
             message=f"{protocol.id}/{step.id}/detail",
         )
     for index, (field, text) in enumerate(rows):
         _labelled_row(
-            canvas, context, field, text, foot + 6.2 * index, cards, f"{protocol.id}/{step.id}/{field}"
+            canvas,
+            context,
+            field,
+            text,
+            foot + _LABELLED_ROW * index,
+            cards,
+            f"{protocol.id}/{step.id}/{field}",
         )
 
 
 def _labelled_row(
     canvas: Canvas, context: SheetContext, field: str, text: str, y: float, cards: CardSet, message: str
 ) -> None:
-    label, width = 17.5, cards.inner_width
+    width = cards.inner_width
+    label_face = canvas.face(700)
+    labels = [context.wording.fixed(name) for name in ("why", "caution")]
+    label = max(17.5, *(line_width(text, label_face, 9.5) + 2.5 for text in labels))
     with canvas.artefact():
         canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.3))
     weight = 600 if field == "caution" else 400
@@ -260,11 +273,11 @@ def _labelled_row(
         canvas.text(
             context.wording.fixed(field),
             MARGIN,
-            y + 3.1,
+            y + _LABELLED_ROW / 2,
             label - 1,
             9.5,
             "label",
-            canvas.face(700),
+            label_face,
             floor=7.5,
             lines=1,
             valign="middle",
@@ -272,7 +285,7 @@ def _labelled_row(
         canvas.text(
             text,
             MARGIN + label,
-            y + 3.1,
+            y + _LABELLED_ROW / 2,
             width - label,
             10,
             field,
@@ -313,8 +326,7 @@ def _control(
     card = wording.fixed("card-of", card=wording.number(numbered.number), cards=wording.number(cards.count))
     revision, page, owner, review = parts.control_lines(context, card)
     code = wording.code(f"{context.protocol.code}-{phase.id}")
-    for line in (f"{code} · {revision} · {page}", f"{owner} · {review}"):
-        y = canvas.text(
-            line, MARGIN, y + 0.7, width, 7, "control", canvas.face(), lines=2, colour=style.ink_2
-        )
+    face = canvas.face()
+    for line in parts.packed((code, revision, page, owner, review), face, 7, width):
+        y = canvas.text(line, MARGIN, y + 0.6, width, 7, "control", face, lines=2, colour=style.ink_2)
     parts.ruler(canvas, context, MARGIN, cards.height - MARGIN - 0.2, "after")
