@@ -14,6 +14,8 @@ from signage.paint.pdf.operators import OperatorList
 _SILENT = dict.fromkeys([*range(0x2066, 0x206A), 0x200E, 0x200F, 0x061C, 0x0A, 0x0D])
 """Direction controls and line ends: they steer the layout and are no part of a searchable text."""
 
+_JOINERS = "\u200c\u200d"
+
 _NOTHING = "\u200b"
 """Stands for a cluster without text of its own; a missing entry is read as a control character."""
 
@@ -76,12 +78,24 @@ def _clusters(run: GlyphRun, text: str) -> Iterator[tuple[Sequence[Glyph], str]]
     glyphs = run.glyphs
     clusters = [glyph.cluster for glyph in glyphs]
     starts = sorted(set(clusters))
+    bounds = zip([run.start, *starts[1:]], [*starts[1:], run.end], strict=True)
     texts = {
-        start: text[start:end].translate(_SILENT) or _NOTHING
-        for start, end in zip(starts, [*starts[1:], run.end], strict=True)
+        start: _text_to_find(text[first:end], run.is_right_to_left)
+        for start, (first, end) in zip(starts, bounds, strict=True)
     }
-    if starts[0] > run.start:
-        texts[starts[0]] = text[run.start : starts[0]].translate(_SILENT) + texts[starts[0]]
     heads = [i for i, cluster in enumerate(clusters) if i == 0 or cluster != clusters[i - 1]]
     for head, tail in zip(heads, [*heads[1:], len(glyphs)], strict=True):
         yield glyphs[head:tail], texts[clusters[head]]
+
+
+def _text_to_find(cluster: str, is_right_to_left: bool) -> str:
+    """What readers of the file get for a cluster.
+
+    They turn right-to-left text round sign by sign. A joiner that shaping has drawn to the letter after it
+    therefore goes behind that letter, to come out before it.
+    """
+    text = cluster.translate(_SILENT) or _NOTHING
+    if is_right_to_left and text[0] in _JOINERS:
+        letters = text.lstrip(_JOINERS)
+        return letters + text[: len(text) - len(letters)]
+    return text
