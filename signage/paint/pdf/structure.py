@@ -12,6 +12,10 @@ from signage.paint.pdf.reportlab_adapter import PdfFile
 TEXT_ELEMENTS = frozenset({"P", "H1", "H2", "H3", "Lbl"})
 """Elements that hold text themselves; in all others a text becomes a paragraph of its own."""
 
+_CHILDREN_OF_LIST = frozenset({"L", "LI", "Caption"})
+_CHILDREN_OF_ITEM = frozenset({"Lbl", "LBody"})
+"""What a list and its items may hold (ISO 32000-1, table 336)."""
+
 
 @dataclass(slots=True, eq=False)
 class Content:
@@ -33,6 +37,7 @@ class Element:
     box: Box | None = None
     children: list[Element | Content] = field(default_factory=list)
     number: int = 0
+    is_implied: bool = False
 
     @property
     def is_empty(self) -> bool:
@@ -53,10 +58,17 @@ class StructureTree:
         return len(self._pages) - 1
 
     def add_element(self, kind: str, parent: Element, language: str) -> Element:
-        """A new last child of an element."""
-        element = Element(kind, parent, language)
-        parent.children.append(element)
-        return element
+        """A new last child of an element; an item or a body of a list that is missing between is put in."""
+        home = parent
+        if home.kind == "L" and kind not in _CHILDREN_OF_LIST:
+            home = _add_child("LI", home, home.language, is_implied=True)
+        if home.kind == "LI" and kind not in _CHILDREN_OF_ITEM:
+            last = home.children[-1] if home.children else None
+            if isinstance(last, Element) and last.is_implied:
+                home = last
+            else:
+                home = _add_child("LBody", home, home.language, is_implied=True)
+        return _add_child(kind, home, language)
 
     def add_content(self, element: Element, text: TextMark | None = None) -> int:
         """A new piece of content of an element on the page in hand; returns its identifier (MCID)."""
@@ -126,6 +138,12 @@ class StructureTree:
         if kids:
             entries["K"] = kids[0] if len(kids) == 1 else syntax.array(kids)
         file.fill(element.number, syntax.dictionary(entries))
+
+
+def _add_child(kind: str, parent: Element, language: str, is_implied: bool = False) -> Element:
+    element = Element(kind, parent, language, is_implied=is_implied)
+    parent.children.append(element)
+    return element
 
 
 def _needs_own_element(text: TextMark, element: Element) -> bool:

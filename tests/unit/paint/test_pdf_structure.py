@@ -78,6 +78,15 @@ def test_a_list_has_labels_and_bodies_with_paragraphs_of_their_own():
     assert found[-1] == "P"
 
 
+def test_bare_texts_and_figures_of_a_list_get_the_body_that_the_standard_asks_for():
+    """ISO 32000-1, table 336: L holds LI, and LI holds Lbl and LBody."""
+    label = Group((text_mark("1", "en"),), structure=Structure.LABEL)
+    row = Group((label, text_mark("Rub", "en", y=50), figure(60, 50, 10)), structure=Structure.ITEM)
+    bare = text_mark("Corridor", "en", y=70)
+    found = kinds(sheet_of(Group((row, bare), structure=Structure.LIST)))
+    assert found == ["Document", "L", "LI", "Lbl", "LBody", "P", "Figure", "LI", "LBody", "P"]
+
+
 def test_a_figure_tells_its_alternative_and_its_place():
     pdf = paint_pdf(sheet_of(Group((figure(30, 40, 20, "Two hands"),), transform=translation(10, 5))))
     assert ("Figure", None, "Two hands", None) in pdfium_elements(pdf)
