@@ -1,4 +1,4 @@
-"""The International Components for Unicode as an outside reference, reached in the library of the icu4py wheel."""
+"""ICU (International Components for Unicode) as an outside reference, in the library of the icu4py wheel."""
 
 import ctypes
 import re
@@ -72,3 +72,28 @@ def icu_bracket_pairs() -> dict[str, str]:
         for code in range(0x110000)
         if not 0xD800 <= code < 0xE000 and property_value(code, bracket_type) == opening
     }
+
+
+def icu_line_breaks(text: str, language: str) -> list[int]:
+    """Indices of characters at which ICU's line breaker ends a piece."""
+    pointer = ctypes.c_void_p
+    open_ = _function(
+        "ubrk_open",
+        pointer,
+        ctypes.c_int,
+        ctypes.c_char_p,
+        ctypes.c_char_p,
+        ctypes.c_int32,
+        ctypes.POINTER(_ERROR),
+    )
+    next_, close = _function("ubrk_next", ctypes.c_int32, pointer), _function("ubrk_close", None, pointer)
+    line_breaks, status = 2, _ERROR(_SUCCESS)  # UBRK_LINE of ubrk.h
+    units = text.encode("utf-16-le")
+    kept = ctypes.create_string_buffer(units + b"\0\0")  # the breaker reads it in place
+    breaker = open_(line_breaks, language.encode(), kept, len(units) // 2, ctypes.byref(status))
+    assert status.value <= _SUCCESS, f"ICU reports error {status.value}"
+    ends = []
+    while (end := next_(breaker)) >= 0:
+        ends.append(len(units[: 2 * end].decode("utf-16-le")))
+    close(breaker)
+    return ends

@@ -40,7 +40,7 @@ _METRICS = {
     "Beng": ScriptMetrics(1, 0.93, 0.25, 1.22, 1.34, 0.39, 0.62),
     "Guru": ScriptMetrics(1, 0.9, 0.2, 1.22, 1.34, 0.74, 0.62),
     "Gujr": ScriptMetrics(1, 0.9, 0.27, 1.22, 1.34, 0.78, 0.603),
-    "Orya": ScriptMetrics(1, 0.67, 0.29, 1.12, 1.26, 0.53, 0.62),
+    "Orya": ScriptMetrics(1, 0.93, 0.29, 1.24, 1.36, 0.58, 0.62),
     "Taml": ScriptMetrics(1, 0.85, 0.32, 1.22, 1.34, 0.25, 0.554),
     "Telu": ScriptMetrics(1.07, 0.87, 0.47, 1.36, 1.48, 0.48, 0.5),
     "Knda": ScriptMetrics(1, 0.81, 0.49, 1.32, 1.44, 0.52, 0.564),

@@ -1,0 +1,76 @@
+"""Sizes of scripts, measured again from the font files by fontTools (OpenType OS/2 and glyf tables)."""
+
+from statistics import median
+
+import pytest
+from fontTools.pens.boundsPen import BoundsPen
+from fontTools.ttLib import TTFont
+
+from signage.text.fonts import font_for, font_path
+from signage.text.metrics import metrics_of
+from signage.text.reference_letters import REFERENCE_TEXTS, TALLEST_COUNTED, measure_script
+
+BY_EYE = ["Arab", "Deva", "Ethi"]
+MEASURED = sorted(set(REFERENCE_TEXTS) - set(BY_EYE))
+
+
+def open_font(script):
+    return TTFont(font_path(font_for(script, 400)), lazy=True)
+
+
+@pytest.mark.parametrize("script", ["Latn", "Grek", "Cyrl"])
+def test_the_reference_height_of_latin_is_the_x_height_that_the_font_states(script):
+    with open_font(script) as font:
+        stated = font["OS/2"].sxHeight / font["head"].unitsPerEm
+    assert metrics_of(script).reference_height == pytest.approx(stated, abs=0.0005)
+
+
+def test_the_ascent_of_latin_is_its_cap_height():
+    with open_font("Latn") as font:
+        assert metrics_of("Latn").ascent == pytest.approx(font["OS/2"].sCapHeight / 1000, abs=0.002)
+
+
+@pytest.mark.parametrize("script", sorted(REFERENCE_TEXTS))
+def test_the_reference_height_is_the_median_height_of_the_reference_letters(script):
+    with open_font(script) as font:
+        glyphs, names = font.getGlyphSet(), font.getBestCmap()
+        tops = []
+        for letter in REFERENCE_TEXTS[script].letters:
+            pen = BoundsPen(glyphs)
+            glyphs[names[ord(letter)]].draw(pen)
+            tops.append(pen.bounds[3] / font["head"].unitsPerEm)
+    assert metrics_of(script).reference_height == pytest.approx(min(median(tops), TALLEST_COUNTED), abs=0.005)
+
+
+@pytest.mark.parametrize("script", MEASURED)
+def test_ascent_and_descent_are_the_farthest_ink_of_the_reference_words(script):
+    measured, metrics = measure_script(script), metrics_of(script)
+    assert metrics.ascent == pytest.approx(measured.top, abs=0.006)
+    assert metrics.descent == pytest.approx(measured.depth, abs=0.006)
+
+
+@pytest.mark.parametrize("script", MEASURED)
+def test_lines_of_a_headline_do_not_touch(script):
+    measured = measure_script(script)
+    assert metrics_of(script).headline_leading >= measured.top + measured.depth
+    assert metrics_of(script).body_leading > metrics_of(script).headline_leading
+
+
+@pytest.mark.parametrize("script", sorted(REFERENCE_TEXTS))
+def test_the_share_of_the_descent_left_out_is_the_measured_one(script):
+    """For the three scripts set by eye this is what makes the measure trustworthy for the others."""
+    measured = measure_script(script)
+    share = 1 - measured.mean_depth / measured.depth
+    tolerance = 0.07 if script in BY_EYE else 0.006
+    assert metrics_of(script).middle == pytest.approx(share, abs=tolerance)
+
+
+@pytest.mark.parametrize("script", [*MEASURED, *BY_EYE])
+def test_no_script_is_set_more_than_a_tenth_larger_or_smaller(script):
+    assert 0.9 <= metrics_of(script).size_factor <= 1.1
+
+
+def test_scripts_without_a_row_are_set_like_latin_and_writing_systems_like_their_script():
+    assert metrics_of("Runr") == metrics_of("Latn")
+    assert metrics_of("Hans") == metrics_of("Hant") == metrics_of("Hani")
+    assert metrics_of("Hang") == metrics_of("Kore")
