@@ -10,7 +10,7 @@ from contextlib import AbstractContextManager, contextmanager
 
 from signage.compose import qr
 from signage.compose.theme import Style
-from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, measure
+from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, fit_ink, measure
 from signage.drawing.marks import (
     Fill,
     FitStep,
@@ -249,10 +249,12 @@ class Canvas:
         align: str = "start",
         valign: str = "top",
         message: str | None = None,
+        wanted: float | None = None,
     ) -> float:
         """Set a text in a logical box; returns the y of its last descent.
 
         ``y`` is the top of the ascent (valign ``top``), the middle or the bottom of the text.
+        ``wanted`` is the size of the role where ``points`` has been found for all its texts together.
         """
         fitted = fit(text, face, points, points if floor is None else floor, Room(width, height, lines))
         self._record(fitted, role, points, message, text)
@@ -263,7 +265,9 @@ class Canvas:
         elif valign == "bottom":
             top = y - measured.height
         first_baseline = top + face.metrics.ascent * measured.em
-        self._add_text(measured, fitted, face, x, width, first_baseline, role, points, colour, align, message)
+        self._add_text(
+            measured, fitted, face, x, width, first_baseline, role, wanted or points, colour, align, message
+        )
         return top + measured.height
 
     def ink_line(
@@ -283,16 +287,9 @@ class Canvas:
         message: str | None = None,
     ) -> float:
         """One line centred on its ink at y = ``centre`` (titles, numbers, letters); returns its width."""
-        size = points
-        while True:
-            measured = measure(text, face, size, 1e6)
-            line = measured.lines[0]
-            ink = (line.ink_top - line.ink_bottom) * measured.em
-            excess = max(measured.width - width - 0.02, (ink - height) if height else 0.0, 0.0)
-            if not excess or floor is None or size - 0.5 < floor - 1e-9:
-                break
-            size -= 0.5
-        fitted = Fitted(text, size, measured, excess, is_softened=False)
+        fitted = fit_ink(text, face, points, points if floor is None else floor, width, height)
+        measured = fitted.measured
+        line = measured.lines[0]
         self._record(fitted, role, points, message, text)
         baseline = centre + (line.ink_top + line.ink_bottom) / 2 * measured.em
         self._add_text(measured, fitted, face, x, width, baseline, role, points, colour, align, message)

@@ -15,6 +15,11 @@ RULER_MM = 50.0
 """Never scaled: it proves that a print is at full size."""
 
 
+def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
+    """The width of a framed word."""
+    return line_width(word, canvas.face(700), points) + 0.45 * height * 1.6
+
+
 def draft_tag(
     canvas: Canvas,
     context: SheetContext,
@@ -31,7 +36,7 @@ def draft_tag(
         return 0.0
     face = canvas.face(700)
     word = context.wording.fixed("draft")
-    width = line_width(word, face, points) + 0.45 * height * 1.6
+    width = tag_width(canvas, word, height, points)
     left = x - width if is_at_end else x
     with canvas.group(
         "draft-tag", structure=Structure.PARAGRAPH, box=canvas.box(left, centre - height / 2, width, height)
@@ -172,7 +177,7 @@ def container_tag(
                 line,
             )
             canvas.line(x - width * 0.02, body_top - height * 0.12, x + width * 0.9, y, ink, line * 1.3)
-        letter = min((bottom - body_top) * 0.62, width * 0.6)
+        letter = min((bottom - body_top) * 0.56, width * 0.52)
         canvas.ink_line(
             context.wording.code(code),
             x,

@@ -12,7 +12,8 @@ from functools import lru_cache
 
 from signage.ground.length import MM_PER_POINT
 from signage.text.metrics import ScriptMetrics, metrics_of
-from signage.text.paragraph import Line, Paragraph, shape_paragraph
+from signage.text.line import Line
+from signage.text.paragraph import Paragraph, shape_paragraph
 from signage.words.ties import soften
 
 POINT_STEP = 0.5
@@ -54,6 +55,12 @@ class Measured:
     def breaks_word(self) -> bool:
         """Whether a word had to be broken."""
         return any(line.breaks_word for line in self.lines)
+
+    @property
+    def evenness(self) -> float:
+        """The shortest line as a share of the longest."""
+        widths = [line.width for line in self.lines]
+        return min(widths) / max(widths) if widths and max(widths) else 1.0
 
 
 @lru_cache(maxsize=65536)
@@ -117,19 +124,45 @@ def sizes_down(points: float, floor: float) -> list[float]:
     return sizes
 
 
+UNEVEN = 0.45
+"""A line shorter than this share of the longest looks like a mistake; a soft tie yields to avoid it."""
+
+
 def fit(text: str, face: Face, points: float, floor: float, room: Room) -> Fitted:
     """Climb the ladder for one text."""
     loose = soften(text, face.language)
     last: Fitted | None = None
     for size in sizes_down(points, floor):
-        for candidate in dict.fromkeys((text, loose)):
-            measured = measure(candidate, face, size, room.width)
-            excess = room.excess(measured)
-            last = Fitted(candidate, size, measured, excess, candidate != text)
-            if not excess:
-                return last
+        last = _set(text, face, size, room, is_softened=False)
+        if loose != text and (last.excess or last.measured.evenness < UNEVEN):
+            softened = _set(loose, face, size, room, is_softened=True)
+            if last.excess or (not softened.excess and softened.measured.evenness > last.measured.evenness):
+                last = softened
+        if not last.excess:
+            return last
     assert last is not None
     return last
+
+
+def _set(text: str, face: Face, points: float, room: Room, *, is_softened: bool) -> Fitted:
+    measured = measure(text, face, points, room.width)
+    return Fitted(text, points, measured, room.excess(measured), is_softened)
+
+
+def fit_ink(
+    text: str, face: Face, points: float, floor: float, width: float, height: float | None = None
+) -> Fitted:
+    """One line, smaller until its ink is no wider and no higher than it may be."""
+    measured, excess, size = None, 0.0, points
+    for size in sizes_down(points, floor):
+        measured = measure(text, face, size, 1e6)
+        line = measured.lines[0]
+        ink = (line.ink_top - line.ink_bottom) * measured.em
+        excess = max(measured.width - width - 0.02, ink - height if height else 0.0, 0.0)
+        if not excess:
+            break
+    assert measured is not None
+    return Fitted(text, size, measured, excess, is_softened=False)
 
 
 def common_size(texts: Sequence[str], face: Face, points: float, floor: float, room: Room) -> float:

@@ -1,0 +1,115 @@
+"""The wall poster: all steps of a phase as numbered cards on the grounds of their zones."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from signage.compose.arrangement import numbered_steps, zone_parts
+from signage.compose.canvas import Canvas
+from signage.compose.context import SheetContext
+from signage.compose.footer import draw_footer, footer_blocks, footer_height
+from signage.compose.papers import Paper
+from signage.compose.parts import draft_ribbon
+from signage.compose.poster_layout import PosterPage
+from signage.compose.poster_measures import scale_of
+from signage.compose.poster_search import Plan, Task, find_plan
+from signage.compose.poster_sizes import SizeFinder
+from signage.compose.poster_words import PosterWords, words_of
+from signage.compose.qr import smallest_side_mm
+from signage.compose.refusal import TextTooLongError
+from signage.compose.theme import style_of
+from signage.compose.tile import Drawing
+from signage.compose.title_band import BandPlace, TitleBand, band_words
+from signage.compose.zone_panel import draw_panels
+from signage.drawing.marks import FitStep, Overflow, Page, Sheet
+from signage.model.library import Phase
+
+RIBBON_POINTS = 10.0
+
+
+def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
+    """One sheet where everything fits at readable sizes, else several.
+
+    Raises TextTooLongError, a refusal, where even that does not help.
+    """
+    steps = numbered_steps(context.protocol, phase)
+    parts = zone_parts(steps)
+    words = words_of(context, phase, [numbered for part in parts for numbered in part.steps])
+    task = Task(
+        parts=parts,
+        words=words,
+        wording=context.wording,
+        paper=paper,
+        footer=footer_height(context, scale_of(paper), is_landscape=paper.is_landscape),
+        qr_least=smallest_side_mm(context.training_link()),
+    )
+    plan = find_plan(task)
+    pages: list[Page] = []
+    climbed: list[FitStep] = list(plan.sizes.climbed)
+    overflows: list[Overflow] = list(plan.sizes.excess)
+    for index, page in enumerate(plan.layout.pages, start=1):
+        canvas = _draw_page(context, phase, words, plan, page, index)
+        pages.append(canvas.page())
+        climbed += canvas.fit_steps
+        overflows += canvas.overflows
+    if overflows:
+        raise TextTooLongError(
+            f"poster {phase.id}", context.wording.tag, paper.name, list(dict.fromkeys(overflows))
+        )
+    return poster_sheet(context, phase, paper, pages, climbed)
+
+
+def poster_sheet(
+    context: SheetContext, phase: Phase, paper: Paper, pages: list[Page], climbed: list[FitStep]
+) -> Sheet:
+    """The finished document of a poster, whatever its layout."""
+    wording, protocol = context.wording, context.protocol
+    title = wording.content(f"{protocol.id}/phase/{phase.id}/title")
+    return Sheet(
+        kind="poster",
+        protocol=protocol.id,
+        locale=wording.tag,
+        title=f"{protocol.code} {title}",
+        paper=paper.name,
+        revision=context.revision,
+        is_right_to_left=wording.is_right_to_left,
+        pages=tuple(pages),
+        file_stem=f"{protocol.id}-{phase.id}-{wording.tag}",
+        phase=phase.id,
+        is_draft=context.is_draft,
+        fit=tuple(dict.fromkeys(climbed)),
+    )
+
+
+def _draw_page(
+    context: SheetContext, phase: Phase, words: PosterWords, plan: Plan, page: PosterPage, number: int
+) -> Canvas:
+    measures, grid, sizes = plan.layout.measures, plan.layout.grid, plan.sizes
+    style = style_of(phase.theme, context.tone)
+    canvas = Canvas(measures.width, measures.height, context.wording, style, measures.scale, measures.margin)
+    pages = len(plan.layout.pages)
+    draft_ribbon(canvas, context, RIBBON_POINTS * measures.margin / 12)
+    place = BandPlace(
+        measures.margin,
+        measures.margin,
+        measures.inner_width,
+        measures.title,
+        measures.scale,
+        60.0 if context.wording.script == "Latn" else 54.0,
+    )
+    columns = grid.starts[1:]
+    if len(columns) < 3:
+        columns = tuple(measures.margin + measures.inner_width * share for share in (0.40, 0.44, 0.48, 0.52))
+    TitleBand(canvas, context, phase, band_words(context, phase, number, pages), place, columns).draw()
+    finder = SizeFinder(
+        replace(plan.layout, pages=(page,)),
+        words,
+        context.wording,
+        with_times=sizes.shows_times,
+        with_notes=sizes.shows_notes,
+    )
+    drawing = Drawing(canvas, context, words, measures, grid, sizes, page.tile)
+    draw_panels(drawing, page, finder)
+    blocks = footer_blocks(measures.margin, measures.inner_width, grid)
+    draw_footer(canvas, context, phase, blocks, measures.footer_top, measures.footer, number, pages)
+    return canvas

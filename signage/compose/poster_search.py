@@ -1,0 +1,138 @@
+"""The best layout of a poster: as few sheets as can be, then the columns that leave the largest picture."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from signage.compose.arrangement import ZonePart
+from signage.compose.papers import Paper
+from signage.compose.poster_layout import HasNote, PosterLayout, cut_sheets, lay_out
+from signage.compose.poster_measures import Measures, measures_of
+from signage.compose.poster_sizes import LEAST_PICTURE, NUMBER_COLUMN, SizeFinder, Sizes
+from signage.compose.poster_words import PosterWords
+from signage.words.wording import Wording
+
+MOST_SHEETS = 8
+MOST_COLUMNS = 7
+LEAST_TILE = 52.0
+"""At k = 1: a card lower than this has no room for the least picture and two short texts."""
+
+COMFORTABLE_PICTURE = 40.0
+GROWTHS = (1.5, 1.35, 1.2, 1.1)
+"""Where pictures stay comfortable, words and pictures grow together beyond what the paper asks for."""
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A layout with its sizes."""
+
+    layout: PosterLayout
+    sizes: Sizes
+
+    @property
+    def fits(self) -> bool:
+        """Whether nothing is too large."""
+        return not self.sizes.excess
+
+    @property
+    def is_comfortable(self) -> bool:
+        """Whether pictures are as large as they should be for the type beside them."""
+        return self.sizes.picture >= COMFORTABLE_PICTURE * self.layout.measures.scale
+
+    @property
+    def worth(self) -> float:
+        """Larger pictures and headlines are better; zones cut inside rows and empty places are worse."""
+        k = self.layout.measures.scale
+        splits = sum(page.splits for page in self.layout.pages)
+        return self.sizes.picture / k + self.sizes.headline / k - 3.0 * splits - 2.0 * self.layout.empty_cells
+
+    @property
+    def lacking(self) -> float:
+        """All millimetres that are too large, to find the least bad plan."""
+        return sum(overflow.excess_mm for overflow in self.sizes.excess)
+
+
+@dataclass(frozen=True)
+class Task:
+    """What is to be laid out, and on what."""
+
+    parts: tuple[ZonePart, ...]
+    words: PosterWords
+    wording: Wording
+    paper: Paper
+    footer: float
+    qr_least: float
+
+    @property
+    def cards(self) -> int:
+        """How many tiles the poster has."""
+        return sum(len(part.modules) for part in self.parts)
+
+
+def find_plan(task: Task) -> Plan:
+    """The best plan on the fewest sheets; the least bad one where none fits."""
+    rejected: list[Plan] = []
+    for sheets in range(1, max(1, min(MOST_SHEETS, task.cards)) + 1):
+        plans = _plans(task, sheets)
+        fitting = [plan for plan in plans if plan.fits]
+        if fitting:
+            return _grown(task, sheets, max(fitting, key=lambda plan: plan.worth))
+        rejected += plans
+    return min(rejected, key=lambda plan: plan.lacking)
+
+
+def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
+    """The same poster with everything larger, as long as its pictures stay comfortable."""
+    if not task.cards or not plan.is_comfortable:
+        return plan
+    for growth in GROWTHS:
+        larger = [found for found in _plans(task, sheets, growth) if found.fits and found.is_comfortable]
+        if larger:
+            return max(larger, key=lambda found: found.worth)
+    return plan
+
+
+def _plans(task: Task, sheets: int, growth: float = 1.0) -> list[Plan]:
+    """One plan for each number of columns that leaves room for a card."""
+    measures = measures_of(task.paper, task.footer * growth, task.qr_least, growth)
+    cut = cut_sheets(task.parts, sheets)
+    most = max(sum(len(part.modules) for part in page) for page in cut)
+    layouts = [
+        layout
+        for columns in range(2, min(MOST_COLUMNS, max(most, 2)) + 1)
+        if (layout := lay_out(cut, columns, measures, _noted(task.words, True, True))).grid.width
+        >= (NUMBER_COLUMN + LEAST_PICTURE) * measures.scale
+    ]
+    roomy = [layout for layout in layouts if layout.tile >= LEAST_TILE * measures.scale or not task.cards]
+    tried = roomy or sorted(layouts, key=lambda layout: layout.tile)[-1:]
+    return [_best_of_rungs(task, cut, len(layout.grid.starts), measures) for layout in tried]
+
+
+def _best_of_rungs(
+    task: Task, cut: tuple[tuple[ZonePart, ...], ...], columns: int, measures: Measures
+) -> Plan:
+    """Times on the strips and notes in the heads, unless only their going lets the words fit."""
+    best: Plan | None = None
+    for with_notes in (True, False) if task.words.notes else (True,):
+        for with_times in (True, False) if task.words.every_rub else (True,):
+            layout = lay_out(cut, columns, measures, _noted(task.words, with_times, with_notes))
+            finder = SizeFinder(
+                layout, task.words, task.wording, with_times=with_times, with_notes=with_notes
+            )
+            plan = Plan(layout, finder.find())
+            if plan.fits:
+                return plan
+            if best is None or plan.lacking < best.lacking:
+                best = plan
+    assert best is not None
+    return best
+
+
+def _noted(words: PosterWords, with_times: bool, with_notes: bool) -> HasNote:
+    def has_note(part: ZonePart) -> bool:
+        note = words.note(
+            part.zone, is_continued=part.is_continued, with_times=with_times, with_notes=with_notes
+        )
+        return note is not None
+
+    return has_note

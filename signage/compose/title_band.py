@@ -1,0 +1,294 @@
+"""The title band of a poster: title, protocol, draft tag, key rule and code.
+
+Themes differ in form: putting on is a filled band, taking off an open one inside a frame, hands a tinted
+one on a heavy foot. Colour repeats it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from signage.compose.canvas import Canvas
+from signage.compose.context import SheetContext
+from signage.compose.parts import draft_tag, tag_width
+from signage.compose.theme import Band
+from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, line_width
+from signage.drawing.marks import Structure
+from signage.model.library import Phase
+
+_PAD = 5.0
+_TITLE_TOP = 14.4
+_KEY_CELL, _WIDEST_KEY_CELL = 22.0, 44.0
+_KEY_WORD = 24.0
+LARGEST_RULE, WANTED_RULE, LEAST_RULE = 24.0, 15.5, 11.0
+"""Points of the key rule at k = 1: it grows where the title is short."""
+LEAST_OVER = 11.0
+
+
+@dataclass(frozen=True)
+class BandPlace:
+    """Where a band stands, in millimetres; ``scale`` is that of its constants."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+    scale: float
+    title_points: float = 60.0
+
+    @property
+    def code_side(self) -> float:
+        """The side of the QR code with its quiet zone."""
+        return self.height - 8 * self.scale
+
+    @property
+    def code_x(self) -> float:
+        """The start edge of the QR code."""
+        return self.x + self.width - 4 * self.scale - self.code_side
+
+
+@dataclass(frozen=True)
+class BandWords:
+    """The texts of a band. ``sheet`` is empty on posters of one sheet, ``rule`` where there is none."""
+
+    code: str
+    protocol: str
+    title: str
+    sheet: str
+    key: str
+    rule: str | None
+
+
+def band_words(context: SheetContext, phase: Phase, page: int, pages: int) -> BandWords:
+    """Look the texts up."""
+    wording, protocol = context.wording, context.protocol
+    base = f"{protocol.id}/phase/{phase.id}"
+    return BandWords(
+        code=wording.code(protocol.code),
+        protocol=wording.content(f"{protocol.id}/title"),
+        title=wording.content(f"{base}/title"),
+        sheet=wording.fixed("sheet-of", page=wording.number(page), pages=wording.number(pages))
+        if pages > 1
+        else "",
+        key=wording.fixed(phase.rule_kind),
+        rule=None if phase.rule is None else wording.content(f"{base}/rule"),
+    )
+
+
+class TitleBand:
+    """Draws one band; ``columns`` are the places where its key box may start."""
+
+    def __init__(
+        self,
+        canvas: Canvas,
+        context: SheetContext,
+        phase: Phase,
+        words: BandWords,
+        place: BandPlace,
+        columns: Sequence[float],
+    ) -> None:
+        self.canvas, self.context, self.phase = canvas, context, phase
+        self.words, self.place, self.columns = words, place, columns
+        self.k = place.scale
+        self.is_filled = canvas.style.theme.band is Band.FILLED
+        self.colour = canvas.style.paper if self.is_filled else canvas.style.ink
+
+    def draw(self) -> None:
+        """Ground, overline, title, key rule and code, in reading order."""
+        self._ground()
+        box_x = self._key_start()
+        end = (self.place.code_x if box_x is None else box_x) - 4 * self.k
+        self._overline(end)
+        self._title(end)
+        if box_x is not None:
+            self._key(box_x)
+        self._code()
+
+    def _ground(self) -> None:
+        canvas, k, place = self.canvas, self.k, self.place
+        style, band = canvas.style, canvas.style.theme.band
+        box = (place.x, place.y, place.width, place.height)
+        if band is Band.FILLED:
+            canvas.rect(*box, style.deep, radius=2.4 * k)
+        elif band is Band.OPEN:
+            canvas.rect(
+                place.x + 0.9 * k,
+                place.y + 0.9 * k,
+                place.width - 1.8 * k,
+                place.height - 1.8 * k,
+                style.paper,
+                style.deep,
+                1.8 * k,
+                radius=2 * k,
+            )
+        else:
+            foot = 2.2 * k
+            canvas.rect(*box, style.tint, radius=2.4 * k, corners=(True, True, False, False))
+            canvas.rect(place.x, place.y + place.height - foot, place.width, foot, style.deep)
+
+    # -- overline and title ----------------------------------------------------------------------
+    @property
+    def _start(self) -> float:
+        return self.place.x + _PAD * self.k
+
+    def _tag_width(self) -> float:
+        """The width of the draft tag, which ``draft_tag`` draws."""
+        if not self.context.is_draft:
+            return 0.0
+        word = self.context.wording.fixed("draft")
+        return tag_width(self.canvas, word, 7 * self.k, 12 * self.k)
+
+    def _overline(self, end: float) -> None:
+        canvas, k = self.canvas, self.k
+        centre = self.place.y + 7.9 * k
+        x = self._start
+        tag = draft_tag(canvas, self.context, x, centre, 7 * k, 12 * k, self.colour)
+        x += tag + (3 * k if tag else 0.0)
+        points = self._over_points(end - x)
+        with canvas.group(structure=Structure.PARAGRAPH):
+            for text, weight, gap in self._over_parts():
+                width = line_width(text, canvas.face(weight), points)
+                canvas.text(
+                    text,
+                    x,
+                    centre,
+                    width + 0.2,
+                    points,
+                    "over",
+                    canvas.face(weight),
+                    lines=1,
+                    colour=self.colour,
+                    valign="middle",
+                    wanted=15 * k,
+                )
+                x += width + gap
+
+    def _over_parts(self) -> list[tuple[str, int, float]]:
+        """Each piece of the overline with its weight and the gap after it."""
+        parts = [(self.words.code, 700, 2.4 * self.k), (self.words.protocol, 600, 4.5 * self.k)]
+        if self.words.sheet:
+            parts.append((self.words.sheet, 700, 0.0))
+        return parts
+
+    def _over_width(self, points: float) -> float:
+        pieces = self._over_parts()
+        widths = [line_width(text, self.canvas.face(weight), points) for text, weight, _ in pieces]
+        return sum(widths) + sum(gap for *_, gap in pieces[:-1])
+
+    def _over_points(self, width: float) -> float:
+        points = 15 * self.k
+        while points - 0.5 >= LEAST_OVER * self.k and self._over_width(points) > width:
+            points -= 0.5
+        return points
+
+    @property
+    def _ink_height(self) -> float:
+        foot = 4.0 + (1.6 if self.canvas.style.theme.band is Band.TINTED else 0.0)
+        return self.place.height - (_TITLE_TOP + foot) * self.k
+
+    def _fit_title(self, width: float) -> Fitted:
+        points = self.place.title_points * self.k
+        return fit_ink(self.words.title, self.canvas.face(700), points, 30 * self.k, width, self._ink_height)
+
+    def _title(self, end: float) -> None:
+        width = end - self._start + 0.4 * self.k
+        fitted = self._fit_title(width)
+        with self.canvas.group(structure=Structure.HEADING_1):
+            self.canvas.ink_line(
+                self.words.title,
+                self._start - 0.4 * self.k,
+                width,
+                self.place.y + _TITLE_TOP * self.k + self._ink_height / 2,
+                fitted.points,
+                "title",
+                self.canvas.face(700),
+                colour=self.colour,
+                height=self._ink_height,
+                message=f"{self.context.protocol.id}/phase/{self.phase.id}/title",
+            )
+
+    # -- key rule --------------------------------------------------------------------------------
+    def _rule_face(self) -> Face:
+        return self.canvas.face(600, leading=1.2 if self.canvas.wording.script == "Latn" else None)
+
+    def _key_cell(self, box: float) -> float:
+        """The width of the cell of the key word: the word at its full size, at most a third of the box."""
+        k = self.k
+        word = line_width(self.words.key, self.canvas.face(700), _KEY_WORD * k) + 8 * k
+        return max(_KEY_CELL * k, min(word, _WIDEST_KEY_CELL * k, box / 3))
+
+    def _fit_rule(self, box_x: float) -> Fitted:
+        k, place = self.k, self.place
+        assert self.words.rule is not None
+        box = place.code_x - 4 * k - box_x
+        width = box - self._key_cell(box) - 6 * k
+        room = Room(max(width, 1.0), place.code_side - 4.5 * k)
+        return fit(self.words.rule, self._rule_face(), LARGEST_RULE * k, LEAST_RULE * k, room)
+
+    def _key_start(self) -> float | None:
+        """Where the key box starts: where its rule is largest beside the whole title and overline."""
+        if self.words.rule is None:
+            return None
+        tag = self._tag_width() + 3 * self.k
+        widest = max(self._fit_title(1e6).measured.width, tag + self._over_width(LEAST_OVER * self.k))
+        least = self._start + widest + 4 * self.k
+        open_columns = [x for x in self.columns if x >= least] or [self.columns[-1]]
+        rated = [(self._fit_rule(x), x) for x in open_columns]
+        return max(rated, key=lambda pair: (-pair[0].excess, pair[0].points, pair[1]))[1]
+
+    def _key(self, box_x: float) -> None:
+        canvas, k, place = self.canvas, self.k, self.place
+        style = canvas.style
+        height, y = place.code_side, place.y + 4 * k
+        width = place.code_x - 4 * k - box_x
+        ground, on_ground = (style.paper, style.deep) if self.is_filled else (style.ink, style.paper)
+        cell = self._key_cell(width)
+        canvas.rect(box_x, y, cell, height, ground, radius=1.6 * k, corners=(True, False, False, True))
+        canvas.rect(box_x, y, width, height, None, ground, 0.7 * k, radius=1.6 * k)
+        with canvas.group("key", self.phase.rule_kind, box=canvas.box(box_x, y, width, height)):
+            canvas.ink_line(
+                self.words.key,
+                box_x + 1.5 * k,
+                cell - 3 * k,
+                y + height / 2,
+                _KEY_WORD * k,
+                "key-word",
+                canvas.face(700),
+                floor=11 * k,
+                colour=on_ground,
+                align="center",
+                message=f"interface/{self.phase.rule_kind}",
+            )
+            fitted = self._fit_rule(box_x)
+            assert self.words.rule is not None
+            canvas.text(
+                self.words.rule,
+                box_x + cell + 3 * k,
+                y + height / 2,
+                width - cell - 6 * k,
+                fitted.points,
+                "key-rule",
+                self._rule_face(),
+                height=height - 4.5 * k,
+                colour=self.colour,
+                valign="middle",
+                message=f"{self.context.protocol.id}/phase/{self.phase.id}/rule",
+                wanted=max(WANTED_RULE * k, fitted.points),
+            )
+
+    def _code(self) -> None:
+        canvas, k, place = self.canvas, self.k, self.place
+        side = place.code_side
+        if canvas.style.theme.band is not Band.OPEN:
+            canvas.rect(
+                place.code_x - k,
+                place.y + 3 * k,
+                side + 2 * k,
+                side + 2 * k,
+                canvas.style.paper,
+                radius=1.2 * k,
+            )
+        link = self.context.training_link()
+        alternative = f"{self.context.wording.fixed('training-page')} {link}"
+        canvas.qr_code(link, place.code_x, place.y + 4 * k, side, alternative)
