@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-from xml.sax.saxutils import escape, quoteattr
 
 from signage.drawing.marks import (
     Dots,
@@ -20,6 +19,7 @@ from signage.drawing.marks import (
 from signage.ground.geometry import IDENTITY, Affine, Path
 from signage.ground.glyphs import GlyphRun
 from signage.paint.glyph_outlines import glyph_outline
+from signage.paint.xml_text import xml_attribute, xml_text
 from signage.text.fonts import face
 
 
@@ -36,10 +36,10 @@ def paint_svg(page: Page, title: str, language: str) -> str:
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" '
         f'viewBox="0 0 {width} {height}" role="graphics-document document" '
-        f'aria-labelledby="{title_id}" lang={quoteattr(language)} xml:lang={quoteattr(language)}>'
+        f'aria-labelledby="{title_id}" lang={xml_attribute(language)} xml:lang={xml_attribute(language)}>'
     )
     definitions = f"<defs>{''.join(painter.definitions.values())}</defs>" if painter.definitions else ""
-    parts = [head, f'<title id="{title_id}">{escape(title)}</title>', definitions, *painter.body, "</svg>"]
+    parts = [head, f'<title id="{title_id}">{xml_text(title)}</title>', definitions, *painter.body, "</svg>"]
     return "\n".join([part for part in parts if part]) + "\n"
 
 
@@ -88,8 +88,8 @@ class _SvgPainter:
         if mark.rotation:
             angle, x, y = (_number(value) for value in (mark.rotation, *mark.pivot))
             turn = f' transform="rotate({angle} {x} {y})"'
-        language = quoteattr(mark.language)
-        label = quoteattr(" ".join(mark.text.split()))
+        language = xml_attribute(mark.language)
+        label = xml_attribute(" ".join(mark.text.split()))
         self.body.append(
             f'<g role="img" aria-label={label} lang={language} xml:lang={language} '
             f'fill="{mark.colour}"{turn}>'
@@ -154,10 +154,12 @@ def _meaning(group: Group) -> str:
     if group.structure is Structure.ARTEFACT:
         return ' aria-hidden="true"'
     language = (
-        f" lang={quoteattr(group.language)} xml:lang={quoteattr(group.language)}" if group.language else ""
+        f" lang={xml_attribute(group.language)} xml:lang={xml_attribute(group.language)}"
+        if group.language
+        else ""
     )
     if group.structure is Structure.FIGURE:
-        return f' role="img" aria-label={quoteattr(group.alternative or "")}{language}'
+        return f' role="img" aria-label={xml_attribute(group.alternative or "")}{language}'
     return language
 
 

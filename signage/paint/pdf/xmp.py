@@ -1,7 +1,8 @@
 """The metadata packet (ISO 16684-1) that says what the file is and that it is PDF/UA-1."""
 
 from datetime import datetime
-from xml.sax.saxutils import escape, quoteattr
+
+from signage.paint.xml_text import xml_attribute, xml_text
 
 _PACKET = """<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/">
@@ -25,9 +26,9 @@ xmlns:xmp="http://ns.adobe.com/xap/1.0/">
 def metadata_packet(title: str, language: str, producer: str, date: datetime) -> bytes:
     """The packet in UTF-8. ``date`` has a time zone."""
     return _PACKET.format(
-        title=escape(title),
-        tag=quoteattr(language),
-        language=escape(language),
-        producer=escape(producer),
+        title=xml_text(title),
+        tag=xml_attribute(language),
+        language=xml_text(language),
+        producer=xml_text(producer),
         date=date.isoformat(timespec="seconds"),
     ).encode()
