@@ -6,10 +6,16 @@ from functools import lru_cache
 
 from icu4py.breakers import CharacterBreaker, LineBreaker
 
+from signage.ground.language import language_of
+
 FORCED_BREAKS = frozenset("\n\v\f\r\u0085\u2028\u2029")
 """Characters after which a line must end (UAX #14, classes BK, CR, LF and NL)."""
 
 SOFT_HYPHEN = "\u00ad"
+
+
+_PHRASES = {"ja": "ja-u-lw-phrase", "ko": "ko-u-lw-phrase"}
+"""Languages in which lines end between phrases, not between any two syllables (CLDR, key lw)."""
 
 
 @lru_cache(maxsize=4096)
@@ -18,7 +24,7 @@ def line_opportunities(text: str, language: str) -> tuple[int, ...]:
 
     The breaker counts in UTF-16 units, so the lengths of its pieces are added up instead.
     """
-    return _ends(LineBreaker(text, language))
+    return _ends(LineBreaker(text, _PHRASES.get(language_of(language), language)))
 
 
 def grapheme_ends(text: str) -> tuple[int, ...]:

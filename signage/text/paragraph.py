@@ -18,7 +18,6 @@ from signage.text.measure import Measure
 from signage.text.shape import ShapedItem, shape_item
 from signage.text.wrap import Stretch, balanced_breaks, greedy_breaks, stretch_of
 
-
 _REMEMBERED_WIDTHS = 64
 """Widths for which a paragraph keeps its lines; a layout asks for the same few again and again."""
 

@@ -17,7 +17,12 @@ KNOWN_WORDS = {
 }
 """Everyday words of the samples (hand, wash, soap, door, close), unverified; all in ICU's dictionaries."""
 
+BY_PHRASES = {"ja": "ja@lw=phrase", "ko": "ko@lw=phrase"}
 WITHOUT_BLANKS = ["th", "km", "my", "zh", "lo", "ja"]
+
+
+def reference(text, language):
+    return icu_line_breaks(text, BY_PHRASES.get(language, language))
 
 
 def line_ends(text, language, width):
@@ -27,14 +32,14 @@ def line_ends(text, language, width):
 @pytest.mark.parametrize("language", sorted(SAMPLES))
 def test_opportunities_are_those_of_icu(language):
     for text in (SAMPLES[language], "😀 " + SAMPLES[language] + " 𝟙x", SAMPLES[language] * 3):
-        assert list(line_opportunities(text, language)) == icu_line_breaks(text, language)
+        assert list(line_opportunities(text, language)) == reference(text, language)
 
 
 @pytest.mark.parametrize("language", WITHOUT_BLANKS)
 @pytest.mark.parametrize("width", WIDTHS)
 def test_lines_end_at_opportunities_unless_they_say_that_they_break_a_word(language, width):
     text = SAMPLES[language]
-    opportunities = set(icu_line_breaks(text, language))
+    opportunities = set(reference(text, language))
     for line in shape_paragraph(text, language, 400).lines(width):
         assert (line.end in opportunities) is not line.breaks_word
 
@@ -84,5 +89,10 @@ def test_chinese_punctuation_never_begins_a_line():
     text = SAMPLES["zh"] * 4
     for width in (1.0, 2.0, 3.0, 4.0, 5.0, 7.0, 11.0):
         for end in line_ends(text, "zh", width)[:-1]:
-            is_broken = end not in icu_line_breaks(text, "zh")
+            is_broken = end not in reference(text, "zh")
             assert is_broken or text[end] not in "，。"  # CL
+
+
+def test_korean_lines_end_between_words():
+    text = SAMPLES["ko"]
+    assert all(text[end - 1] == " " for end in line_ends(text, "ko", 6.0)[:-1])
