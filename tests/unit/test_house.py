@@ -25,6 +25,7 @@ LEVEL = {
     "build": 5,
     "examine": 6,
     "cli": 7,
+    "__main__": 8,
 }
 
 

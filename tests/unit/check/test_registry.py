@@ -1,0 +1,25 @@
+import pkgutil
+from pathlib import Path
+
+import pytest
+
+from signage.check import sheet_rules
+from signage.check.registry import all_sheet_rules, explanations
+
+
+@pytest.mark.parametrize("module", [m.name for m in pkgutil.iter_modules(sheet_rules.__path__)])
+def test_every_rule_has_a_test_of_its_own(module):
+    assert (Path(__file__).parent / f"test_rule_{module}.py").is_file()
+
+
+def test_codes_and_names_are_unique():
+    rules = [rule.explanation for rule in all_sheet_rules()]
+    assert len({rule.code for rule in rules}) == len({rule.name for rule in rules}) == len(rules)
+
+
+@pytest.mark.parametrize("code", sorted(explanations()))
+def test_every_code_explains_itself(code):
+    explanation = explanations()[code]
+    for text in (explanation.what, explanation.why, explanation.example, explanation.cure):
+        assert len(text.split()) >= 4
+        assert text.rstrip()[-1] in ".?"

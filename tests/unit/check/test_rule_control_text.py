@@ -1,0 +1,22 @@
+import demo
+from sheet_edits import edited, found
+
+from signage.check.sheet_rules.control_text import RULE
+from signage.drawing.marks import TextMark
+
+
+def test_a_sheet_without_its_revision_code_is_found():
+    revision = demo.sheet(phase="take-off").revision
+
+    def cut(mark):
+        return None if isinstance(mark, TextMark) and revision in mark.text else mark
+
+    problems = found(RULE, edited(demo.sheet(phase="take-off"), cut), demo.context())
+    assert any(revision in problem.message for problem in problems)
+
+
+def test_every_sheet_says_what_it_is_in_its_own_script():
+    for tag in demo.LANGUAGES:
+        assert not found(RULE, demo.sheet(tag=tag, phase="take-off"), demo.context(tag))
+        assert not found(RULE, demo.sheet("step-cards", tag, paper="A6"), demo.context(tag))
+        assert not found(RULE, demo.sheet("pocket-checklist", tag, paper="A4"), demo.context(tag))
