@@ -20,9 +20,11 @@ DEFAULT_IGNORABLE = frozenset(
 """Characters without a shape of their own that occur in text (Default_Ignorable_Code_Point of the UCD)."""
 
 _WITHOUT_OWN_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
-_RIGHT_TO_LEFT_CLASSES = frozenset({"R", "AL", "AN", "RLE", "RLO", "RLI"})
-"""Without any of these, and without a right-to-left base, nothing is reordered: all levels are even."""
-
+_TURNS_LEFT_TO_RIGHT_TEXT = frozenset({"R", "AL", "AN", "RLE", "RLO", "RLI"})
+_TURNS_RIGHT_TO_LEFT_TEXT = frozenset(
+    {"L", "EN", "AN", "LRE", "LRO", "RLE", "RLO", "PDF", "LRI", "RLI", "FSI", "PDI", "B"}
+)
+"""Bidi classes without which all characters of a paragraph stand in its direction (UAX #9, I1 and I2)."""
 
 _HAN_SCRIPTS = frozenset({"Hani", "Hira", "Kana", "Hang", "Bopo"})
 
@@ -57,28 +59,29 @@ def itemize(text: str, language: str, weight: int, base_level: int) -> list[Item
 def _one_item(
     text: str, characters: frozenset[str], language: str, weight: int, base_level: int
 ) -> list[Item] | None:
-    """The fast path: one script, left to right, all in one font."""
-    if base_level or not text or not characters.isdisjoint(FORCED_BREAKS):
+    """The fast path: one script, one direction, all in one font."""
+    if not text or not characters.isdisjoint(FORCED_BREAKS):
         return None
     scripts = {script_of_character(character) for character in characters} - {None}
-    if len(scripts) > 1 or not _runs_one_way(characters):
+    if len(scripts) > 1 or not _runs_one_way(characters, base_level):
         return None
     script = next(iter(scripts)) if scripts else script_of(language)
     assert script is not None
     font = font_for(_font_script(script, language), weight)
     if not all(face(font).covers(character) for character in characters - DEFAULT_IGNORABLE):
         return None
-    return [Item(0, len(text), 0, script, font)]
+    return [Item(0, len(text), base_level, script, font)]
 
 
-def _runs_one_way(characters: Iterable[str]) -> bool:
-    """Whether a text in a left-to-right paragraph has nothing to reorder."""
-    return _RIGHT_TO_LEFT_CLASSES.isdisjoint(map(bidi_class, characters))
+def _runs_one_way(characters: Iterable[str], base_level: int) -> bool:
+    """Whether nothing in a paragraph of level 0 or 1 runs against it."""
+    turning = _TURNS_RIGHT_TO_LEFT_TEXT if base_level else _TURNS_LEFT_TO_RIGHT_TEXT
+    return turning.isdisjoint(map(bidi_class, characters))
 
 
 def _many_items(text: str, language: str, weight: int, base_level: int) -> list[Item]:
-    is_one_way = base_level == 0 and _runs_one_way(frozenset(text))
-    embedding = [0] * len(text) if is_one_way else levels(text, base_level)
+    is_one_way = _runs_one_way(frozenset(text), base_level)
+    embedding = [base_level] * len(text) if is_one_way else levels(text, base_level)
     scripts = _resolved_scripts(text, language)
     chain = fallback_chain()
     items: list[Item] = []

@@ -19,8 +19,8 @@ _JOINING_SCRIPTS = frozenset({"Arab", "Syrc", "Mong", "Nkoo", "Rohg", "Adlm", "M
 _CONTEXT_OF_JOINING = 5
 """Characters of context for letters that join: marks may stand between a letter and its neighbour."""
 
-Shaped = tuple[tuple[int, int, float, float, float, Any], ...]
-"""Glyph id, cluster from the start of the stretch, advance, x and y offset in ems, HarfBuzz's own record."""
+Shaped = tuple[tuple[Glyph, ...], tuple[Any, ...]]
+"""Glyphs in visual order, clusters counted from the start of the stretch, and HarfBuzz's records of them."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -72,7 +72,7 @@ def shape_item(text: str, item: Item, language: str) -> ShapedItem:
     """Shape an item within its text; cluster values are indices into the text."""
     is_right_to_left = item.level % 2 == 1
     reach = _CONTEXT_OF_JOINING if item.script in _JOINING_SCRIPTS else 1
-    shaped = _shape(
+    glyphs, records = _shape(
         text[item.start : item.end],
         text[max(0, item.start - reach) : item.start],
         text[item.end : item.end + reach],
@@ -81,17 +81,15 @@ def shape_item(text: str, item: Item, language: str) -> ShapedItem:
         language,
         is_right_to_left,
     )
-    glyphs = tuple(
-        Glyph(glyph, advance, x_offset, y_offset, item.start + cluster)
-        for glyph, cluster, advance, x_offset, y_offset, _ in shaped
-    )
-    logical = shaped[::-1] if is_right_to_left else shaped
-    return ShapedItem(
-        item,
-        glyphs,
-        tuple(item.start + record[1] for record in logical),
-        tuple(record[5] for record in logical),
-    )
+    if item.start:
+        glyphs = tuple(
+            Glyph(glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, item.start + glyph.cluster)
+            for glyph in glyphs
+        )
+    clusters = tuple([glyph.cluster for glyph in glyphs])
+    if is_right_to_left:
+        return ShapedItem(item, glyphs, clusters[::-1], records[::-1])
+    return ShapedItem(item, glyphs, clusters, records)
 
 
 @lru_cache(maxsize=20_000)
@@ -119,9 +117,10 @@ def _shape(
     buffer.flags = flags
     uharfbuzz.shape(opened.font, buffer)
     unit = 1 / opened.units_per_em
-    shaped = []
-    for record, position in zip(buffer.glyph_infos, buffer.glyph_positions, strict=True):
+    records = tuple(buffer.glyph_infos)
+    glyphs = []
+    for record, position in zip(records, buffer.glyph_positions, strict=True):
         x_offset, y_offset, advance, _ = position.position
         cluster = record.cluster - len(before)
-        shaped.append((record.codepoint, cluster, advance * unit, x_offset * unit, y_offset * unit, record))
-    return tuple(shaped)
+        glyphs.append(Glyph(record.codepoint, advance * unit, x_offset * unit, y_offset * unit, cluster))
+    return tuple(glyphs), records

@@ -6,8 +6,9 @@ from samples import SAMPLES
 
 from signage.text import paragraph as paragraphs
 from signage.text import shape
+from signage.text.bidi import levels
 from signage.text.breaks import FORCED_BREAKS, grapheme_ends
-from signage.text.itemize import DEFAULT_IGNORABLE, itemize
+from signage.text.itemize import DEFAULT_IGNORABLE, _runs_one_way, itemize
 from signage.text.paragraph import shape_paragraph
 
 WORDS = sorted({word for sample in SAMPLES.values() for word in sample.split()})
@@ -94,3 +95,15 @@ def test_the_same_question_gives_the_same_answer_without_anything_remembered(
     paragraphs._shape_paragraph.cache_clear()
     shape._shape.cache_clear()
     assert shape_paragraph(text, language, 400, direction).lines(width) == first
+
+
+@quickly
+@given(
+    st.text("אבابپ\u064e ()[]<>.,:/+-%!\t\u200b\u00ad\u2060aé\u0301\u20682\u2069", max_size=20),
+    st.integers(0, 1),
+)
+def test_the_short_way_for_texts_of_one_direction_agrees_with_the_whole_algorithm(text, base_level):
+    if _runs_one_way(text, base_level):
+        assert {level % 2 for level in levels(text, base_level)} <= {base_level}
+        if base_level:
+            assert set(levels(text, base_level)) <= {base_level}
