@@ -170,6 +170,20 @@ def one_of(*words: str) -> BeforeValidator:
     return BeforeValidator(read)
 
 
+def _refuse_empty(value: Any) -> Any:
+    if value in ((), {}):
+        found = "a list" if value == () else "a mapping"
+        raise fault_error(
+            faults.WRONG_KIND,
+            f"Here stands {found} without entries; at least one was wanted.",
+            "Add an entry.",
+        )
+    return value
+
+
+NOT_EMPTY = BeforeValidator(_refuse_empty)
+"""Refuses a list or mapping that holds nothing; the kind of its entries is judged elsewhere."""
+
 _READ_IDENTIFIER = _matching(
     IDENTIFIER,
     "an identifier",

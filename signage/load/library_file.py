@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from signage.load.building import build, build_each, places_below, table
-from signage.load.kinds import Identifier, LanguageTag, ReadableText, WebAddress, one_of
+from signage.load.kinds import NOT_EMPTY, Identifier, LanguageTag, ReadableText, WebAddress, one_of
 from signage.load.nodes import Node, child
 from signage.load.validation import NONE, Entry
 from signage.model.library import Locale, LocaleState, Term
@@ -37,8 +37,8 @@ class LibraryEntry(Entry):
     name: ReadableText
     source_language: LanguageTag
     training_address: WebAddress
-    papers: tuple[Paper, ...]
-    locales: dict[LanguageTag, LocaleEntry]
+    papers: Annotated[tuple[Paper, ...], NOT_EMPTY]
+    locales: Annotated[dict[LanguageTag, LocaleEntry], NOT_EMPTY]
 
 
 class TermEntry(Entry):

@@ -74,7 +74,7 @@ def _value_problems(key: str, value: Node) -> list[Problem]:
     if isinstance(value, Text) and value.is_absent:
         return [
             faults.WRONG_KIND.at(
-                value.place, f"'policy/{shorten(key)}/value' has no value.", "Write the value."
+                value.place, f"'value' in '{shorten(key)}' has no value.", "Write the value."
             )
         ]
     if key in YES_NO_POLICIES and not (isinstance(value, Text) and value.text in YES_NO):
@@ -101,7 +101,7 @@ def _agent_problems(key: str, value: Node) -> list[Problem]:
     problems = []
     for item in value.items:
         if isinstance(item, Text) and item.text not in AGENTS:
-            message = f"'{shorten(item.text)}' in 'policy/{key}' is not an agent."
+            message = f"'{shorten(item.text)}' in '{key}' is not an agent."
             problems.append(
                 faults.UNKNOWN_WORD.at(item.place, message, suggest(item.text, AGENTS, "They are"))
             )
@@ -114,7 +114,7 @@ def _wrong(key: str, value: Node, wanted: str, hint: str) -> Problem:
     """A value of another kind than its identifier wants."""
     found = f"'{shorten(value.text)}'" if isinstance(value, Text) else "a list or mapping"
     return faults.WRONG_KIND.at(
-        value.place, f"'policy/{shorten(key)}/value' is {found}; {wanted} was wanted.", hint
+        value.place, f"'value' in '{shorten(key)}' is {found}; {wanted} was wanted.", hint
     )
 
 

@@ -11,6 +11,7 @@ from signage.load import faults
 from signage.load.building import build, build_each, field_places, places_below
 from signage.load.kinds import (
     IDENTIFIER,
+    NOT_EMPTY,
     WHOLE_NUMBER,
     CountingNumber,
     Identifier,
@@ -91,7 +92,7 @@ class StepEntry(Entry):
     id: Identifier = Field(alias="step")
     text: ReadableText
     picture: Identifier
-    actions: Annotated[tuple[ActionEntry, ...], Field(min_length=1, alias="do")]
+    actions: Annotated[tuple[ActionEntry, ...], NOT_EMPTY] = Field(alias="do")
     detail: ReadableText | None = None
     why: ReadableText | None = None
     caution: ReadableText | None = None
@@ -107,7 +108,7 @@ class PhaseEntry(Entry):
     id: Identifier = Field(alias="phase")
     title: ReadableText
     theme: Annotated[str, one_of("don", "doff", "hands", "plain")]
-    steps: Annotated[tuple[StepEntry, ...], Field(min_length=1)]
+    steps: Annotated[tuple[StepEntry, ...], NOT_EMPTY]
     layout: Annotated[str, one_of("steps", "hand-technique")] = "steps"
     seconds: Seconds | None = None
     rule: ReadableText | None = None
@@ -125,9 +126,9 @@ class ProtocolEntry(Entry):
     owner: ReadableText
     review_by: IsoDate
     ward: Identifier
-    people: Annotated[dict[Identifier, ActorEntry], Field(min_length=1)]
+    people: Annotated[dict[Identifier, ActorEntry], NOT_EMPTY]
     ends_in: Identifier
-    phases: Annotated[tuple[PhaseEntry, ...], Field(min_length=1)]
+    phases: Annotated[tuple[PhaseEntry, ...], NOT_EMPTY]
     sources: tuple[SourceEntry, ...] = ()
 
 

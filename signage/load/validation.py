@@ -12,7 +12,7 @@ from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.kinds import kind_of
-from signage.load.nodes import Node, Refused, Sequence, Table, Text, node_at
+from signage.load.nodes import Node, Refused, Sequence, Table, Text, node_at, text_of
 from signage.load.suggestion import shorten, suggest
 
 Path = tuple[int | str, ...]
@@ -89,37 +89,37 @@ def _problem(details: ErrorDetails, root: Node, schema: type[Entry]) -> Problem 
     if (is_key or details["type"] == "extra_forbidden") and isinstance(holder, Table):
         place = holder.key_place(str(path[-1]))
     if details["type"] == "missing":
-        return _missing(path, place)
+        return _missing(root, path, place)
     if details["type"] == "extra_forbidden":
-        return _unknown_key(path, place, schema)
+        return _unknown_key(root, path, place, schema)
     if isinstance(last, Text) and last.is_absent and not is_key:
         return faults.WRONG_KIND.at(
-            place, f"{_where(path)} has no value.", "Write the value, or leave the key out."
+            place, f"{_where(root, path)} has no value.", "Write the value, or leave the key out."
         )
     context = details.get("ctx", {})
     if "fault" in context:
-        message = f"{_where(path)}: {context['message']}" if path else str(context["message"])
+        message = f"{_where(root, path)}: {context['message']}" if path else str(context["message"])
         return context["fault"].at(place, message, context["hint"])  # type: ignore[no-any-return]
-    return _wrong_container(details, path, place, plain(last))
+    return _wrong_container(details, root, path, last)
 
 
-def _missing(path: Path, place: Place) -> Problem:
+def _missing(root: Node, path: Path, place: Place) -> Problem:
     """A key that is needed is absent."""
     return faults.MISSING_KEY.at(
         place,
-        f"The key '{path[-1]}' is missing{_within(path[:-1])}.",
+        f"The key '{path[-1]}' is missing{_within(root, path[:-1])}.",
         f"Add a line that begins with '{path[-1]}:'.",
     )
 
 
-def _unknown_key(path: Path, place: Place, schema: type[Entry]) -> Problem:
+def _unknown_key(root: Node, path: Path, place: Place, schema: type[Entry]) -> Problem:
     """A key that the schema does not know."""
     entry = _entry_at(schema, path[:-1])
     known = entry.keys() if entry is not None else ()
     key = str(path[-1])
     return faults.UNKNOWN_KEY.at(
         place,
-        f"The key '{shorten(key)}' is not known{_within(path[:-1])}.",
+        f"The key '{shorten(key)}' is not known{_within(root, path[:-1])}.",
         suggest(key, known, "Known keys"),
     )
 
@@ -128,26 +128,39 @@ _CONTAINERS = {
     "dict_type": ("a mapping", "Write 'key: value' lines below it."),
     "model_type": ("a mapping", "Write 'key: value' lines below it."),
     "tuple_type": ("a list", "Write the entries in brackets, such as [one, two]."),
-    "too_short": ("at least one entry", "Add an entry."),
 }
 
 
-def _wrong_container(details: ErrorDetails, path: Path, place: Place, value: object) -> Problem:
+def _wrong_container(details: ErrorDetails, root: Node, path: Path, value: Node) -> Problem:
     """A text where a list was wanted, and the like."""
     wanted, hint = _CONTAINERS.get(details["type"], ("another value", ""))
-    found = "an empty list" if details["type"] == "too_short" else kind_of(value)
-    return faults.WRONG_KIND.at(place, f"{_where(path)} is {found}; {wanted} was wanted.", hint)
+    message = f"{_where(root, path)} is {kind_of(plain(value))}; {wanted} was wanted."
+    return faults.WRONG_KIND.at(value.place, message, hint)
 
 
-def _where(path: Path) -> str:
-    """The way to a value, such as ``zones/room/air``; list entries are counted from 1."""
-    parts = [str(part + 1) if isinstance(part, int) else shorten(part, 40) for part in path]
-    return f"'{'/'.join(parts)}'" if parts else "The file"
+def _where(root: Node, path: Path) -> str:
+    """A value as messages call it, such as ``'floor' in 'hall'`` or ``'agent' in step 'rub'``."""
+    if not path:
+        return "The file"
+    if isinstance(path[-1], int):
+        return f"Entry {path[-1] + 1} of '{path[-2]}'{_within(root, path[:-2])}"
+    return f"'{shorten(path[-1], 40)}'{_within(root, path[:-1])}"
 
 
-def _within(path: Path) -> str:
-    """The way as the end of a sentence."""
-    return f" in {_where(path)}" if path else ""
+def _within(root: Node, path: Path) -> str:
+    """The step, phase, named entry or list entry that holds a value, as the end of a phrase."""
+    if not path:
+        return ""
+    if isinstance(path[-1], str):
+        return f" in '{shorten(path[-1], 40)}'"
+    holder = tuple(node_at(root, path))[-1]
+    for kind in ("step", "phase"):
+        name = text_of(holder, kind)
+        if name is not None:
+            return f" in {kind} '{shorten(name.text, 40)}'"
+    if path[-2] == "do":
+        return _within(root, path[:-2])
+    return f" in entry {path[-1] + 1} of '{path[-2]}'"
 
 
 def _entry_at(schema: type[Entry], path: Path) -> type[Entry] | None:

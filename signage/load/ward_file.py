@@ -8,6 +8,7 @@ from pydantic import Field
 
 from signage.load.building import build, build_each, field_places, places_below
 from signage.load.kinds import (
+    NOT_EMPTY,
     CountingNumber,
     Extent,
     Identifier,
@@ -82,7 +83,7 @@ class SlotEntry(Entry):
 class PrinterEntry(Entry):
     """A printer; the margin is what it cannot print on."""
 
-    papers: tuple[Paper, ...]
+    papers: Annotated[tuple[Paper, ...], NOT_EMPTY]
     margin: Length
     colour: YesNo
     duplex: YesNo
@@ -93,7 +94,7 @@ class WardEntry(Entry):
 
     ward: Identifier
     name: ReadableText
-    zones: dict[Identifier, ZoneEntry]
+    zones: Annotated[dict[Identifier, ZoneEntry], NOT_EMPTY]
     doors: tuple[DoorEntry, ...]
     fixtures: dict[Identifier, FixtureEntry] = NONE
     slots: dict[Identifier, SlotEntry] = NONE

@@ -115,7 +115,7 @@ class _Composer:
         try:
             yield from yaml.parse(text, Loader=parser)
         except (yaml.YAMLError, ValueError, OverflowError, RecursionError) as error:
-            self.problems.append(syntax_problem(error, self.path))
+            self.problems.append(syntax_problem(error, self.path, text))
             self.has_failed = True
 
     def _place(self, event: yaml.Event) -> Place:

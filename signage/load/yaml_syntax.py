@@ -36,8 +36,9 @@ _TRANSLATIONS = (
     ),
     _Translation(
         "expected ',' or '[]}]'",
-        "A list or mapping in brackets is not closed, or a comma is missing before this place",
+        "The list or mapping in brackets that begins here is not closed, or a comma is missing in it",
         "Separate entries with commas and close the bracket.",
+        at_start=True,
     ),
     _Translation(
         "expected the node content|expected node content",
@@ -58,6 +59,7 @@ _TRANSLATIONS = (
         "expected ':'",
         "A key was wanted here, and no colon follows it",
         "Write 'key: value' with a space after the colon; put longer texts in quotes.",
+        at_start=True,
     ),
     _Translation(
         "cannot start any token",
@@ -78,7 +80,7 @@ _TRANSLATIONS = (
         "nesting depth", "Brackets are nested too deeply", "Content needs no more than a few levels."
     ),
     _Translation(
-        "tag|directive|version",
+        "tag|directive|version|incompatible",
         "A YAML tag or directive (! or %) stands here",
         "Put the text in quotes; tags and directives are not used in content files.",
     ),
@@ -92,13 +94,28 @@ _TRANSLATIONS = (
 _UNKNOWN = _Translation("", "This line does not follow the rules of YAML", faults.NOT_YAML.cure)
 
 
-def syntax_problem(error: Exception, path: str) -> Problem:
-    """The problem for an error of either parser, the C one or the Python one."""
+_WORDS_AFTER_END = _Translation(
+    "",
+    "Words follow after the end of a text in quotes or of brackets",
+    "Put the whole text in double quotes, also where it begins with a brace such as {time}.",
+)
+
+
+def syntax_problem(error: Exception, path: str, text: str) -> Problem:
+    """The problem for an error of either parser, the C one or the Python one, in this text of a file."""
     said, wanted, began = "", None, None
     if isinstance(error, yaml.MarkedYAMLError):
         said = f"{error.problem or ''} {error.context or ''}"
         wanted, began = error.problem_mark, error.context_mark
     translation = next((t for t in _TRANSLATIONS if re.search(t.pattern, said)), _UNKNOWN)
+    if wanted is not None and "line up" in translation.message and _stands_inside(text, wanted):
+        translation = _WORDS_AFTER_END
     mark = (began or wanted) if translation.at_start else (wanted or began)
     place = Place(path, mark.line + 1, mark.column + 1) if mark is not None else Place(path)
     return faults.NOT_YAML.at(place, f"{translation.message}.", translation.hint)
+
+
+def _stands_inside(text: str, mark: yaml.error.Mark | yaml._yaml.Mark) -> bool:
+    """Whether something stands before the mark in its line."""
+    lines = re.split(r"\r\n|\r|\n", text)
+    return mark.line < len(lines) and bool(lines[mark.line][: mark.column].strip())

@@ -1,0 +1,43 @@
+from signage.load.library import load_library
+from signage.load.starter import starter_files
+
+PICTURES = {
+    "hand-rub", "inner-glove-on", "enter-room", "to-dirty-side", "rub-inner-gloves", "inner-glove-off",
+    "rub-bare-hands", "to-corridor",
+}  # fmt: skip
+
+
+def write(folder):
+    for name, data in starter_files().items():
+        path = folder / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(data)
+    return folder / "content"
+
+
+def test_the_library_to_begin_from_loads_without_a_problem(tmp_path):
+    library = load_library(write(tmp_path), PICTURES)
+    assert [len(protocol.steps) for protocol in library.protocols.values()] == [8]
+    assert library.source_locale == "en"
+    assert library.locales["fr"].state == "in-work"
+
+
+def test_it_holds_a_whole_content_folder_and_nothing_else():
+    assert list(starter_files()) == sorted(starter_files())
+    assert {name.split("/")[0] for name in starter_files()} == {"content"}
+    assert {name.rsplit("/", 1)[-1] for name in starter_files()} == {
+        "library.yaml", "kit.yaml", "policy.yaml", "terms.yaml", "example-ward.yaml", "gloves.yaml",
+    }  # fmt: skip
+
+
+def test_its_values_are_marked_as_examples():
+    assert b"no advice" in starter_files()["content/policy.yaml"]
+    for line in starter_files()["content/policy.yaml"].decode().splitlines():
+        assert "value:" not in line or "Example value" in line
+
+
+def test_its_step_wears_and_removes_the_same_kit(tmp_path):
+    (protocol,) = load_library(write(tmp_path)).protocols.values()
+    verbs = [action.verb for step in protocol.steps for action in step.actions]
+    assert verbs.count("don") == verbs.count("doff") == 1
+    assert verbs[-2] == "hygiene"
