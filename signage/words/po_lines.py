@@ -118,11 +118,11 @@ class LineReader:
         elif text.startswith('"'):
             kind, quoted = "continuation", text
         else:
-            word = text.split(maxsplit=1)[0][:40]
+            word = text.split(" ", maxsplit=1)[0][:40]
             self._fault("PO-8", place, f"the line begins with '{word}'")
             return None
         start = place.column + len(text) - len(quoted)
-        string = self._string(quoted.rstrip(), Place(place.path, place.line, start))
+        string = self._string(quoted.rstrip(" \t"), Place(place.path, place.line, start))
         return PoLine(kind, string, place, is_obsolete, is_previous)
 
     def _string(self, quoted: str, place: Place) -> str:

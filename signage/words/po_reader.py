@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
@@ -74,8 +75,12 @@ def read_catalogue_file(path: Path, tag: str, shown_as: str = "") -> ReadCatalog
     return read_catalogue(data, name, tag)
 
 
+@lru_cache(maxsize=64)
 def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
-    """The catalogue in the bytes of a PO file; ``path`` is the name that problems show. Never raises."""
+    """The catalogue in the bytes of a PO file; ``path`` is the name that problems show. Never raises.
+
+    Kept, since every sheet of a locale asks for the same bytes.
+    """
     reader = LineReader(data, path)
     found: list[Problem] = []
     drafts = list(_drafts(reader.lines(), found))

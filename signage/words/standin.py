@@ -27,7 +27,12 @@ _PADDING_WORD = "ééééé"
 
 
 def accented(text: str) -> str:
-    """The text with accents on its letters, in brackets, and 40 % longer. Placeholders stay whole."""
+    """The text with accents on its letters, in brackets, and 40 % longer. Placeholders stay whole.
+
+    A text without letters, such as the sign between the items of a list, stays as it is.
+    """
+    if not _has_letters(text):
+        return text
     parts = _PLACEHOLDER.split(text)
     body = "".join(part if i % 2 else part.translate(_ACCENTED) for i, part in enumerate(parts))
     wanted = math.ceil(len(text) * LONGER)
@@ -41,7 +46,11 @@ def in_arabic_letters(text: str) -> str:
     """The text letter by letter in Arabic letters, in brackets. Placeholders stay whole."""
     parts = _PLACEHOLDER.split(text)
     body = "".join(part if i % 2 else part.lower().translate(_ARABIC) for i, part in enumerate(parts))
-    return f"[{body}]"
+    return f"[{body}]" if _has_letters(text) else body
+
+
+def _has_letters(text: str) -> bool:
+    return any(sign.isalpha() for sign in _PLACEHOLDER.sub("", text))
 
 
 STAND_INS: dict[str, Callable[[str], str]] = {"en-XA": accented, "ar-XB": in_arabic_letters}

@@ -55,7 +55,7 @@ def _soft_ties(language: str) -> tuple[re.Pattern[str], ...]:
         by_length.setdefault(len(article), []).append(article)
     for words in by_length.values():
         before = "|".join(words)
-        patterns.append(re.compile(rf"(?<=(?<![\w-])(?:{before})){_GAP}(?=\S)", re.IGNORECASE))
+        patterns.append(re.compile(rf"(?<=(?<![\w-])(?:{before})){_GAP}(?=[^\s»?!:;])", re.IGNORECASE))
     if language in _POSTPOSITIONS:
         after = "|".join(_POSTPOSITIONS[language])
         # A vowel sign or the sign of an abbreviation after it makes another word: से is not से॰ (second).

@@ -1,0 +1,116 @@
+"""Digits, separators and unit symbols.
+
+Expected values: digits of CLDR supplemental/numberingSystems.xml (the strings below are from memory, and
+each is checked against the Unicode Character Database of Python); separators and unit patterns of CLDR
+common/main; SI Brochure, 9th edition, 5.4.3 for the symbol of the second and the space before it.
+"""
+
+import unicodedata
+from datetime import date
+
+import pytest
+
+from signage.words.numerals import ZERO_OF_NUMERALS, Numerals, default_numerals
+
+DIGITS = {
+    "latn": "0123456789",
+    "arab": "٠١٢٣٤٥٦٧٨٩",
+    "arabext": "۰۱۲۳۴۵۶۷۸۹",
+    "deva": "०१२३४५६७८९",
+    "beng": "০১২৩৪৫৬৭৮৯",
+    "thai": "๐๑๒๓๔๕๖๗๘๙",
+    "mymr": "၀၁၂၃၄၅၆၇၈၉",
+    "khmr": "០១២៣៤៥៦៧៨៩",
+    "telu": "౦౧౨౩౪౫౬౭౮౯",
+    "tamldec": "௦௧௨௩௪௫௬௭௮௯",
+}
+
+
+@pytest.mark.parametrize(("system", "digits"), DIGITS.items())
+def test_numbers_are_written_in_the_digits_of_the_system(system, digits):
+    assert "".join(Numerals("en", system).number(value) for value in range(10)) == digits
+
+
+@pytest.mark.parametrize(("system", "zero"), ZERO_OF_NUMERALS.items())
+def test_each_system_is_ten_decimal_digits_of_unicode(system, zero):
+    signs = [chr(zero + value) for value in range(10)]
+    assert [unicodedata.category(sign) for sign in signs] == ["Nd"] * 10
+    assert [unicodedata.decimal(sign) for sign in signs] == list(range(10))
+
+
+@pytest.mark.parametrize(
+    ("tag", "system"),
+    [
+        ("en", "latn"),
+        ("fr", "latn"),
+        ("hi", "latn"),
+        ("am", "latn"),
+        ("bn", "beng"),
+        ("fa", "arabext"),
+        ("my", "mymr"),
+    ],
+)
+def test_a_locale_writes_in_its_default_numbering_system(tag, system):
+    assert default_numerals(tag) == system
+
+
+def test_arabic_without_a_country_writes_in_its_native_digits():
+    assert Numerals("ar").number(2027) == "٢٬٠٢٧"
+    assert Numerals("ar", "latn").number(20) == "20"
+
+
+@pytest.mark.parametrize(
+    ("tag", "written"),
+    [
+        ("en", "12,345.5"),
+        ("fr", "12\u202f345,5"),
+        ("de", "12.345,5"),
+        ("hi", "12,345.5"),
+        ("ar", "١٢٬٣٤٥٫٥"),
+        ("fa", "۱۲٬۳۴۵٫۵"),
+        ("bn", "১২,৩৪৫.৫"),
+    ],
+)
+def test_separators_are_those_of_the_locale(tag, written):
+    assert Numerals(tag).number(12345.5) == written
+
+
+@pytest.mark.parametrize(("tag", "lakh"), [("hi", "12,34,567"), ("bn", "১২,৩৪,৫৬৭"), ("en", "1,234,567")])
+def test_large_numbers_are_grouped_as_in_the_locale(tag, lakh):
+    assert Numerals(tag).number(1234567) == lakh
+
+
+@pytest.mark.parametrize(
+    ("tag", "written"),
+    [("en", "20\u00a0s"), ("de", "20\u00a0s"), ("fr", "20\u202fs"), ("sw", "20\u00a0s")],
+)
+def test_latin_script_writes_the_si_symbol_after_a_no_break_space(tag, written):
+    assert Numerals(tag).seconds(20) == written
+
+
+@pytest.mark.parametrize(
+    ("tag", "written"),
+    [
+        ("ar", "٢٠\u00a0ث"),
+        ("hi", "20\u00a0से॰"),
+        ("am", "20\u00a0ሰከ"),
+        ("bn", "২০\u00a0সেকেন্ড"),
+        ("zh", "20秒"),
+    ],
+)
+def test_other_scripts_write_the_short_form_of_cldr(tag, written):
+    assert Numerals(tag).seconds(20) == written
+
+
+@pytest.mark.parametrize(
+    ("tag", "written"),
+    [
+        ("fr", "31 mai 2027"),
+        ("hi", "31 मई 2027"),
+        ("am", "31 ሜይ 2027"),
+        ("ar", "٣١ مايو ٢٠٢٧"),
+        ("de", "31. Mai 2027"),
+    ],
+)
+def test_dates_have_the_month_in_words_and_the_digits_of_the_locale(tag, written):
+    assert Numerals(tag).date(date(2027, 5, 31)) == written

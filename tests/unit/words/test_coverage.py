@@ -1,0 +1,192 @@
+from dataclasses import replace
+
+import pytest
+from word_samples import build_library
+
+from signage.ground.problem import Severity
+from signage.model.library import Locale, LocaleState, Term
+from signage.model.messages import library_messages
+from signage.words.catalogue import CatalogueKind, Entry, catalogue_path
+from signage.words.coverage import RULES, coverage_problems, locale_problems
+
+APRON, RUB, GLOVES = "off/apron-off/text", "off/rub/text", "off/gloves-off/text"
+
+SPOILED = [
+    ("WD-1", APRON, {"translation": ""}),
+    ("WD-1", APRON, None),
+    ("WD-2", APRON, {"flags": ("fuzzy",)}),
+    ("WD-3", APRON, {"flags": ("fuzzy",), "previous": "Take it off."}),
+    ("WD-3", APRON, {"source": "Take it off."}),
+    ("WD-4", "off/title", {"translation": " \u00a0\u200b"}),
+    ("WD-5", "off/title", {"translation": "Take off the kit"}),
+    ("WD-6", RUB, {"translation": "Frotter les mains."}),
+    ("WD-6", RUB, {"translation": "Frotter {time} les mains {time}."}),
+    ("WD-6", RUB, {"translation": "Frotter les mains {temps}."}),
+    ("WD-6", RUB, {"translation": "Frotter les mains {time} {."}),
+    ("WD-7", RUB, {"translation": "Frotter les mains {time}, 30 s."}),
+    ("WD-7", RUB, {"translation": "Frotter les mains {time}, ३० s."}),
+    ("WD-8", "off/apron-off/detail", {"translation": "La blouse : {item}, bac {bin}."}),
+    ("WD-9", GLOVES, {"translation": "Retirer les moufles."}),
+    ("WD-9", "kit/inner-gloves/name", {"translation": "moufles"}),
+    ("WD-10", APRON, {"translation": "Retirer le tablier et les gants internes."}),
+    ("WD-11", "off/title", {"translation": "De\u0301shabillage"}),
+    ("WD-12", "off/title", {"translation": "Retirer \u2068tout"}),
+    ("WD-13", "off/title", {"translation": "Retir\u0435r la tenue"}),
+    ("WD-14", "off/apron-of/text", {"source": "x", "translation": "y"}),
+    ("WD-15", APRON, {"comments": (" translated: a 2026-11-25", " checked: a 2026-11-26")}),
+    ("WD-16", APRON, {"comments": (" checked: yes",)}),
+]
+
+
+def spoil(french, context, change):
+    blank = Entry(context=context, source="")
+    return {context: None if change is None else replace(french.get(context, blank), **change)}
+
+
+def test_a_whole_locale_has_no_problem(library, messages, locales):
+    assert coverage_problems(library, messages, locales) == []
+
+
+@pytest.mark.parametrize(("code", "context", "change"), SPOILED)
+def test_one_fault_is_found_once_at_its_line(
+    library, messages, locales, french, rewrite, code, context, change
+):
+    path = rewrite(spoil(french, context, change))
+    found = coverage_problems(library, messages, locales)
+    assert {problem.code for problem in found} == {code}
+    (problem, *_) = found
+    assert context in problem.message
+    assert problem.locale == "fr"
+    assert problem.place.path == path.as_posix()
+    assert problem.hint
+    if change is not None:
+        lines = path.read_text().split("\n")
+        assert lines[problem.place.line - 1] == f'msgctxt "{context}"'
+
+
+def test_a_fault_names_protocol_and_step(library, messages, locales, french, rewrite):
+    rewrite({APRON: None})
+    (problem,) = coverage_problems(library, messages, locales)
+    assert (problem.protocol, problem.step) == ("off", "apron-off")
+    assert problem.severity is Severity.S1
+
+
+def test_a_locale_in_use_without_catalogue_is_a_fault(library, messages, locales):
+    catalogue_path(locales, "fr", CatalogueKind.INTERFACE).unlink()
+    (problem,) = coverage_problems(library, messages, locales)
+    assert (problem.code, problem.locale) == ("WD-17", "fr")
+
+
+def in_work(library):
+    return replace(
+        library, locales={**library.locales, "fr": replace(library.locales["fr"], state=LocaleState.IN_WORK)}
+    )
+
+
+def test_gaps_of_a_locale_in_work_are_progress_and_its_broken_lines_are_faults(
+    messages, locales, library, rewrite
+):
+    path = rewrite({APRON: None, RUB: None})
+    working = in_work(library)
+    assert coverage_problems(working, messages, locales) == []
+    assert len(locale_problems(working, messages, locales, "fr")) == 2
+    path.write_text(path.read_text() + "\nmsgctxt broken\n")
+    assert {problem.code for problem in coverage_problems(working, messages, locales)} == {"PO-6", "PO-9"}
+
+
+def test_faults_of_the_file_are_told_beside_faults_of_its_texts(library, messages, locales, rewrite):
+    path = rewrite({APRON: None})
+    path.write_text(path.read_text() + '\nmsgtxt "x"\n')
+    assert {problem.code for problem in coverage_problems(library, messages, locales)} == {"PO-8", "WD-1"}
+
+
+def test_an_unknown_language_and_unknown_numerals_are_told(messages, tmp_path):
+    locale = Locale(tag="qaa", owner="language lead", state=LocaleState.IN_USE, numerals="arabic")
+    found = coverage_problems(build_library(locales={"qaa": locale}), messages, tmp_path)
+    assert {"WD-18", "WD-19"} <= {problem.code for problem in found}
+
+
+def test_a_placeholder_that_its_step_cannot_fill_is_told_at_the_source(library, tmp_path):
+    steps = library.protocols["off"].phases[0].steps
+    broken = build_library(steps=(replace(steps[1], text="Take off the apron for {time}."), *steps[2:]))
+    found = coverage_problems(
+        replace(broken, locales={"en": broken.locales["en"]}), library_messages(broken), tmp_path
+    )
+    assert [(problem.code, problem.step) for problem in found] == [("WD-20", "apron-off")]
+    assert "{time}" in found[0].message
+
+
+def test_an_amount_in_an_unknown_unit_is_told_at_the_source(library, tmp_path):
+    rub = library.protocols["off"].phases[0].steps[0]
+    action = replace(rub.actions[0], amount="a palmful")
+    broken = build_library(steps=(replace(rub, text="Take {amount}.", actions=(action,)),))
+    found = coverage_problems(
+        replace(broken, locales={"en": broken.locales["en"]}), library_messages(broken), tmp_path
+    )
+    assert [problem.code for problem in found] == ["WD-20"]
+
+
+def test_the_source_text_must_name_what_its_step_takes_off(library, tmp_path):
+    steps = library.protocols["off"].phases[0].steps
+    unnamed = build_library(steps=(replace(steps[2], text="Take them off."),))
+    found = coverage_problems(
+        replace(unnamed, locales={"en": unnamed.locales["en"]}), library_messages(unnamed), tmp_path
+    )
+    assert [(problem.code, problem.locale) for problem in found] == [("WD-9", "en")]
+
+
+def test_every_rule_of_words_has_a_fault_here():
+    here = {code for code, *_ in SPOILED} | {"WD-17", "WD-18", "WD-19", "WD-20"}
+    assert here == {rule.code for rule in RULES if rule.code.startswith("WD-")}
+
+
+def test_every_rule_explains_itself():
+    for rule in RULES:
+        assert all((rule.what, rule.why, rule.example, rule.cure)), rule.code
+    assert len({rule.name for rule in RULES}) == len(RULES)
+
+
+@pytest.mark.parametrize(
+    ("source", "translation", "comments"),
+    [("P1", "P1", ()), ("OK", "OK", ()), (", ", ", ", ()), ("Bay area", "Bay area", (" same as source",))],
+)
+def test_codes_signs_and_texts_meant_to_be_the_same_may_be_the_same(
+    messages, locales, library, french, rewrite, source, translation, comments
+):
+    named = replace(library, wards={"bay": replace(library.wards["bay"], name=source)})
+    entry = replace(french["ward/bay/name"], source=source, translation=translation, comments=comments)
+    rewrite({"ward/bay/name": entry})
+    assert coverage_problems(named, library_messages(named), locales) == []
+
+
+def test_a_number_of_the_source_may_be_written_in_other_digits(messages, locales, library, french, rewrite):
+    named = replace(library, wards={"bay": replace(library.wards["bay"], name="Ward 4")})
+    rewrite({"ward/bay/name": replace(french["ward/bay/name"], source="Ward 4", translation="Secteur ٤")})
+    assert coverage_problems(named, library_messages(named), locales) == []
+
+
+def test_latin_codes_may_stand_beside_words_of_other_scripts(messages, locales, library, french, rewrite):
+    rewrite({"off/title": replace(french["off/title"], translation="Снять N95 и костюм, тип A")})
+    found = {problem.code for problem in coverage_problems(library, messages, locales)}
+    assert "WD-13" not in found
+
+
+def test_a_form_forbidden_for_a_thing_is_free_where_nobody_speaks_of_it(
+    messages, locales, library, french, rewrite
+):
+    rewrite({"off/leave/text": replace(french["off/leave/text"], translation="Sans blouse : {zone} ?")})
+    assert coverage_problems(library, messages, locales) == []
+
+
+def test_a_placeholder_for_the_item_names_it(library, locales, french, rewrite):
+    steps = library.protocols["off"].phases[0].steps
+    itemised = build_library(steps=(steps[0], replace(steps[1], text="Take off {item}."), *steps[2:]))
+    entry = replace(french[APRON], source="Take off {item}.", translation="Retirer {item}.")
+    rewrite({APRON: entry})
+    assert coverage_problems(itemised, library_messages(itemised), locales) == []
+
+
+def test_terms_without_forms_in_a_locale_ask_for_nothing(library, messages, locales, french, rewrite):
+    rewrite({GLOVES: replace(french[GLOVES], translation="Retirer les moufles.")})
+    bare = replace(library, terms=(Term(id="outer-gloves", source="outer gloves", approved={"hi": ("x",)}),))
+    assert coverage_problems(bare, messages, locales) == []
