@@ -12,7 +12,7 @@ from collections.abc import Iterable, Sequence
 import pathops
 
 from signage.ground.geometry import Path, Segment, polygon
-from signage.pictograms.kit.nodes import CANVAS, Member, Operation, Pigment
+from signage.pictograms.kit.nodes import CANVAS, Member, Operation, Pigment, closed
 
 CompiledLayer = tuple[Pigment, Path]
 """A pigment and its filled path (non-zero rule), in the units of a pictogram."""
@@ -28,6 +28,9 @@ _AREA_TOLERANCE = 0.4
 
 _NUDGES = (0.003, -0.004, 0.007, -0.011)
 
+_TRAP = 0.36
+"""Twice how far ink stays behind the edge that cuts it and the fill above it."""
+
 _CONIC_TOLERANCE = 0.02
 _MITRE_LIMIT = 4
 
@@ -42,10 +45,12 @@ def compile_operations(operations: Iterable[Operation]) -> tuple[CompiledLayer, 
             layers = [(other, path) for other, path in layers if not _is_empty(path)]
         else:
             _lay(layers, pigment, shape)
-    canvas = _outline_to_skia(polygon([(0, 0), (CANVAS, 0), (CANVAS, CANVAS), (0, CANVAS)]))
+    square = closed(polygon([(0, 0), (CANVAS, 0), (CANVAS, CANVAS), (0, CANVAS)]))
+    canvas, edge = _shape_of_members(square), _trap(square)
     compiled: list[CompiledLayer] = []
     for pigment, shape in layers:
-        path = _path_of(_combine(shape, canvas, pathops.PathOp.INTERSECTION))
+        cut = _combine(shape, canvas, pathops.PathOp.INTERSECTION)
+        path = _path_of(_subtract(cut, edge) if pigment == "ink" else cut)
         if path:
             compiled.append((pigment, path))
     return tuple(compiled)
@@ -61,6 +66,8 @@ def _melt(operations: Iterable[Operation]) -> Iterable[tuple[Pigment, pathops.Pa
         united = _unite(pending)
         for members in within:
             united = _combine(united, _shape_of_members(members), pathops.PathOp.INTERSECTION)
+            if pigment == "ink":
+                united = _subtract(united, _trap(members))
         return united
 
     for operation in operations:
@@ -104,7 +111,9 @@ def _is_empty(path: pathops.Path) -> bool:
 
 
 def _subtract(path: pathops.Path, shape: pathops.Path) -> pathops.Path:
-    return _combine(path, shape, pathops.PathOp.DIFFERENCE) if _boxes_meet(path.bounds, shape.bounds) else path
+    return (
+        _combine(path, shape, pathops.PathOp.DIFFERENCE) if _boxes_meet(path.bounds, shape.bounds) else path
+    )
 
 
 def _combine(first: pathops.Path, second: pathops.Path, how: pathops.PathOp) -> pathops.Path:
@@ -123,9 +132,7 @@ def _combine(first: pathops.Path, second: pathops.Path, how: pathops.PathOp) -> 
     return result
 
 
-def _adds_up(
-    first: pathops.Path, second: pathops.Path, how: pathops.PathOp, result: pathops.Path
-) -> bool:
+def _adds_up(first: pathops.Path, second: pathops.Path, how: pathops.PathOp, result: pathops.Path) -> bool:
     whole, other, found = abs(first.area), abs(second.area), abs(result.area)
     union, intersection = pathops.PathOp.UNION, pathops.PathOp.INTERSECTION
     if how == union:
@@ -161,6 +168,11 @@ def _shape_of_members(members: Sequence[Member]) -> pathops.Path:
             for member in members
         ]
     )
+
+
+def _trap(members: Sequence[Member]) -> pathops.Path:
+    """The rim of a cut: ink stays off it, so that no hair of an outline shows along a cut fill."""
+    return _unite([_stroked(member.path, member.width + _TRAP, has_butt_caps=False) for member in members])
 
 
 def _filled(path: Path) -> pathops.Path:

@@ -7,6 +7,7 @@ from signage.pictograms.kit import (
     biohazard,
     busts,
     figures,
+    figures_side,
     furniture,
     garments,
     hands,
@@ -16,7 +17,18 @@ from signage.pictograms.kit import (
 )
 from signage.pictograms.kit.registry import Part, part, part_named, part_names
 
-PART_MODULES = (biohazard, busts, figures, furniture, garments, hands, marks, objects, small_hands)
+PART_MODULES = (
+    biohazard,
+    busts,
+    figures,
+    figures_side,
+    furniture,
+    garments,
+    hands,
+    marks,
+    objects,
+    small_hands,
+)
 """The modules whose drawings register themselves."""
 
 __all__ = ["PART_MODULES", "Part", "part", "part_named", "part_names"]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Literal
 
 from signage.ground.geometry import Path, rotation, scaling, transform_path, translation
@@ -87,10 +88,17 @@ def front_bust(
     if arms is not None:
         right = right_arm if right_arm is not None else _twin(arms)
         trunk += [*_bones((29, 75), arms), *_bones((67, 75), right)]
-    nodes: list[Node] = [Blob(torso, closed(*trunk), halo=0), Blob("ink", closed(*head), halo=0)]
+    nodes = _body(torso, trunk, head)
     if eyes:
         nodes += [Patch(ellipse(42.6, 31, 1.9), "ground"), Patch(ellipse(53.4, 31, 1.9), "ground")]
     return group(*nodes, role="body")
+
+
+def _body(torso: Style, trunk: Sequence[Path], head: Sequence[Path]) -> list[Node]:
+    """Own clothes melt with the head; a coverall closes its collar over the neck."""
+    if torso == "ink":
+        return [Blob("ink", closed(*head, *trunk), halo=0)]
+    return [Blob("ink", closed(*head), halo=0), Blob(torso, closed(*trunk), halo=0)]
 
 
 @part("side-bust")
@@ -98,10 +106,37 @@ def side_bust(torso: Style = "ink", ear: bool = True, arm: Reach | None = None) 
     """Head and shoulders from the side, facing right, with an arm if its elbow and wrist are given."""
     trunk = [SIDE_TORSO]
     if arm is not None:
-        trunk += _bones((37, 72), arm)
-    nodes: list[Node] = [Blob(torso, closed(*trunk), halo=0), Blob("ink", closed(SIDE_HEAD), halo=0)]
+        trunk += _bones(_SHOULDERS["side"], arm)
+    nodes = _body(torso, trunk, [SIDE_HEAD])
     if ear:
         nodes.append(Stroke(arc(44.8, 34, 3.2, -150, 110), DETAIL, "ground"))
+    return group(*nodes, role="body")
+
+
+LEAN = translation(-15, 8) @ rotation(26, 40, 80)
+"""From the head of a side bust to that of a leaning one; garments take the same at, rot and about."""
+
+
+@part("leaning-bust")
+def leaning_bust(torso: Style = "ink", ear: bool = True, arm: Reach | None = None, drop: float = 0.0) -> Node:
+    """Head and shoulders from the side, bent forward so that what comes off falls away from the body.
+
+    What the head wears takes ``at: [-15, 8 + drop]``, ``rot: 26``, ``about: [40, 80]``. ``drop``
+    lowers the person; the body ends level at y 89 whatever the drop.
+    """
+    floor = 89 - drop
+    left, right = 3 + drop * 0.7, 55 - drop * 0.18
+    back = parse_path(
+        f"M {left} {floor} C 9 {78 - drop * 0.4} 19 66.6 32.4 66 L 44.5 70.8 "
+        f"C 51 75 54.6 {81 - drop * 0.5} {right} {floor} Z"
+    )
+    trunk = [transform_path(back, translation(0, drop))]
+    if arm is not None:
+        trunk += _bones((22 + drop * 0.3, min(77 + drop, 80)), arm)
+    lowered = translation(0, drop) @ LEAN
+    nodes = _body(torso, trunk, [transform_path(SIDE_HEAD, lowered)])
+    if ear:
+        nodes.append(Stroke(transform_path(arc(44.8, 34, 3.2, -150, 110), lowered), DETAIL, "ground"))
     return group(*nodes, role="body")
 
 
@@ -115,6 +150,7 @@ def bust_hand(
     flip: bool = False,
     size: float = 1.0,
     view: View = "front",
+    shoulder: PlacePoint | None = None,
     halo: float | None = None,
     cuffed: bool = False,
 ) -> Node:
@@ -127,9 +163,9 @@ def bust_hand(
     heading = direction(elbow, wrist) if angle is None else angle
     placed = translation(*wrist) @ rotation(heading) @ scaling(size, -size if flip else size)
     held = Group((small_hand(pose=pose, style=style, halo=halo),), placed, role="hand")
-    shoulder = _SHOULDERS[view]
+    root = shoulder if shoulder is not None else _SHOULDERS[view]
     forearm = limb([(*elbow, _RADII[1]), (*wrist, _RADII[2])])
-    again = Blob(sleeve, closed(*_bones(shoulder, reach)), only="fill", role="body")
+    again = Blob(sleeve, closed(*_bones(root, reach)), only="fill", role="body")
     joint = ellipse(*elbow, _RADII[1] + OUTLINE + 1)
     over = group(Blob(sleeve, closed(*forearm), halo=halo), Group((again,), within=closed(joint)))
     if cuffed:

@@ -1,20 +1,23 @@
-"""Whole people: standing from the front, standing and seated from the side."""
+"""Whole people from the front."""
 
 from __future__ import annotations
 
+import math
 from typing import Literal
 
-from signage.ground.geometry import Path, rotation, transform_path, translation
+from signage.ground.geometry import Path
 from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import (
     SMALL_OUTLINE,
     Blob,
+    Group,
     Node,
     Patch,
     Stroke,
     Style,
     closed,
     group,
+    stroked,
 )
 from signage.pictograms.kit.paths import (
     Point,
@@ -50,9 +53,9 @@ def standing_arm(
     side: Literal["left", "right"], hand: Point, bend: int, elbow: Point | None
 ) -> tuple[Path, ...]:
     """An arm of a standing figure from the shoulder to the hand."""
-    shoulder = (39.6, 28.5) if side == "left" else (56.4, 28.5)
+    shoulder = (39.4, 28.6) if side == "left" else (56.6, 28.6)
     joint = elbow if elbow is not None else reach(shoulder, hand, 14.5, 13.5, bend)
-    return limb([(*shoulder, 4.2), (*joint, 3.8), (*hand, 3.3)])
+    return limb([(*shoulder, 4.3), (*joint, 3.8), (*hand, 3.4)])
 
 
 def head_front(headgear: Headgear) -> Node:
@@ -72,11 +75,23 @@ def head_front(headgear: Headgear) -> Node:
         return group(skull, mask)
     if headgear == "goggles":
         return group(skull, mask, goggles)
-    hood = Blob("paper", closed(ellipse(48, 13, 8.6, 9.8)), _OUTLINE)
+    cape = rounded_polygon([(43, 17), (53, 17), (60, 27.6), (36, 27.6)], [1, 1, 3, 3])
+    hood = Blob("paper", closed(ellipse(48, 13, 8.6, 9.8), cape), _OUTLINE)
     window = Patch(rounded_rectangle(42.2, 7.2, 11.6, 11.6, 5))
     glass = Patch(rounded_rectangle(44, 8.8, 8, 3.4, 1.4), "ground")
     small_mask = Patch(rounded_polygon([(45.4, 13.8), (50.6, 13.8), (52, 17.8), (44, 17.8)], 1.6), "paper")
     return group(hood, window, glass, small_mask)
+
+
+def small_cuff(elbow: Point, hand: Point, distance: float = 5.0) -> Node:
+    """The edge of an outer glove across a forearm of a figure, at a distance from the hand."""
+    length = math.dist(elbow, hand) or 1.0
+    x, y = (elbow[0] - hand[0]) / length, (elbow[1] - hand[1]) / length
+    middle = (hand[0] + x * distance, hand[1] + y * distance)
+    half = 3.6
+    return Stroke(
+        line((middle[0] - y * half, middle[1] + x * half), (middle[0] + y * half, middle[1] - x * half)), 2.0
+    )
 
 
 @part("standing")
@@ -84,15 +99,18 @@ def standing(
     body: Style = "ink",
     headgear: Headgear = "bare",
     hands: Style = "ink",
-    left_hand: PlacePoint = (35, 54),
-    right_hand: PlacePoint = (61, 54),
-    left_elbow: PlacePoint | None = (35.4, 42),
-    right_elbow: PlacePoint | None = (60.6, 42),
+    left_hand: PlacePoint = (32.6, 53),
+    right_hand: PlacePoint = (63.4, 53),
+    left_elbow: PlacePoint | None = (33.6, 41),
+    right_elbow: PlacePoint | None = (62.4, 41),
     apron: bool = False,
     shoes: Style = "ink",
     halo: float = 0.0,
 ) -> Node:
-    """A standing person from the front: ``body`` ink in own clothes, paper in a coverall."""
+    """A standing person from the front: ``body`` ink in own clothes, paper in a coverall.
+
+    ``hands`` paper are outer gloves and show their edge.
+    """
     left = standing_arm("left", left_hand, 1, left_elbow)
     right = standing_arm("right", right_hand, -1, right_elbow)
     trunk = closed(*standing_legs(), STANDING_TORSO, *left, *right)
@@ -110,91 +128,56 @@ def standing(
     if body != "ink":
         nodes.append(Blob("ink", closed(rounded_rectangle(45, 18, 6, 8, 1)), halo=0))
     nodes.append(Blob(body, trunk, edge, halo))
-    if apron:
-        nodes.append(apron_front("paper"))
+    if hands == body == "paper":
+        elbows = (left_elbow or (33.6, 41), right_elbow or (62.4, 41))
+        nodes += [small_cuff(elbows[0], left_hand), small_cuff(elbows[1], right_hand)]
     nodes.append(head_front(headgear))
+    if apron:
+        nodes.append(apron_front(style="paper", loop=False))
     return group(*nodes, role="body")
 
 
-def apron_front(style: Style) -> Node:
-    """An apron with a bib and a neck loop on a standing figure."""
-    bib = rounded_polygon(
-        [(42.5, 29), (53.5, 29), (54.5, 40), (59, 46), (60.6, 74), (35.4, 74), (37, 46), (41.5, 40)],
-        [2, 2, 5, 3, 3, 3, 3, 5],
-    )
-    loops = (line((43.4, 30), (44.6, 23.6)), line((52.6, 30), (51.4, 23.6)))
-    return group(*(Stroke(loop, 2.2) for loop in loops), Blob(style, closed(bib), _OUTLINE))
+APRON = rounded_polygon(
+    [(42, 29), (54, 29), (54.6, 39), (59, 45), (61, 75), (35, 75), (37, 45), (41.4, 39)],
+    [2, 2, 5, 3, 3, 3, 3, 5],
+)
 
 
-SEATED_HEAD: Point = (51, 20)
-SEATED_HIP: Point = (34, 58)
-SEATED_SHOULDER: Point = (41, 35)
-FOOT = rounded_polygon([(-4, -8), (4, -8), (5, -2), (13, 1), (14.5, 6.5), (-5, 6.5)], [2, 2, 3, 4, 2.6, 3])
-"""A shoe from the side: the ankle stands at (0, 0), the toe points towards +x."""
+@part("apron-front")
+def apron_front(style: Style = "accent", loop: bool = True) -> Node:
+    """An apron with a bib on a standing figure, its neck loop running up behind the head."""
+    loops = (line((43.6, 30), (44.8, 22)), line((52.4, 30), (51.2, 22)))
+    nodes: list[Node] = [Blob(style, stroked(2.2, *loops), 1.7)] if loop else []
+    nodes.append(Blob(style, closed(APRON), _OUTLINE))
+    return group(*nodes)
 
 
-def placed_foot(ankle: Point, degrees: float) -> Path:
-    """The shoe at an ankle, turned."""
-    return transform_path(FOOT, translation(*ankle) @ rotation(degrees))
-
-
-@part("seated")
-def seated(
-    body: Style = "ink",
-    headgear: Headgear = "bare",
-    knee: PlacePoint = (55, 44),
-    ankle: PlacePoint = (72, 60),
-    foot_angle: float = -48,
-    shoulder: PlacePoint = (41, 35),
-    head: PlacePoint = (51, 20),
-    shoes: Style = "ink",
-    far_leg: bool = True,
+@part("standing-arm")
+def standing_arm_over(
+    elbow: PlacePoint = (30, 42),
+    hand: PlacePoint = (37, 50),
+    sleeve: Style = "paper",
+    style: Style = "tone",
+    cuffed: bool = False,
+    hand_radius: float = 4.0,
 ) -> Node:
-    """A seated person from the side, facing right, without the near arm; the near leg may be raised."""
-    edge = 0.0 if body == "ink" else _OUTLINE
-    hip = SEATED_HIP
-    far = limb([(*hip, 6), (55, 60, 5.2), (54, 82, 4.2)])
-    near = limb([(*hip, 6.8), (*knee, 5.8), (*ankle, 4.6)])
-    trunk = limb([(*shoulder, 7.4), (36, 46, 7.8), (*hip, 7.8)])
-    skull = closed(ellipse(*head, 8.6), *limb([(head[0] - 1.5, head[1] + 4, 4), (*shoulder, 5)]))
-    shoe_edge = None if shoes == "ink" else _OUTLINE
-    nodes: list[Node] = []
-    if far_leg:
-        nodes += [
-            Blob(shoes, closed(rounded_rectangle(49.6, 80.5, 15.4, 8.5, 3.4)), shoe_edge, 0),
-            Blob(body, closed(*far), edge, 0),
-        ]
-    nodes += [
-        Blob(shoes, closed(placed_foot(ankle, foot_angle)), shoe_edge, 0),
-        Blob("ink", skull, halo=0),
-        Blob(body, closed(*trunk, *near), edge, 2.0 if body == "ink" and far_leg else 0),
-    ]
-    nodes.append(head_side(headgear, head))
-    return group(*nodes, role="body")
+    """The left forearm of a standing figure once more, over what it holds; its twin is ``mirror_at: 48``.
 
-
-def head_side(headgear: Headgear, head: Point) -> Node:
-    """What a small head from the side wears, facing right."""
-    x, y = head
-    mask = Blob(
-        "paper",
-        closed(rounded_polygon([(x + 3, y + 0.4), (x + 8.6, y + 1.4), (x + 11, y + 5), (x + 6, y + 9)], 2)),
-        1.8,
+    The figure must have the same elbow and hand. A glove is worn under a paper sleeve and over bare skin.
+    """
+    edge, gap = (0.0, 2.0) if sleeve == "ink" else (_OUTLINE, 0.0)
+    fist = Blob(
+        style,
+        closed(ellipse(*hand, hand_radius)),
+        0.0 if style == "ink" else SMALL_OUTLINE,
+        2.0 if style == "ink" else 0.0,
     )
-    glass = Blob("paper", closed(rounded_rectangle(x + 4, y - 4.6, 6, 4.6, 1.6)), 1.8)
-    if headgear == "bare":
-        return group()
-    if headgear == "respirator":
-        return mask
-    if headgear == "goggles":
-        return group(mask, glass)
-    hood = Blob(
-        "paper",
-        (
-            *closed(ellipse(x - 1, y - 0.4, 9.4, 10)),
-            *closed(*limb([(x - 2, y + 4, 6.5), (x - 9, y + 13, 7)])),
-        ),
-        _OUTLINE,
-    )
-    window = Patch(rounded_polygon([(x + 3, y - 7), (x + 12, y - 7), (x + 12, y + 8), (x + 3, y + 8)], 3))
-    return group(hood, window, mask, glass)
+    arm = Blob(sleeve, closed(*limb([(*elbow, 3.8), (*hand, 3.4)])), edge, gap)
+    bones = closed(*standing_arm("left", hand, 1, elbow))
+    joint = closed(ellipse(*elbow, 3.8 + edge + gap + 0.8))
+    melted = Group((Blob(sleeve, bones, only="fill"),), within=joint)
+    is_over = cuffed or sleeve == "ink"
+    nodes: list[Node] = [arm, melted, fist] if is_over else [fist, arm, melted]
+    if cuffed:
+        nodes.append(small_cuff(elbow, hand))
+    return group(*nodes, role="arm")

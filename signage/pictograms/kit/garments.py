@@ -17,6 +17,7 @@ from signage.pictograms.kit.nodes import (
 )
 from signage.pictograms.kit.paths import (
     Point,
+    ellipse,
     line,
     parse_path,
     rounded_polygon,
@@ -194,8 +195,39 @@ def hood_front(style: Style = "accent", worn: Style = "paper") -> Node:
         "C 39 71.4 30 70 20.6 65 C 26 53 25.4 45 25 35 C 24.4 20.6 32 10 48 10 Z"
     )
     inside = Group(
-        (Patch(HOOD_WINDOW), goggles_front(style=worn, strap=False), respirator_front(style=worn, straps=False)),
+        (
+            Patch(HOOD_WINDOW),
+            goggles_front(style=worn, strap=False),
+            respirator_front(style=worn, straps=False),
+        ),
         within=closed(HOOD_WINDOW),
     )
     edge = Blob(style, closed(HOOD_WINDOW), only="outline", outline=1.6)
     return group(Blob(style, closed(cape)), edge, inside)
+
+
+HOOD_SIDE = parse_path(
+    "M 60 17 C 56 9 44 7.6 36 11 C 27 15 24.4 24 25 33 C 25.4 42 25 48 20 54 C 16 58.6 13 63 12.6 68 "
+    "C 24 73 50 74 66 69 C 66.6 63 64 58 58.6 55.6 C 54 52 52.6 46 52.8 38 C 53 30 56 25.6 60.6 23.6 "
+    "C 62 21.4 61.6 19 60 17 Z"
+)
+
+
+@part("hood-side")
+def hood_side(style: Style = "accent") -> Node:
+    """A hood on a side bust: it leaves the face free from brow to chin and covers cheek, neck and nape."""
+    return Blob(style, closed(HOOD_SIDE))
+
+
+@part("hood-empty")
+def hood_empty(style: Style = "accent") -> Node:
+    """A hood off the head, middle at (0, 0), 50 wide and high, its inside to be seen below and in the window."""
+    bell = parse_path(
+        "M 0 -25 C 13 -25 18.6 -15 18.6 -4 C 18.6 4 20 11 25 19 C 22 26 10 28.4 0 28.4 "
+        "C -10 28.4 -22 26 -25 19 C -20 11 -18.6 4 -18.6 -4 C -18.6 -15 -13 -25 0 -25 Z"
+    )
+    mouth = ellipse(0, 19.6, 21.4, 6.2)
+    window = rounded_polygon([(-2, -13), (14.6, -13), (15.6, 7), (-2, 7)], 6)
+    return group(
+        Blob(style, closed(bell)), Blob("lining", closed(mouth), 2.2), Blob("lining", closed(window), 2.2)
+    )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from signage.ground.geometry import Affine, rotation, scaling, translation
 from signage.pictograms.kit.nodes import (
+    DETAIL,
     GAP,
     Blob,
     Member,
@@ -66,6 +67,7 @@ def hand_open(
     finger: float | None = None,
     back: bool = False,
     cuffed: bool = False,
+    cuff_at: float = 3.0,
     halo: float | None = None,
 ) -> Node:
     """An open hand, fingers towards -y, thumb right; ``back`` shows the knuckles, ``cuffed`` a glove edge."""
@@ -92,7 +94,7 @@ def hand_open(
         line_pigment: Pigment = "ground" if style == "ink" else "ink"
         nodes += [Stroke(arc(x, y + 2.6, 2.8, 200, 340), 1.9, line_pigment) for x, y in _KNUCKLES]
     if cuffed:
-        nodes.append(cuff(2 * arm_radius + 4.4, 3.0, 10.0, style))
+        nodes.append(cuff(2 * arm_radius + 4.4, cuff_at, 10.0, style))
     return group(*nodes)
 
 
@@ -112,6 +114,7 @@ def hand_pinch(
     arm_style: Style | None = None,
     arm_radius: float = 8.0,
     gap: float = 0.0,
+    cuffed: bool = False,
     halo: float | None = None,
 ) -> Node:
     """A hand that pinches at (36.5, 1.5): index above, thumb below, three fingers fanned behind.
@@ -129,11 +132,52 @@ def hand_pinch(
     )
     if arm_style is None:
         return Blob(style, (*members, *closed(*limb([(-arm, 0, arm_radius), (0, 0, arm_radius)]))), halo=halo)
-    half = arm_radius + 2
-    sleeve = rounded_polygon(
-        [(-arm, -half), (-1, -half - 0.4), (-1, half + 0.4), (-arm, half)], [0.5, 2.4, 2.4, 0.5]
+    return _on_sleeve(Blob(style, members, halo=halo), style, arm_style, arm, arm_radius, cuffed)
+
+
+def _on_sleeve(hand: Node, style: Style, sleeve: Style, length: float, radius: float, cuffed: bool) -> Node:
+    """A hand towards +x with a sleeve: the sleeve ends over the hand, or under the flared glove cuff."""
+    half = radius + 2
+    end = rounded_polygon(
+        [(-length, -half), (-1, -half - 0.4), (-1, half + 0.4), (-length, half)], [0.5, 2.4, 2.4, 0.5]
     )
-    return group(Blob(style, members, halo=halo), Blob(arm_style, closed(sleeve)))
+    arm = Blob(sleeve, closed(end))
+    if not cuffed:
+        return group(hand, arm)
+    flare = rounded_polygon([(-14, -half - 2.4), (2, -7), (2, 7), (-14, half + 2.4)], [2.4, 3, 3, 2.4])
+    edge = Stroke(line((-10.2, -half - 0.2), (-10.2, half + 0.2)), 2.2)
+    return group(arm, Blob(style, closed(flare)), hand, Blob(style, closed(flare), only="fill"), edge)
+
+
+@part("hand-grip")
+def hand_grip(
+    style: Style = "ink",
+    arm: float = 30.0,
+    arm_style: Style | None = None,
+    arm_radius: float = 8.0,
+    cuffed: bool = False,
+    halo: float | None = None,
+) -> Node:
+    """The back of a hand that grips an edge, pointing towards +x, finger tips at x 36, thumb at +y."""
+    width = 5.4
+    tips = ((-9.6, 32.6), (-3.2, 36), (3.2, 35.4), (9.4, 31.4))
+    fingers = [line((15, y), (x, y)) for y, x in tips]
+    members = (
+        *closed(
+            rounded_polygon(
+                [(-2, -8.6), (11, -12), (20, -12.4), (20, 12), (8, 11), (-2, 8.6)], [3, 6, 3, 3, 6, 3]
+            )
+        ),
+        *stroked(width, *fingers),
+        *stroked(width + 0.6, spline([(4, 7), (11, 14), (19, 17), (25.6, 15.4)])),
+    )
+    wrist = closed(*limb([(-arm, 0, arm_radius), (2, 0, arm_radius)])) if arm else ()
+    if style == "ink":
+        creases = [Stroke(line((19, y), (32, y)), 1.8, "ground", has_butt_caps=True) for y in (-6.4, 0, 6.3)]
+        return group(Blob("ink", (*members, *wrist), halo=halo), *creases)
+    if arm_style is None:
+        return Blob(style, (*members, *wrist), halo=halo)
+    return _on_sleeve(Blob(style, members, halo=halo), style, arm_style, arm, arm_radius, cuffed)
 
 
 @part("hand-flat")
@@ -217,7 +261,7 @@ def hands_rubbing(
 ) -> Node:
     """Two hands palm to palm, crossing; about 70 wide with ``size`` 1, middle at (48, 66)."""
     x, y = 48.0, 72.0
-    far = hand_open(style=style, arm=70, arm_style=sleeve, cuffed=cuffed)
+    far = hand_open(style=style, arm=70, arm_style=sleeve, cuffed=cuffed, cuff_at=11.0)
     near = hand_open(style=style, arm=60, arm_style=sleeve, cuffed=cuffed, halo=GAP)
     return group(
         group(far, transform=_placed(x - 11 * size, y - 8 * size, 58, size, size)),
@@ -227,3 +271,53 @@ def hands_rubbing(
 
 def _placed(x: float, y: float, degrees: float, scale_x: float, scale_y: float) -> Affine:
     return translation(x, y) @ rotation(degrees) @ scaling(scale_x, scale_y)
+
+
+@part("hand-point")
+def hand_point(
+    style: Style = "ink",
+    arm: float = 30.0,
+    arm_style: Style | None = None,
+    arm_radius: float = 8.0,
+    halo: float | None = None,
+) -> Node:
+    """A hand that points towards +x with its index finger, tip at (40, -3); the other fingers are closed."""
+    width = 6.6 if style == "ink" else 5.2
+    fist = rounded_polygon(
+        [(-2, -8.4), (14, -8.8), (21, -5), (22, 6), (17, 12), (6, 11.4), (-2, 8.4)], [3, 5, 4, 6, 5, 5, 3]
+    )
+    members = (*closed(fist), *stroked(width, line((12, -5), (24, -4.6), (41, -3.4))))
+    wrist = closed(*limb([(-arm, 0, arm_radius), (2, 0, arm_radius)])) if arm else ()
+    pigment: Pigment = "ground" if style == "ink" else "ink"
+    folds = [
+        Stroke(line((12, 0.6), (20.4, 0.2)), 1.9, pigment),
+        Stroke(line((11.4, 6.2), (18.6, 6)), 1.9, pigment),
+    ]
+    if arm_style is None:
+        return group(Blob(style, (*members, *wrist), halo=halo), *folds)
+    return group(Blob(style, members, halo=halo), *folds, Blob(arm_style, wrist))
+
+
+@part("glove-worn")
+def glove_worn(style: Style = "accent", cuff_length: float = 27.0, line_at: float | None = 21.6) -> Node:
+    """A glove on a hand, fingers towards -y, thumb right, with a flared cuff of a length and its edge line."""
+    palm = rounded_polygon(
+        [
+            (-15, cuff_length),
+            (15, cuff_length),
+            (11, 4),
+            (13.4, -11),
+            (13.6, -22),
+            (-13.6, -22),
+            (-13.4, -10),
+            (-11, 4),
+        ],
+        [3, 3, 6, 6, 4, 4, 7, 6],
+    )
+    tips = ((-13, -37), (-4.6, -44), (4, -45), (12.4, -40))
+    fingers = [line(root, tip) for root, tip in zip(_ROOTS, tips, strict=True)]
+    members = (*closed(palm), *stroked(5.6, *fingers), *stroked(6, spline(_THUMB)))
+    nodes: list[Node] = [Blob(style, members)]
+    if line_at is not None:
+        nodes.append(Stroke(line((-11.6, line_at), (11.6, line_at)), DETAIL))
+    return group(*nodes)
