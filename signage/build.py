@@ -25,6 +25,7 @@ from signage.model.library import Library, LocaleState, Phase, Protocol
 from signage.model.messages import Message, library_messages
 from signage.model.revision import protocol_revision
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
+from signage.text.fonts import add_font_folder
 from signage.words.wording import MissingMessageError, Wording, open_wording
 
 SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
@@ -81,6 +82,8 @@ class Project:
 
 def open_project(content: Path, locales: Path) -> Project:
     """Load everything; raises UnreadableInputError with all problems of all files."""
+    if (content / "fonts").is_dir():
+        add_font_folder(content / "fonts")
     return Project(load_library(content, scene_names()), content, locales)
 
 

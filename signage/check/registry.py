@@ -5,9 +5,12 @@ from __future__ import annotations
 import pkgutil
 from functools import lru_cache
 from importlib import import_module
+from typing import Protocol
 
 from signage.check import sheet_rules
 from signage.check.rule import Explanation, SheetRule
+from signage.ground.problem import Severity
+from signage.load import faults
 from signage.words import coverage
 
 
@@ -25,9 +28,30 @@ def all_sheet_rules() -> tuple[SheetRule, ...]:
 @lru_cache(maxsize=1)
 def explanations() -> dict[str, Explanation]:
     """What ``signage explain`` knows, by code."""
-    known = [rule.explanation for rule in all_sheet_rules()]
-    known += [
-        Explanation(rule.code, rule.name, rule.severity, rule.what, rule.why, rule.example, rule.cure)
-        for rule in coverage.RULES
-    ]
+    known = [_explanation(rule) for rule in faults.RULES]
+    known += [_explanation(rule) for rule in coverage.RULES]
+    known += [rule.explanation for rule in all_sheet_rules()]
     return {explanation.code: explanation for explanation in known}
+
+
+class _Explained(Protocol):
+    """What the rules of lower rooms have in common."""
+
+    @property
+    def code(self) -> str: ...
+    @property
+    def name(self) -> str: ...
+    @property
+    def severity(self) -> Severity: ...
+    @property
+    def what(self) -> str: ...
+    @property
+    def why(self) -> str: ...
+    @property
+    def example(self) -> str: ...
+    @property
+    def cure(self) -> str: ...
+
+
+def _explanation(rule: _Explained) -> Explanation:
+    return Explanation(rule.code, rule.name, rule.severity, rule.what, rule.why, rule.example, rule.cure)

@@ -80,7 +80,9 @@ def protocol_messages(protocol: Protocol) -> Iterator[Message]:
         if phase.rule is not None:
             yield Message(f"{base}/rule", phase.rule, MessageRole.RULE, phase.at("rule"), protocol.id)
         for zone, note in phase.notes.items():
-            yield Message(f"{base}/note/{zone}", note, MessageRole.NOTE, phase.at("notes"), protocol.id)
+            yield Message(
+                f"{base}/note/{zone}", note, MessageRole.NOTE, phase.at(f"notes/{zone}"), protocol.id
+            )
         for step in phase.steps:
             yield from step_messages(protocol, step)
 

@@ -27,9 +27,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if not subject.sheet.is_draft:
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
-        units = groups_of(page, "card") or groups_of(page, "panel") or [None]
+        cards, panels = groups_of(page, "card"), groups_of(page, "panel")
         tags = len(groups_of(page, "draft-tag"))
-        wanted = len(units) - 1 if groups_of(page, "panel") else len(units)
+        wanted = len(panels) - 1 if panels else max(1, len(cards))
         if tags < wanted:
             yield subject.problem(EXPLANATION, f"page {number} has {tags} draft tags; {wanted} are wanted")
         if subject.sheet.kind.startswith("poster"):
