@@ -100,6 +100,15 @@ def test_dots_grow_with_their_group_and_their_form():
     assert coverage(small, Box(20 + 12.5, 20 + 6.5, 3.75, 3)) == pytest.approx(grey, rel=0.15)
 
 
+@pytest.mark.parametrize("scale", [1, 4])
+def test_dots_stand_where_the_units_of_their_group_put_them(scale):
+    dots = type(DOT_SCREEN)(radius=1, pitch_x=4, pitch_y=4, colour="#000000")
+    box = PathMark(rectangle(Box(0, 0, 20, 20)), fill=dots)
+    page = ink(Group((box,), transform=translation(50, 50) @ scaling(scale)))
+    for x, y, is_dot in [(2, 2, True), (6, 2, True), (4, 6, True), (4, 2, False), (2, 6, False)]:
+        assert (at(page, 50 + scale * x, 50 + scale * y) > 0.5) == is_dot
+
+
 def test_dots_stand_on_their_own_paper():
     yellow = PathMark(rectangle(Box(20, 20, 40, 40)), fill=type(DOT_SCREEN)(0.5, 4, 4, "#000000", "#FFFF00"))
     pdf = paint_pdf(sheet_of(yellow))
@@ -116,12 +125,14 @@ def test_a_clip_cuts_what_lies_outside():
     assert at(page, 80, 80) == 1
 
 
-def test_a_group_gives_the_state_of_colours_back():
-    white = Group((PathMark(rectangle(Box(0, 0, 5, 5)), fill="#FFFFFF"),), transform=translation(1, 1))
+def test_a_colour_ends_with_its_group():
+    grey = "#808080"
+    inside = Group((PathMark(rectangle(Box(0, 0, 5, 5)), fill=grey),), transform=translation(1, 1))
     first = PathMark(rectangle(Box(20, 20, 10, 10)), fill="#000000")
-    last = PathMark(rectangle(Box(40, 20, 10, 10)), fill="#000000")
-    page = ink(first, white, last)
-    assert at(page, 45, 25) == 1
+    last = PathMark(rectangle(Box(40, 20, 10, 10)), fill=grey)
+    page = ink(first, inside, last)
+    assert at(page, 25, 25) == 1
+    assert at(page, 45, 25) == pytest.approx(0.5, abs=0.01)
 
 
 def test_a_mirrored_form_is_mirrored():

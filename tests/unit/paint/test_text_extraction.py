@@ -73,6 +73,15 @@ def test_words_of_right_to_left_lines_are_found(language, tmp_path):
     assert [word for word in words if word not in found] == []
 
 
+def test_runs_stand_in_the_file_in_the_order_of_reading(tmp_path):
+    """pypdf takes text in the order of the file."""
+    text = "\u05e8\u05d7\u05e6\u05d5 20 \u05e9\u05e0\u05d9\u05d5\u05ea Wash \u05d9\u05d3\u05d9\u05d9\u05dd"
+    found = pypdf_text(paint_pdf(sheet_of(text_mark(text, "he"), language="he")), tmp_path)
+    places = [found.find(word) for word in text.split()]
+    assert -1 not in places
+    assert places == sorted(places)
+
+
 @pytest.mark.parametrize("reader", READERS)
 def test_isolates_do_not_stand_in_the_text(reader, tmp_path):
     mark = text_mark("Rub for \u206820\u00a0s\u2069, then dry.", "en")
