@@ -73,6 +73,14 @@ def test_words_of_right_to_left_lines_are_found(language, tmp_path):
     assert [word for word in words if word not in found] == []
 
 
+@pytest.mark.parametrize("reader", READERS)
+def test_wide_conjuncts_do_not_fall_apart_into_words(reader, tmp_path):
+    """The Bengali font widens some conjuncts by a fifth of an em in GPOS, which looks like a blank."""
+    text = "রক্তের মুগ্ধতা আনন্দের"
+    pdf = paint_pdf(sheet_of(text_mark(text, "bn"), language="bn"))
+    assert reader(pdf, tmp_path).strip() == text
+
+
 def test_runs_stand_in_the_file_in_the_order_of_reading(tmp_path):
     """pypdf takes text in the order of the file."""
     text = "\u05e8\u05d7\u05e6\u05d5 20 \u05e9\u05e0\u05d9\u05d5\u05ea Wash \u05d9\u05d3\u05d9\u05d9\u05dd"
