@@ -17,9 +17,6 @@ from signage.pictograms.kit.nodes import CANVAS, Member, Operation, Pigment, clo
 CompiledLayer = tuple[Pigment, Path]
 """A pigment and its filled path (non-zero rule), in the units of a pictogram."""
 
-COMPILER_EDITION = 1
-"""Raised when the compiler gives other paths for the same operations, so that kept ones are dropped."""
-
 _CRUMB = 0.3
 """Area in square units below which a contour is dust from the arithmetic, not drawing."""
 
@@ -41,7 +38,8 @@ def compile_operations(operations: Iterable[Operation]) -> tuple[CompiledLayer, 
     for operation in _melt(operations):
         pigment, shape = operation
         if pigment == "ground":
-            layers = [(other, _subtract(path, shape)) for other, path in layers]
+            wide = _grown(shape)
+            layers = [(other, _subtract(path, wide if other == "ink" else shape)) for other, path in layers]
             layers = [(other, path) for other, path in layers if not _is_empty(path)]
         else:
             _lay(layers, pigment, shape)
@@ -142,7 +140,7 @@ def _adds_up(first: pathops.Path, second: pathops.Path, how: pathops.PathOp, res
         wanted = whole - abs(pathops.op(first, second, pathops.PathOp.DIFFERENCE, fix_winding=True).area)
     else:
         wanted = whole - abs(pathops.op(first, second, intersection, fix_winding=True).area)
-    return abs(found - wanted) <= _AREA_TOLERANCE
+    return bool(abs(found - wanted) <= _AREA_TOLERANCE)
 
 
 def _unite(shapes: Sequence[pathops.Path]) -> pathops.Path:
@@ -173,6 +171,14 @@ def _shape_of_members(members: Sequence[Member]) -> pathops.Path:
 def _trap(members: Sequence[Member]) -> pathops.Path:
     """The rim of a cut: ink stays off it, so that no hair of an outline shows along a cut fill."""
     return _unite([_stroked(member.path, member.width + _TRAP, has_butt_caps=False) for member in members])
+
+
+def _grown(shape: pathops.Path) -> pathops.Path:
+    rim = pathops.Path(shape)
+    rim.stroke(_TRAP, pathops.LineCap.ROUND_CAP, pathops.LineJoin.ROUND_JOIN, _MITRE_LIMIT)
+    rim.convertConicsToQuads(_CONIC_TOLERANCE)
+    rim.simplify(fix_winding=True)
+    return _unite([shape, rim])
 
 
 def _filled(path: Path) -> pathops.Path:

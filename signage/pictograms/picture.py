@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import os
 from functools import cache
+from importlib import metadata
 from pathlib import Path as FilePath
 
 from signage.drawing.marks import Form, PathMark
 from signage.ground.files import write_whole
 from signage.ground.fingerprint import canonical_json, fingerprint
 from signage.ground.geometry import mirroring
-from signage.pictograms.compile import COMPILER_EDITION, CompiledLayer, compile_operations
+from signage.pictograms import compile as compile_module
+from signage.pictograms.compile import CompiledLayer, compile_operations
 from signage.pictograms.kit.nodes import CANVAS, Operation, flatten, group
 from signage.pictograms.palette import Palette
 from signage.pictograms.scenes import operation_record, scene_of
@@ -53,8 +56,15 @@ def cache_folder() -> FilePath:
     return base / "signage" / "pictures"
 
 
+@cache
+def _compiler() -> list[str]:
+    """What decides the paths besides the operations: this compiler and the geometry library."""
+    source = FilePath(compile_module.__file__).read_bytes()
+    return [hashlib.sha256(source).hexdigest(), metadata.version("skia-pathops")]
+
+
 def _cache_key(operations: tuple[Operation, ...]) -> str:
-    return fingerprint([COMPILER_EDITION, [operation_record(operation) for operation in operations]])
+    return fingerprint([_compiler(), [operation_record(operation) for operation in operations]])
 
 
 def _read_kept(file: FilePath) -> tuple[CompiledLayer, ...] | None:

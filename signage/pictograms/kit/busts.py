@@ -10,7 +10,6 @@ from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import (
     CANVAS,
     DETAIL,
-    OUTLINE,
     Blob,
     Group,
     Node,
@@ -26,6 +25,7 @@ from signage.pictograms.kit.paths import (
     direction,
     ellipse,
     limb,
+    midpoint,
     parse_path,
     rounded_rectangle,
 )
@@ -165,9 +165,11 @@ def bust_hand(
     held = Group((small_hand(pose=pose, style=style, halo=halo),), placed, role="hand")
     root = shoulder if shoulder is not None else _SHOULDERS[view]
     forearm = limb([(*elbow, _RADII[1]), (*wrist, _RADII[2])])
-    again = Blob(sleeve, closed(*_bones(root, reach)), only="fill", role="body")
-    joint = ellipse(*elbow, _RADII[1] + OUTLINE + 1)
-    over = group(Blob(sleeve, closed(*forearm), halo=halo), Group((again,), within=closed(joint)))
+    upper = midpoint(root, elbow)
+    inside = limb([(*upper, _RADII[1]), (*elbow, _RADII[1]), (*wrist, _RADII[2])])
+    over = group(
+        Blob(sleeve, closed(*forearm), halo=halo), Blob(sleeve, closed(*inside), only="fill", role="body")
+    )
     if cuffed:
         return group(over, held, role="arm")
     if style == sleeve == "ink":

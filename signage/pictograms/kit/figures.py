@@ -10,7 +10,6 @@ from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import (
     SMALL_OUTLINE,
     Blob,
-    Group,
     Node,
     Patch,
     Stroke,
@@ -24,6 +23,7 @@ from signage.pictograms.kit.paths import (
     ellipse,
     limb,
     line,
+    midpoint,
     reach,
     rounded_polygon,
     rounded_rectangle,
@@ -173,9 +173,9 @@ def standing_arm_over(
         2.0 if style == "ink" else 0.0,
     )
     arm = Blob(sleeve, closed(*limb([(*elbow, 3.8), (*hand, 3.4)])), edge, gap)
-    bones = closed(*standing_arm("left", hand, 1, elbow))
-    joint = closed(ellipse(*elbow, 3.8 + edge + gap + 0.8))
-    melted = Group((Blob(sleeve, bones, only="fill"),), within=joint)
+    upper = midpoint((39.4, 28.6), elbow)
+    inside = closed(*limb([(*upper, 3.9), (*elbow, 3.8), (*hand, 3.4)]))
+    melted = Blob(sleeve, inside, only="fill")
     is_over = cuffed or sleeve == "ink"
     nodes: list[Node] = [arm, melted, fist] if is_over else [fist, arm, melted]
     if cuffed:

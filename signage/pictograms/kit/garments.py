@@ -221,7 +221,7 @@ def hood_side(style: Style = "accent") -> Node:
 
 @part("hood-empty")
 def hood_empty(style: Style = "accent") -> Node:
-    """A hood off the head, middle at (0, 0), 50 wide and high, its inside to be seen below and in the window."""
+    """A hood off the head, middle at (0, 0), 50 wide and high; the inside shows below and in the window."""
     bell = parse_path(
         "M 0 -25 C 13 -25 18.6 -15 18.6 -4 C 18.6 4 20 11 25 19 C 22 26 10 28.4 0 28.4 "
         "C -10 28.4 -22 26 -25 19 C -20 11 -18.6 4 -18.6 -4 C -18.6 -15 -13 -25 0 -25 Z"

@@ -300,7 +300,7 @@ def hand_point(
 
 @part("glove-worn")
 def glove_worn(style: Style = "accent", cuff_length: float = 27.0, line_at: float | None = 21.6) -> Node:
-    """A glove on a hand, fingers towards -y, thumb right, with a flared cuff of a length and its edge line."""
+    """A glove on a hand, fingers towards -y, thumb right, with a flared cuff and its edge line."""
     palm = rounded_polygon(
         [
             (-15, cuff_length),

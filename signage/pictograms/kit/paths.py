@@ -211,3 +211,8 @@ def reach(start: Point, end: Point, upper: float, lower: float, bend: int = 1) -
     across = math.sqrt(max(0.0, upper * upper - along * along)) * bend
     x, y = (end[0] - start[0]) / distance, (end[1] - start[1]) / distance
     return (start[0] + x * along - y * across, start[1] + y * along + x * across)
+
+
+def midpoint(start: Point, end: Point) -> Point:
+    """The point half way between two."""
+    return _mix(start, end, 0.5)
