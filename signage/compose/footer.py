@@ -9,15 +9,15 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.parts import RULER_MM, control_lines, packed, ruler
 from signage.compose.poster_measures import Grid
-from signage.compose.typesetting import Face, line_width
+from signage.compose.typesetting import Face, Room, fit, line_width, sizes_down
 from signage.ground.length import MM_PER_POINT
-from signage.model.library import Phase
-from signage.text.metrics import metrics_of
 
 _LEAST_CONTROL = 7.0
+_CAUTION, _LEAST_CAUTION = 12.0, 9.0
 _CODE_LINE = 7.2
 _TOP = 3.0
-_JOINER = " · "
+_LONGEST_PAGE = 8
+"""Heights are found before the number of sheets is known; one digit is as wide as another."""
 
 
 @dataclass(frozen=True)
@@ -28,24 +28,30 @@ class Block:
     width: float
 
 
-def control_points(scale: float) -> float:
-    """The size of control text."""
-    return max(_LEAST_CONTROL, 9.5 * scale)
+Blocks = tuple[Block, Block, Block, Block]
 
 
-def line_pitch(context: SheetContext, scale: float) -> float:
-    """The distance of the baselines of control text."""
-    metrics = metrics_of(context.wording.script)
-    return control_points(scale) * metrics.size_factor * metrics.body_leading * MM_PER_POINT
+@dataclass(frozen=True)
+class ControlText:
+    """Lines of control text at one size, each short enough for its block."""
+
+    points: float
+    lines: tuple[str, ...]
 
 
-def footer_height(context: SheetContext, scale: float, *, is_landscape: bool) -> float:
-    """The height that the control text needs: its second block has two lines where it is wide, else four."""
-    pitch = line_pitch(context, scale)
-    return _TOP * scale + max((2 if is_landscape else 4) * pitch, _CODE_LINE * scale + 2 * pitch)
+@dataclass(frozen=True)
+class Footer:
+    """A planned footer. ``height`` is what its words need, in millimetres."""
+
+    scale: float
+    blocks: Blocks
+    identity: ControlText
+    duties: ControlText
+    pitch: float
+    height: float
 
 
-def footer_blocks(x: float, width: float, grid: Grid | None) -> tuple[Block, Block, Block, Block]:
+def footer_blocks(x: float, width: float, grid: Grid | None) -> Blocks:
     """On the columns where there are four wide ones or six; else where the words need it."""
     columns = 0 if grid is None else len(grid.starts)
     if grid is not None and columns == 4 and grid.width >= RULER_MM:
@@ -65,105 +71,136 @@ def footer_blocks(x: float, width: float, grid: Grid | None) -> tuple[Block, Blo
     return blocks[0], blocks[1], blocks[2], Block(x + width - last, last)
 
 
-def draw_footer(
-    canvas: Canvas,
+def plan_footer(
     context: SheetContext,
-    phase: Phase,
-    blocks: tuple[Block, Block, Block, Block],
-    y: float,
-    height: float,
-    page: int,
-    pages: int,
-) -> None:
-    """The rule, then the four blocks in reading order."""
-    k, wording = canvas.scale, context.wording
-    canvas.line(canvas.margin, y, canvas.width - canvas.margin, y, None, 0.5 * k, has_butt_caps=True)
-    top = y + _TOP * k
+    scale: float,
+    x: float,
+    width: float,
+    *,
+    is_landscape: bool,
+    grid: Grid | None = None,
+    page: int = _LONGEST_PAGE,
+    pages: int = _LONGEST_PAGE,
+) -> Footer:
+    """Lines and height of a footer that starts at x; two lines a block where it lies wide, else four."""
+    wording = context.wording
+    face = Face(wording.tag, wording.script, is_body=True)
+    blocks = footer_blocks(x, width, grid)
     of_pages = wording.fixed("page-of", page=wording.number(page), pages=wording.number(pages))
     revision, _, owner, review = control_lines(context, of_pages)
-    language = [wording.name]
+    identity_items = [revision, of_pages, wording.name]
     if context.is_draft and not context.is_source_language:
-        language.append(wording.fixed("translation-unverified"))
-    _code_line(canvas, context, phase, blocks[0], top)
-    _lines(
-        canvas,
-        context,
-        [_JOINER.join((revision, of_pages)), _JOINER.join(language)],
-        blocks[0],
-        top + _CODE_LINE * k,
-    )
+        identity_items.append(wording.fixed("translation-unverified"))
     names = [wording.content("library/name"), wording.content(f"ward/{context.ward.id}/name")]
-    duties = [owner, review, *names]
-    if canvas.width > canvas.height:
-        duties = _in_two_lines(canvas, duties, blocks[1].width)
-    _lines(canvas, context, duties, blocks[1], top)
-    canvas.text(
+    identity = _set_lines(identity_items, face, scale, blocks[0].width, 2)
+    duties = _set_lines([owner, review, *names], face, scale, blocks[1].width, 2 if is_landscape else 4)
+    points = control_points(scale)
+    pitch = points * face.metrics.size_factor * face.metrics.body_leading * MM_PER_POINT
+    caution = fit(
         wording.fixed("local-policy"),
+        caution_face(context),
+        _least_caution(scale),
+        _least_caution(scale),
+        Room(blocks[2].width),
+    )
+    height = _TOP * scale + max(
+        _CODE_LINE * scale + len(identity.lines) * pitch,
+        len(duties.lines) * pitch,
+        caution.measured.height + 0.4 * scale,
+    )
+    return Footer(scale, blocks, identity, duties, pitch, height)
+
+
+def control_points(scale: float) -> float:
+    """The size of control text."""
+    return max(_LEAST_CONTROL, 9.5 * scale)
+
+
+def caution_face(context: SheetContext) -> Face:
+    """The face of the local-policy caution."""
+    script = context.wording.script
+    return Face(context.wording.tag, script, 600, leading=1.2 if script == "Latn" else None)
+
+
+def _least_caution(scale: float) -> float:
+    return max(_LEAST_CAUTION * scale, 8.5)
+
+
+def _set_lines(items: Sequence[str], face: Face, scale: float, width: float, wanted: int) -> ControlText:
+    """One item a line where that makes no more lines than wanted, else packed; smaller before more lines."""
+    smallest = ControlText(_LEAST_CONTROL, tuple(packed(items, face, _LEAST_CONTROL, width)))
+    for points in sizes_down(control_points(scale), _LEAST_CONTROL):
+        lines = items if len(items) <= wanted else _evenly(items, face, points, width, wanted)
+        if len(lines) <= wanted and max(line_width(line, face, points) for line in lines) <= width:
+            return ControlText(points, tuple(lines))
+    return smallest
+
+
+def _evenly(items: Sequence[str], face: Face, points: float, width: float, lines: int) -> Sequence[str]:
+    """As many items on each line where that fits, else as they come."""
+    share = -(-len(items) // lines)
+    pairs = [" · ".join(items[start : start + share]) for start in range(0, len(items), share)]
+    if max(line_width(pair, face, points) for pair in pairs) <= width:
+        return pairs
+    return packed(items, face, points, width)
+
+
+def draw_footer(
+    canvas: Canvas, context: SheetContext, footer: Footer, title: str, y: float, height: float
+) -> None:
+    """The rule, then the four blocks in reading order; ``title`` stands beside the code."""
+    k, blocks = footer.scale, footer.blocks
+    canvas.line(canvas.margin, y, canvas.width - canvas.margin, y, None, 0.5 * k, has_butt_caps=True)
+    top = y + _TOP * k
+    _code_line(canvas, context, title, blocks[0], top, k)
+    _lines(canvas, footer.identity, blocks[0], top + _CODE_LINE * k, footer.pitch)
+    _lines(canvas, footer.duties, blocks[1], top, footer.pitch)
+    canvas.text(
+        context.wording.fixed("local-policy"),
         blocks[2].x,
         top,
         blocks[2].width,
-        12 * k,
+        _CAUTION * k,
         "caution",
-        _caution_face(canvas),
-        floor=max(9.0 * k, 8.5),
+        caution_face(context),
+        floor=_least_caution(k),
         height=height - _TOP * k,
         message="interface/local-policy",
     )
-    ruler(
-        canvas,
-        context,
-        blocks[3].x,
-        top + 2.5,
-        "below",
-        width=blocks[3].width,
-        points=max(7.5, 7.5 * k * 0.8),
-    )
+    points = max(7.5, 6.0 * k)
+    ruler(canvas, context, blocks[3].x, top + 2.5, "below", width=blocks[3].width, points=points)
 
 
-def _caution_face(canvas: Canvas) -> Face:
-    return canvas.face(600, leading=1.2 if canvas.wording.script == "Latn" else None)
-
-
-def _code_line(canvas: Canvas, context: SheetContext, phase: Phase, block: Block, top: float) -> None:
-    """The code of the protocol and, so that a torn foot still says what it was, the title of its phase."""
-    k, wording = canvas.scale, context.wording
-    code = wording.code(context.protocol.code)
+def _code_line(canvas: Canvas, context: SheetContext, title: str, block: Block, top: float, k: float) -> None:
+    """The code of the protocol and, so that a torn foot still says what it was, a title."""
+    code = context.wording.code(context.protocol.code)
     centre = top + 2.4 * k
     width = canvas.ink_line(code, block.x, block.width, centre, 17 * k, "code", canvas.face(700))
     canvas.text(
-        wording.content(f"{context.protocol.id}/phase/{phase.id}/title"),
+        title,
         block.x + width + 2.4 * k,
         centre,
         block.width - width - 2.4 * k,
         control_points(k) * 1.25,
         "code-title",
         canvas.face(600),
-        floor=control_points(k),
+        floor=_LEAST_CONTROL,
         lines=1,
         valign="middle",
     )
 
 
-def _in_two_lines(canvas: Canvas, items: Sequence[str], width: float) -> list[str]:
-    """Two and two where that fits at any size, else packed as the widths have it."""
+def _lines(canvas: Canvas, text: ControlText, block: Block, top: float, pitch: float) -> None:
     face = canvas.face(is_body=True)
-    pairs = [_JOINER.join(items[:2]), _JOINER.join(items[2:])]
-    if max(line_width(pair, face, _LEAST_CONTROL) for pair in pairs) <= width:
-        return pairs
-    return packed(items, face, _LEAST_CONTROL, width)
-
-
-def _lines(canvas: Canvas, context: SheetContext, texts: list[str], block: Block, top: float) -> None:
-    pitch = line_pitch(context, canvas.scale)
-    for index, text in enumerate(texts):
+    for index, line in enumerate(text.lines):
         canvas.text(
-            text,
+            line,
             block.x,
             top + index * pitch,
             block.width,
-            control_points(canvas.scale),
+            text.points,
             "control",
-            canvas.face(is_body=True),
-            floor=_LEAST_CONTROL,
+            face,
             lines=1,
+            wanted=max(text.points, control_points(canvas.scale)),
         )

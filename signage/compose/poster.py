@@ -7,16 +7,16 @@ from dataclasses import replace
 from signage.compose.arrangement import numbered_steps, zone_parts
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.footer import draw_footer, footer_blocks, footer_height
+from signage.compose.footer import draw_footer, plan_footer
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon
 from signage.compose.poster_layout import PosterPage
-from signage.compose.poster_measures import scale_of
+from signage.compose.poster_measures import margin_of, scale_of
 from signage.compose.poster_search import Plan, Task, find_plan
+from signage.compose.poster_sheet import poster_sheet
 from signage.compose.poster_sizes import SizeFinder
 from signage.compose.poster_words import PosterWords, words_of
 from signage.compose.qr import smallest_side_mm
-from signage.compose.refusal import TextTooLongError
 from signage.compose.theme import style_of
 from signage.compose.tile import Drawing
 from signage.compose.title_band import BandPlace, TitleBand, band_words
@@ -40,7 +40,7 @@ def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
         words=words,
         wording=context.wording,
         paper=paper,
-        footer=footer_height(context, scale_of(paper), is_landscape=paper.is_landscape),
+        footer=_footer_height(context, paper),
         qr_least=smallest_side_mm(context.training_link()),
     )
     plan = find_plan(task)
@@ -52,33 +52,7 @@ def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
         pages.append(canvas.page())
         climbed += canvas.fit_steps
         overflows += canvas.overflows
-    if overflows:
-        raise TextTooLongError(
-            f"poster {phase.id}", context.wording.tag, paper.name, list(dict.fromkeys(overflows))
-        )
-    return poster_sheet(context, phase, paper, pages, climbed)
-
-
-def poster_sheet(
-    context: SheetContext, phase: Phase, paper: Paper, pages: list[Page], climbed: list[FitStep]
-) -> Sheet:
-    """The finished document of a poster, whatever its layout."""
-    wording, protocol = context.wording, context.protocol
-    title = wording.content(f"{protocol.id}/phase/{phase.id}/title")
-    return Sheet(
-        kind="poster",
-        protocol=protocol.id,
-        locale=wording.tag,
-        title=f"{protocol.code} {title}",
-        paper=paper.name,
-        revision=context.revision,
-        is_right_to_left=wording.is_right_to_left,
-        pages=tuple(pages),
-        file_stem=f"{protocol.id}-{phase.id}-{wording.tag}",
-        phase=phase.id,
-        is_draft=context.is_draft,
-        fit=tuple(dict.fromkeys(climbed)),
-    )
+    return poster_sheet(context, phase, paper, pages, climbed, overflows)
 
 
 def _draw_page(
@@ -99,8 +73,10 @@ def _draw_page(
     )
     columns = grid.starts[1:]
     if len(columns) < 3:
-        columns = tuple(measures.margin + measures.inner_width * share for share in (0.40, 0.44, 0.48, 0.52))
-    TitleBand(canvas, context, phase, band_words(context, phase, number, pages), place, columns).draw()
+        columns = tuple(measures.margin + measures.inner_width * share for share in (0.38, 0.42, 0.46, 0.50))
+    titles = band_words(context, phase, number, pages)
+    band = TitleBand(canvas, context, phase, titles, place, columns)
+    band.draw()
     finder = SizeFinder(
         replace(plan.layout, pages=(page,)),
         words,
@@ -110,6 +86,33 @@ def _draw_page(
     )
     drawing = Drawing(canvas, context, words, measures, grid, sizes, page.tile)
     draw_panels(drawing, page, finder)
-    blocks = footer_blocks(measures.margin, measures.inner_width, grid)
-    draw_footer(canvas, context, phase, blocks, measures.footer_top, measures.footer, number, pages)
+    title = titles.title if band.names_protocol else titles.protocol
+    _draw_foot(canvas, context, plan, title, number)
     return canvas
+
+
+def _footer_height(context: SheetContext, paper: Paper) -> float:
+    """The height of the footer before its columns are known."""
+    scale = scale_of(paper)
+    margin = margin_of(paper)
+    width = paper.width - 2 * margin
+    return plan_footer(context, scale, margin, width, is_landscape=paper.is_landscape).height
+
+
+def _draw_foot(canvas: Canvas, context: SheetContext, plan: Plan, title: str, number: int) -> None:
+    """On the columns of the cards, unless the words are too many for these."""
+    measures = plan.layout.measures
+    for grid in (plan.layout.grid, None):
+        footer = plan_footer(
+            context,
+            measures.scale,
+            measures.margin,
+            measures.inner_width,
+            is_landscape=measures.is_landscape,
+            grid=grid,
+            page=number,
+            pages=len(plan.layout.pages),
+        )
+        if footer.height <= measures.footer:
+            break
+    draw_footer(canvas, context, footer, title, measures.footer_top, measures.footer)

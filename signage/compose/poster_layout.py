@@ -40,13 +40,17 @@ class Head:
 
 @dataclass(frozen=True)
 class Segment:
-    """The cards of one stay in a zone in one row; ``is_start`` marks the first row of the stay."""
+    """The cards of one stay in a zone in one row; ``is_start`` marks the first row of the stay.
+
+    ``row_hanging`` is the most strips under one card of the whole row.
+    """
 
     part: int
     first_column: int
     columns: int
     modules: tuple[Module, ...]
     is_start: bool
+    row_hanging: int = 0
 
     @property
     def hanging(self) -> int:
@@ -141,12 +145,16 @@ def head_of(columns: int, gates: int, has_note: bool, measures: Measures) -> Hea
 
 
 def _head_beside(columns: int, gates: int, has_note: bool, measures: Measures) -> Head:
+    """The name in the first column, gates in the others, line by line."""
     pitch = measures.band + measures.pad
-    lines = math.ceil((1 + gates) / columns)
-    slots = [
-        Slot(index % columns, 1, index // columns * pitch, measures.band) for index in range(1, 1 + gates)
-    ]
-    free = lines * columns - 1 - gates
+    if columns == 1:
+        lines = 1 + gates
+        slots = [Slot(0, 1, line * pitch, measures.band) for line in range(1, lines)]
+        return Head(lines * pitch - measures.pad, Slot(0, 1, 0.0, measures.band), tuple(slots))
+    beside = columns - 1
+    lines = max(1, math.ceil(gates / beside))
+    slots = [Slot(1 + index % beside, 1, index // beside * pitch, measures.band) for index in range(gates)]
+    free = lines * beside - gates
     last = Slot(columns - free, free, (lines - 1) * pitch, measures.band)
     note = last if has_note and free else None
     name_columns = columns if not gates and note is None else 1
@@ -188,13 +196,14 @@ def rows_of(parts: Sequence[ZonePart], columns: int) -> tuple[Row, ...]:
             count = min(columns - used, len(modules))
             rows[-1].append(Segment(index, used, count, modules[:count], is_start))
             modules, is_start, used = modules[count:], False, used + count
-    return tuple(_filled(row, columns) for row in rows)
+    return tuple(_finished(row, columns) for row in rows)
 
 
-def _filled(row: list[Segment], columns: int) -> Row:
-    """The last segment of a row reaches to its end."""
-    last = row[-1]
-    return (*row[:-1], replace(last, columns=columns - last.first_column))
+def _finished(row: list[Segment], columns: int) -> Row:
+    """The last segment of a row reaches to its end, and each knows the strips of the row."""
+    last = replace(row[-1], columns=columns - row[-1].first_column)
+    hanging = max(segment.hanging for segment in row)
+    return tuple(replace(segment, row_hanging=hanging) for segment in (*row[:-1], last))
 
 
 def merged_rows(rows: Sequence[Row]) -> tuple[tuple[Row, ...], ...]:
@@ -289,7 +298,7 @@ def _frame(band: Sequence[Row], heads: Sequence[Head], measures: Measures) -> fl
     """The height of a band of panels without the cards themselves."""
     height = 2 * measures.pad + max(head.height for head in heads)
     if band[0][0].modules:
-        strips = sum(max(segment.hanging for segment in row) for row in band) * measures.strip
+        strips = sum(row[0].row_hanging for row in band) * measures.strip
         height += measures.pad + strips + (len(band) - 1) * measures.gutter
     return height
 

@@ -17,6 +17,11 @@ def scale_of(paper: Paper) -> float:
     return max(LEAST_SCALE, paper.short_side / 297.0)
 
 
+def margin_of(paper: Paper) -> float:
+    """The empty edge of a paper, which holds nothing but the draft ribbon."""
+    return max(LEAST_MARGIN, 12 * scale_of(paper))
+
+
 @dataclass(frozen=True)
 class Measures:
     """Millimetres on paper. Everything here has grown with ``scale`` already."""
@@ -67,14 +72,13 @@ def measures_of(paper: Paper, footer: float, qr_least: float, growth: float = 1.
 
     ``footer`` is the height its text needs; ``qr_least`` the least side of the code in the title band.
     """
-    plain = scale_of(paper)
-    k = plain * growth
+    k = scale_of(paper) * growth
     is_landscape = paper.is_landscape
     return Measures(
         width=paper.width,
         height=paper.height,
         scale=k,
-        margin=max(LEAST_MARGIN, 12 * plain),
+        margin=margin_of(paper),
         title=max((32 if is_landscape else 36) * k, qr_least + 8 * k),
         title_gap=5 * k,
         footer=footer,

@@ -56,21 +56,22 @@ class Drawing:
         return style.care_palette if numbered.is_hygiene else style.palette
 
 
-def module_height(drawing: Drawing, module: Module) -> float:
-    """The height of a card with its strips."""
-    return drawing.tile + len(module.hanging) * drawing.measures.strip
+def draw_module(drawing: Drawing, module: Module, x: float, y: float, strips: int) -> None:
+    """One card: the tile and the strips that hang under it, in one outline.
 
-
-def draw_module(drawing: Drawing, module: Module, x: float, y: float) -> None:
-    """One card: the tile and the strips that hang under it, in one outline."""
+    ``strips`` is the most that any card of the row has: all cards of a row end level, with their strips
+    at the foot.
+    """
     canvas, k, width = drawing.canvas, drawing.k, drawing.grid.width
-    height = module_height(drawing, module)
+    pitch = drawing.measures.strip
+    height = drawing.tile + strips * pitch
+    first = y + height - len(module.hanging) * pitch
     canvas.rect(x, y, width, height, canvas.style.paper, radius=CARD_RADIUS * k)
     draw_tile(drawing, module.big, x, y)
     for index, numbered in enumerate(module.hanging):
-        top = y + drawing.tile + index * drawing.measures.strip
+        top = first + index * pitch
         corners = _FOOT if index == len(module.hanging) - 1 else _NONE
-        draw_small_step(drawing, numbered, x, top, drawing.measures.strip, corners)
+        draw_small_step(drawing, numbered, x, top, pitch, corners)
         canvas.line(x, top, x + width, top, canvas.style.line, canvas.style.line_width(0.3 * k))
     draw_outline(drawing, x, y, width, height)
 

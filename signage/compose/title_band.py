@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.parts import draft_tag, tag_width
 from signage.compose.theme import Band
-from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, line_width
-from signage.drawing.marks import Structure
+from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, line_width, sizes_down
+from signage.drawing.marks import FitStep, Structure
 from signage.model.library import Phase
 
 _PAD = 5.0
@@ -76,8 +77,19 @@ def band_words(context: SheetContext, phase: Phase, page: int, pages: int) -> Ba
     )
 
 
+class OverPiece(NamedTuple):
+    """A piece of the overline: its weight, and the gap after it in millimetres."""
+
+    text: str
+    weight: int
+    gap: float
+
+
 class TitleBand:
-    """Draws one band; ``columns`` are the places where its key box may start."""
+    """Draws one band; ``columns`` are the places where its key box may start.
+
+    ``names_protocol`` turns false where its overline had no room for the title of the protocol.
+    """
 
     def __init__(
         self,
@@ -91,6 +103,7 @@ class TitleBand:
         self.canvas, self.context, self.phase = canvas, context, phase
         self.words, self.place, self.columns = words, place, columns
         self.k = place.scale
+        self.names_protocol = True
         self.is_filled = canvas.style.theme.band is Band.FILLED
         self.colour = canvas.style.paper if self.is_filled else canvas.style.ink
 
@@ -145,9 +158,14 @@ class TitleBand:
         x = self._start
         tag = draft_tag(canvas, self.context, x, centre, 7 * k, 12 * k, self.colour)
         x += tag + (3 * k if tag else 0.0)
-        points = self._over_points(end - x)
+        pieces = self._over_parts()
+        if self._over_width(pieces, LEAST_OVER * k) > end - x:
+            pieces = self._over_parts(is_short=True)
+            self.names_protocol = False
+            canvas.fit_steps.append(FitStep("over", "title of the protocol dropped", 15 * k, 0.0))
+        points = self._over_points(pieces, end - x)
         with canvas.group(structure=Structure.PARAGRAPH):
-            for text, weight, gap in self._over_parts():
+            for text, weight, gap in pieces:
                 width = line_width(text, canvas.face(weight), points)
                 canvas.text(
                     text,
@@ -164,23 +182,22 @@ class TitleBand:
                 )
                 x += width + gap
 
-    def _over_parts(self) -> list[tuple[str, int, float]]:
-        """Each piece of the overline with its weight and the gap after it."""
-        parts = [(self.words.code, 700, 2.4 * self.k), (self.words.protocol, 600, 4.5 * self.k)]
+    def _over_parts(self, *, is_short: bool = False) -> list[OverPiece]:
+        """Code, title of the protocol unless there is no room for it, and which of several sheets it is."""
+        parts = [OverPiece(self.words.code, 700, 2.4 * self.k)]
+        if not is_short or not self.words.sheet:
+            parts.append(OverPiece(self.words.protocol, 600, 4.5 * self.k))
         if self.words.sheet:
-            parts.append((self.words.sheet, 700, 0.0))
+            parts.append(OverPiece(self.words.sheet, 700, 0.0))
         return parts
 
-    def _over_width(self, points: float) -> float:
-        pieces = self._over_parts()
-        widths = [line_width(text, self.canvas.face(weight), points) for text, weight, _ in pieces]
-        return sum(widths) + sum(gap for *_, gap in pieces[:-1])
+    def _over_width(self, pieces: Sequence[OverPiece], points: float) -> float:
+        widths = [line_width(piece.text, self.canvas.face(piece.weight), points) for piece in pieces]
+        return sum(widths) + sum(piece.gap for piece in pieces[:-1])
 
-    def _over_points(self, width: float) -> float:
-        points = 15 * self.k
-        while points - 0.5 >= LEAST_OVER * self.k and self._over_width(points) > width:
-            points -= 0.5
-        return points
+    def _over_points(self, pieces: Sequence[OverPiece], width: float) -> float:
+        sizes = sizes_down(15 * self.k, LEAST_OVER * self.k)
+        return next((points for points in sizes if self._over_width(pieces, points) <= width), sizes[-1])
 
     @property
     def _ink_height(self) -> float:
@@ -227,15 +244,25 @@ class TitleBand:
         return fit(self.words.rule, self._rule_face(), LARGEST_RULE * k, LEAST_RULE * k, room)
 
     def _key_start(self) -> float | None:
-        """Where the key box starts: where its rule is largest beside the whole title and overline."""
+        """Where the key box starts: where title and rule together are largest, later where they tie."""
         if self.words.rule is None:
             return None
-        tag = self._tag_width() + 3 * self.k
-        widest = max(self._fit_title(1e6).measured.width, tag + self._over_width(LEAST_OVER * self.k))
-        least = self._start + widest + 4 * self.k
-        open_columns = [x for x in self.columns if x >= least] or [self.columns[-1]]
-        rated = [(self._fit_rule(x), x) for x in open_columns]
-        return max(rated, key=lambda pair: (-pair[0].excess, pair[0].points, pair[1]))[1]
+        return max(self.columns, key=self._worth_of_start)
+
+    def _worth_of_start(self, x: float) -> tuple[float, float, float]:
+        """Nothing too large first; then the title for twice as much as the rule, each against its wish."""
+        end = x - 4 * self.k
+        title, wanted = self._fit_title(end - self._start), self._fit_title(1e6)
+        rule = self._fit_rule(x)
+        overline = max(0.0, self._least_overline() - (end - self._start))
+        worth = 2 * title.points / wanted.points + rule.points / (WANTED_RULE * self.k)
+        return -(title.excess + rule.excess + overline), worth, x
+
+    def _least_overline(self) -> float:
+        tag = self._tag_width()
+        return (tag + 3 * self.k if tag else 0.0) + self._over_width(
+            self._over_parts(is_short=True), LEAST_OVER * self.k
+        )
 
     def _key(self, box_x: float) -> None:
         canvas, k, place = self.canvas, self.k, self.place

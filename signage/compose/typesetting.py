@@ -6,13 +6,13 @@ role. What does not fit then is recorded as an overflow, never cut off and never
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
 from signage.ground.length import MM_PER_POINT
-from signage.text.metrics import ScriptMetrics, metrics_of
 from signage.text.line import Line
+from signage.text.metrics import ScriptMetrics, metrics_of
 from signage.text.paragraph import Paragraph, shape_paragraph
 from signage.words.ties import soften
 
@@ -60,7 +60,8 @@ class Measured:
     def evenness(self) -> float:
         """The shortest line as a share of the longest."""
         widths = [line.width for line in self.lines]
-        return min(widths) / max(widths) if widths and max(widths) else 1.0
+        longest = max(widths, default=0.0)
+        return min(widths) / longest if longest else 1.0
 
 
 @lru_cache(maxsize=65536)
@@ -117,10 +118,12 @@ class Fitted:
 
 
 def sizes_down(points: float, floor: float) -> list[float]:
-    """The sizes from the wanted one down to the floor in half points."""
+    """The sizes from the wanted one down in half points; the last is the floor itself."""
     sizes = [points]
     while sizes[-1] - POINT_STEP >= floor - 1e-9:
         sizes.append(sizes[-1] - POINT_STEP)
+    if sizes[-1] - floor > 0.01:
+        sizes.append(floor)
     return sizes
 
 
@@ -129,19 +132,37 @@ UNEVEN = 0.45
 
 
 def fit(text: str, face: Face, points: float, floor: float, room: Room) -> Fitted:
-    """Climb the ladder for one text."""
+    """Climb the ladder for one text: the largest size that fits, or the floor with what is left over."""
     loose = soften(text, face.language)
-    last: Fitted | None = None
-    for size in sizes_down(points, floor):
-        last = _set(text, face, size, room, is_softened=False)
-        if loose != text and (last.excess or last.measured.evenness < UNEVEN):
-            softened = _set(loose, face, size, room, is_softened=True)
-            if last.excess or (not softened.excess and softened.measured.evenness > last.measured.evenness):
-                last = softened
-        if not last.excess:
-            return last
-    assert last is not None
-    return last
+
+    def at(size: float) -> Fitted:
+        tied = _set(text, face, size, room, is_softened=False)
+        if loose == text or not (tied.excess or tied.measured.evenness < UNEVEN):
+            return tied
+        softened = _set(loose, face, size, room, is_softened=True)
+        is_evener = not softened.excess and softened.measured.evenness > tied.measured.evenness
+        return softened if tied.excess or is_evener else tied
+
+    return largest_fitting(sizes_down(points, floor), at)
+
+
+def largest_fitting(sizes: Sequence[float], at: Callable[[float], Fitted]) -> Fitted:
+    """The first of falling sizes without excess, else the last; what fits at a size fits at smaller ones."""
+    first = at(sizes[0])
+    if not first.excess or len(sizes) == 1:
+        return first
+    best = at(sizes[-1])
+    if best.excess:
+        return best
+    too_large, fits = 0, len(sizes) - 1
+    while fits - too_large > 1:
+        middle = (too_large + fits) // 2
+        tried = at(sizes[middle])
+        if tried.excess:
+            too_large = middle
+        else:
+            fits, best = middle, tried
+    return best
 
 
 def _set(text: str, face: Face, points: float, room: Room, *, is_softened: bool) -> Fitted:
@@ -153,16 +174,15 @@ def fit_ink(
     text: str, face: Face, points: float, floor: float, width: float, height: float | None = None
 ) -> Fitted:
     """One line, smaller until its ink is no wider and no higher than it may be."""
-    measured, excess, size = None, 0.0, points
-    for size in sizes_down(points, floor):
+
+    def at(size: float) -> Fitted:
         measured = measure(text, face, size, 1e6)
         line = measured.lines[0]
         ink = (line.ink_top - line.ink_bottom) * measured.em
         excess = max(measured.width - width - 0.02, ink - height if height else 0.0, 0.0)
-        if not excess:
-            break
-    assert measured is not None
-    return Fitted(text, size, measured, excess, is_softened=False)
+        return Fitted(text, size, measured, excess, is_softened=False)
+
+    return largest_fitting(sizes_down(points, floor), at)
 
 
 def common_size(texts: Sequence[str], face: Face, points: float, floor: float, room: Room) -> float:

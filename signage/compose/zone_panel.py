@@ -122,7 +122,7 @@ def _cards(drawing: Drawing, panel: Panel) -> None:
     for segment in panel.segments:
         for index, module in enumerate(segment.modules):
             x = grid.starts[segment.first_column + index]
-            draw_module(drawing, module, x, y)
+            draw_module(drawing, module, x, y, segment.row_hanging)
             if index + 1 < len(segment.modules):
                 chevron(
                     drawing.canvas,
@@ -130,4 +130,4 @@ def _cards(drawing: Drawing, panel: Panel) -> None:
                     y + drawing.tile * 0.36,
                     drawing.k,
                 )
-        y += drawing.tile + segment.hanging * measures.strip + measures.gutter
+        y += drawing.tile + segment.row_hanging * measures.strip + measures.gutter
