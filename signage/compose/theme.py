@@ -55,10 +55,10 @@ CARE = Theme("hands", Band.TINTED, "#0A5C63", "#0B8790", "#E1F0F0")
 PLAIN = Theme("plain", Band.OPEN, INK, "#5B6B7A", "#EEF3F5")
 THEMES = {theme.name: theme for theme in (DON, DOFF, CARE, PLAIN)}
 
-_DENSE = Dots(radius=1.05, pitch_x=3.6, pitch_y=6.2, colour=BLACK)
+_DENSE = Dots(radius=1.05, pitch_x=3.6, pitch_y=3.1, colour=BLACK)
 """The item on a photocopy: a screen that stays grey at one bit, in pictogram units."""
 
-_SPARSE = Dots(radius=0.95, pitch_x=7.2, pitch_y=12.4, colour=BLACK)
+_SPARSE = Dots(radius=0.95, pitch_x=7.2, pitch_y=6.2, colour=BLACK)
 """Gloves and furniture on a photocopy."""
 
 
