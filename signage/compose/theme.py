@@ -8,8 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
-from signage.drawing.marks import Dots, Fill
-from signage.pictograms.palette import Palette
+from signage.drawing.marks import Fill
+from signage.pictograms.palette import MONO, Palette
 
 
 class Tone(StrEnum):
@@ -55,12 +55,6 @@ CARE = Theme("hands", Band.TINTED, "#0A5C63", "#0B8790", "#E1F0F0")
 PLAIN = Theme("plain", Band.OPEN, INK, "#5B6B7A", "#EEF3F5")
 THEMES = {theme.name: theme for theme in (DON, DOFF, CARE, PLAIN)}
 
-_DENSE = Dots(radius=1.05, pitch_x=3.6, pitch_y=3.1, colour=BLACK)
-"""The item on a photocopy: a screen that stays grey at one bit, in pictogram units."""
-
-_SPARSE = Dots(radius=0.95, pitch_x=7.2, pitch_y=6.2, colour=BLACK)
-"""Gloves and furniture on a photocopy."""
-
 
 @dataclass(frozen=True)
 class Style:
@@ -89,16 +83,7 @@ class Style:
 
 def _palette(theme: Theme, tone: Tone) -> Palette:
     if tone is Tone.MONO:
-        return Palette(
-            name="mono",
-            ink=BLACK,
-            accent=_DENSE,
-            tone=_SPARSE,
-            paper=PAPER,
-            mark=BLACK,
-            bad=BLACK,
-            good=BLACK,
-        )
+        return MONO
     ink = BLACK if tone is Tone.CONTRAST else INK
     accent = theme.deep if tone is Tone.CONTRAST else theme.accent
     return Palette(
