@@ -35,6 +35,7 @@ from signage.ground.geometry import (
     scaling,
     translation,
 )
+from signage.ground.length import MM_PER_POINT
 from signage.pictograms.palette import Palette
 from signage.pictograms.picture import picture_form
 from signage.pictograms.scenes import scene_of
@@ -191,15 +192,19 @@ class Canvas:
         side: float,
         alternative: str | None,
         palette: Palette | None = None,
+        *,
+        is_sign: bool = False,
     ) -> None:
-        """A pictogram in a square; without alternative text it counts as decoration."""
+        """A pictogram in a square, decoration without alternative text; rules let a sign be smaller."""
         is_mirrored = self.is_right_to_left and scene_of(name).mirror == "with-layout"
         form = picture_form(name, palette or self.style.palette, mirrored=is_mirrored)
         box = self.box(x, y, side, side)
         transform = translation(box.x, box.y) @ scaling(side / form.size)
         structure = Structure.FIGURE if alternative else Structure.ARTEFACT
+        facts: dict[str, Fact] = {"is_sign": True} if is_sign else {}
+        tag = self.wording.tag
         with self.group(
-            "picture", name, structure=structure, box=box, alternative=alternative, language=self.wording.tag
+            "picture", name, structure=structure, box=box, alternative=alternative, language=tag, **facts
         ):
             self.add(FormMark(form, transform))
 
@@ -305,11 +310,14 @@ class Canvas:
         face: Face,
         degrees: float,
     ) -> None:
-        """One line about a point of the paper, turned clockwise; for the ribbon along the edges."""
+        """One line about a point of the paper, turned clockwise; for the ribbon along the edges.
+
+        The line is centred by a fixed share of its size, so that scripts side by side share a baseline.
+        """
         measured = measure(text, face, points, 1e6)
         line = measured.lines[0]
         x = centre_x - measured.width / 2
-        baseline = centre_y + (line.ink_top + line.ink_bottom) / 2 * measured.em
+        baseline = centre_y + 0.26 * points * MM_PER_POINT
         placed = PlacedLine(line.runs, x - line.lead * measured.em, baseline, line.start, line.end)
         top = baseline - line.ink_top * measured.em
         upright = Box(x, top, measured.width, (line.ink_top - line.ink_bottom) * measured.em)

@@ -161,7 +161,7 @@ def draw_footer(
         top,
         blocks[2].width,
         _CAUTION * k,
-        "caution",
+        "local-policy",
         caution_face(context),
         floor=_least_caution(k),
         height=height - _TOP * k,

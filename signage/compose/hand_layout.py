@@ -25,10 +25,18 @@ _MOVEMENT_COLUMNS = 3
 
 
 class Form(StrEnum):
-    """How a card is set: words below its picture, beside it, or on one line with it."""
+    """How a card is set: words below its picture or beside it."""
 
     BELOW = "below"
     BESIDE = "beside"
+
+
+class Stage(StrEnum):
+    """When a step happens; cards of one stage have pictures of one size."""
+
+    BEFORE = "before"
+    MOVEMENT = "movement"
+    AFTER = "after"
 
 
 @dataclass(frozen=True)
@@ -38,6 +46,7 @@ class Cell:
     numbered: NumberedStep
     box: Box
     form: Form
+    stage: Stage
 
 
 @dataclass(frozen=True)
@@ -99,7 +108,7 @@ def lay_out_hands(paper: Paper, parts: Parts, footer: float, qr_least: float) ->
     """The cards of one sheet; ``footer`` and ``qr_least`` are heights that their content needs."""
     k = scale_of(paper)
     margin = margin_of(paper)
-    title = max((26.0 if paper.is_landscape else 30.0) * k, qr_least + 6.6 * k)
+    title = max((29.0 if paper.is_landscape else 30.0) * k, qr_least + 6.6 * k)
     top = margin + title + _GAP * k
     bottom = paper.height - margin - footer - _GAP * k
     area = Box(margin, top, paper.width - 2 * margin, bottom - top)
@@ -126,14 +135,14 @@ def _one_below_another(area: Box, parts: Parts, k: float) -> _Laid:
     before: tuple[Cell, ...] = ()
     if parts.before:
         height = _WIDE_ROW * k if first is Form.BESIDE else tile
-        before = _row(parts.before, Box(area.x, y, area.width, height), gap, first)
+        before = _row(parts.before, Box(area.x, y, area.width, height), gap, first, Stage.BEFORE)
         y += height + gap
     height = (2 * _PAD + _HEAD) * k + panel_rows * tile + (panel_rows - 1) * gap
     panel = Box(area.x, y, area.width, height)
     y += height + gap
     after: tuple[Cell, ...] = ()
     if parts.after:
-        after = _row(parts.after, Box(area.x, y, area.width, area.bottom - y), gap, last)
+        after = _row(parts.after, Box(area.x, y, area.width, area.bottom - y), gap, last, Stage.AFTER)
     return before, panel, _movement_cells(parts.movements, panel, k), after
 
 
@@ -146,12 +155,14 @@ def _side_by_side(area: Box, parts: Parts, k: float) -> _Laid:
     x = area.x
     before: tuple[Cell, ...] = ()
     if parts.before:
-        before = _column(parts.before, Box(x, area.y, column, area.height), gap)
+        before = _column(parts.before, Box(x, area.y, column, area.height), gap, Stage.BEFORE)
         x += column + gap
     width = _MOVEMENT_COLUMNS * column + (_MOVEMENT_COLUMNS - 1) * gap + 2 * _PAD * k
     panel = Box(x, area.y, width, area.height)
     x += width + gap
-    after = _column(parts.after, Box(x, area.y, column, area.height), gap) if parts.after else ()
+    after: tuple[Cell, ...] = ()
+    if parts.after:
+        after = _column(parts.after, Box(x, area.y, column, area.height), gap, Stage.AFTER)
     return before, panel, _movement_cells(parts.movements, panel, k), after
 
 
@@ -164,18 +175,18 @@ def _last_height(parts: Parts) -> float:
     return _LAST_ROW if len(parts.after) == 1 else _WIDE_ROW
 
 
-def _row(steps: Sequence[NumberedStep], box: Box, gap: float, form: Form) -> tuple[Cell, ...]:
+def _row(steps: Sequence[NumberedStep], box: Box, gap: float, form: Form, stage: Stage) -> tuple[Cell, ...]:
     width = (box.width - (len(steps) - 1) * gap) / len(steps)
     return tuple(
-        Cell(step, Box(box.x + index * (width + gap), box.y, width, box.height), form)
+        Cell(step, Box(box.x + index * (width + gap), box.y, width, box.height), form, stage)
         for index, step in enumerate(steps)
     )
 
 
-def _column(steps: Sequence[NumberedStep], box: Box, gap: float) -> tuple[Cell, ...]:
+def _column(steps: Sequence[NumberedStep], box: Box, gap: float, stage: Stage) -> tuple[Cell, ...]:
     height = (box.height - (len(steps) - 1) * gap) / len(steps)
     return tuple(
-        Cell(step, Box(box.x, box.y + index * (height + gap), box.width, height), Form.BELOW)
+        Cell(step, Box(box.x, box.y + index * (height + gap), box.width, height), Form.BELOW, stage)
         for index, step in enumerate(steps)
     )
 
@@ -190,7 +201,7 @@ def _movement_cells(steps: Sequence[NumberedStep], panel: Box, k: float) -> tupl
         share = steps[row * _MOVEMENT_COLUMNS : (row + 1) * _MOVEMENT_COLUMNS]
         width = (box.width - (_MOVEMENT_COLUMNS - 1) * gap) / _MOVEMENT_COLUMNS
         cells += [
-            Cell(step, Box(box.x + index * (width + gap), box.y, width, height), Form.BELOW)
+            Cell(step, Box(box.x + index * (width + gap), box.y, width, height), Form.BELOW, Stage.MOVEMENT)
             for index, step in enumerate(share)
         ]
     return tuple(cells)

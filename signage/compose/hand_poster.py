@@ -60,7 +60,7 @@ def compose_hand_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sh
     draw_footer(canvas, context, footer, title, layout.footer_top, layout.footer)
     climbed = [*sizes.climbed, *canvas.fit_steps]
     overflows = [*sizes.excess, *canvas.overflows]
-    return poster_sheet(context, phase, paper, [canvas.page()], climbed, overflows)
+    return poster_sheet(context, phase, paper, [canvas.page()], climbed, overflows, kind="poster-hands")
 
 
 def _draw_title(canvas: Canvas, context: SheetContext, phase: Phase, layout: HandLayout) -> str:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.hand_layout import Cell, Form, HandLayout
+from signage.compose.hand_layout import Cell, Form, HandLayout, Stage
 from signage.compose.poster_sizes import LEAST_PICTURE_MM, READ_IN_ACTION
 from signage.compose.poster_words import PosterWords, StepWords
 from signage.compose.typesetting import Face, Room, common_size, fit, sizes_down
@@ -25,11 +25,11 @@ _RADIUS = 2.0
 
 @dataclass(frozen=True)
 class HandSizes:
-    """Type sizes in points for all cards; the side of the picture by form, in millimetres."""
+    """Type sizes in points for all cards; the side of the picture by stage, in millimetres."""
 
     headline: float
     detail: float
-    pictures: dict[Form, float]
+    pictures: dict[Stage, float]
     climbed: tuple[FitStep, ...]
     excess: tuple[Overflow, ...]
 
@@ -63,7 +63,7 @@ class HandSizeFinder:
     def _worth(self, sizes: HandSizes) -> float:
         """A millimetre of picture counts as much as a point of headline or half a point of detail."""
         lacking = sum(overflow.excess_mm for overflow in sizes.excess)
-        picture = sizes.pictures.get(Form.BELOW, 0.0) / self.k
+        picture = sizes.pictures.get(Stage.MOVEMENT, 0.0) / self.k
         return picture + 1.0 * sizes.headline / self.k + 2.0 * sizes.detail / self.k - 100 * lacking
 
     def _details(self) -> list[float]:
@@ -79,13 +79,16 @@ class HandSizeFinder:
 
     def _sizes(self, headline: float, detail: float) -> HandSizes:
         excess: list[Overflow] = []
-        pictures: dict[Form, float] = {}
-        for form in Form:
-            cells = [cell for cell in self.layout.cells if cell.form is form]
-            if cells:
-                pictures[form] = min(self._picture(cell, headline, detail) for cell in cells)
+        pictures: dict[Stage, float] = {}
         for cell in self.layout.cells:
-            excess += self._excess(cell, headline, detail, pictures[cell.form])
+            side = self._picture(cell, headline, detail)
+            pictures[cell.stage] = min(side, pictures.get(cell.stage, side))
+        for cell in self.layout.cells:
+            if cell.form is Form.BELOW and Stage.MOVEMENT in pictures:
+                # The movements are what the sheet is for: no picture of the same form is larger.
+                pictures[cell.stage] = min(pictures[cell.stage], pictures[Stage.MOVEMENT])
+        for cell in self.layout.cells:
+            excess += self._excess(cell, headline, detail, pictures[cell.stage])
         return HandSizes(headline, detail, pictures, (), tuple(excess))
 
     def _picture(self, cell: Cell, headline: float, detail: float) -> float:
@@ -144,7 +147,7 @@ def draw_hand_card(
     """One step: number at the start, picture, words below or beside it."""
     k, box, style, step = finder.k, cell.box, canvas.style, cell.numbered.step
     words = finder.words.of(cell.numbered)
-    side = sizes.pictures[cell.form]
+    side = sizes.pictures[cell.stage]
     with canvas.group(
         "step",
         step.id,
@@ -170,7 +173,7 @@ def draw_hand_card(
                 context.wording.number(cell.numbered.number),
                 box.x + 3 * k,
                 _NUMBER_COLUMN * k,
-                box.y + 7.4 * k,
+                box.y + 7.4 * k + _lowered(cell, finder, sizes),
                 _NUMBER * k,
                 "number",
                 canvas.face(700),
@@ -184,12 +187,12 @@ def draw_hand_card(
 def _slack(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> float:
     """Height of a card that picture and words leave over."""
     words = finder.words_height(cell, sizes.headline, sizes.detail)
-    used = (_ABOVE + _BETWEEN + _FOOT) * finder.k + sizes.pictures[Form.BELOW] + words
+    used = (_ABOVE + _BETWEEN + _FOOT) * finder.k + sizes.pictures[cell.stage] + words
     return max(0.0, cell.box.height - used)
 
 
 def _picture_corner(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> tuple[float, float]:
-    k, box, side = finder.k, cell.box, sizes.pictures[cell.form]
+    k, box, side = finder.k, cell.box, sizes.pictures[cell.stage]
     if cell.form is Form.BESIDE:
         return box.x + _NUMBER_COLUMN * k, box.y + (box.height - side) / 2
     middle = box.x + (box.width - side) / 2 + 3.2 * k
@@ -199,6 +202,8 @@ def _picture_corner(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> tup
 
 def _lowered(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> float:
     """On a card much higher than its content the content hangs a little above the middle."""
+    if cell.form is Form.BESIDE:
+        return 0.0
     slack = _slack(cell, finder, sizes)
     return slack * 0.4 if slack > 24 * finder.k else 0.0
 
@@ -212,7 +217,7 @@ def _draw_words(
     sizes: HandSizes,
 ) -> None:
     k, box, width = finder.k, cell.box, finder.text_width(cell)
-    side = sizes.pictures[cell.form]
+    side = sizes.pictures[cell.stage]
     message = f"{context.protocol.id}/{cell.numbered.step.id}"
     if cell.form is Form.BESIDE:
         x = box.x + (_NUMBER_COLUMN + 2) * k + side

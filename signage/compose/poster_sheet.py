@@ -18,6 +18,7 @@ def poster_sheet(
     pages: Sequence[Page],
     climbed: Sequence[FitStep],
     overflows: Sequence[Overflow],
+    kind: str = "poster",
 ) -> Sheet:
     """The pages with all that a file name, a title and a rule need.
 
@@ -29,7 +30,7 @@ def poster_sheet(
         raise TextTooLongError(f"poster {phase.id}", wording.tag, paper.name, different)
     title = wording.content(f"{protocol.id}/phase/{phase.id}/title")
     return Sheet(
-        kind="poster",
+        kind=kind,
         protocol=protocol.id,
         locale=wording.tag,
         title=f"{protocol.code} {title}",

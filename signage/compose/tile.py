@@ -241,6 +241,7 @@ def draw_small_step(
                 sign,
                 drawing.context.picture_words(step),
                 drawing.palette(numbered),
+                is_sign=True,
             )
             _small_words(drawing, numbered, x + (11.6 + 1.6) * k + sign, y, height)
 

@@ -19,12 +19,13 @@ from signage.drawing.marks import FitStep, Structure
 from signage.model.library import Phase
 
 _PAD = 5.0
-_TITLE_TOP = 14.4
+_TITLE_TOP = 13.6
 _KEY_CELL, _WIDEST_KEY_CELL = 22.0, 44.0
 _KEY_WORD = 24.0
 LARGEST_RULE, WANTED_RULE, LEAST_RULE = 24.0, 15.5, 11.0
 """Points of the key rule at k = 1: it grows where the title is short."""
 LEAST_OVER = 11.0
+LEAST_TITLE = 26.0
 
 
 @dataclass(frozen=True)
@@ -206,7 +207,9 @@ class TitleBand:
 
     def _fit_title(self, width: float) -> Fitted:
         points = self.place.title_points * self.k
-        return fit_ink(self.words.title, self.canvas.face(700), points, 30 * self.k, width, self._ink_height)
+        return fit_ink(
+            self.words.title, self.canvas.face(700), points, LEAST_TITLE * self.k, width, self._ink_height
+        )
 
     def _title(self, end: float) -> None:
         width = end - self._start + 0.4 * self.k
