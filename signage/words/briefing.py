@@ -15,7 +15,7 @@ class Briefing:
     """Writes the notes (``#.``) of entries; ``tag`` is None for a template, which has no forms of terms."""
 
     def __init__(self, library: Library, tag: str | None) -> None:
-        self._tag = tag
+        self._tag = tag or ""
         self._terms = {term.id: term for term in library.terms}
         self._glossary = Glossary(library.terms, library.source_locale, is_source=True)
         self._steps: dict[tuple[str | None, str | None], Step] = {
@@ -47,9 +47,8 @@ class Briefing:
 
     def _term(self, term: Term) -> str:
         parts = [f"term: {term.source}"]
-        if self._tag is not None:
-            parts.extend(_listed("use", term.approved.get(self._tag, ())))
-            parts.extend(_listed("never", term.forbidden.get(self._tag, ())))
+        parts.extend(_listed("use", term.approved.get(self._tag, ())))
+        parts.extend(_listed("never", term.forbidden.get(self._tag, ())))
         if term.note:
             parts.append(" ".join(term.note.split()))
         return " | ".join(parts)

@@ -138,9 +138,9 @@ class Numerals:
             return self._plain(value, symbol)
         if symbol == "%":
             return self._percent(value)
-        return (
-            self.seconds(float(value)) if symbol == "s" else self._measure(value, _UNITS[symbol], long=False)
-        )
+        if symbol == "s":
+            return self.seconds(float(value))
+        return self._with_own_digits(_tied(self._forms(value, _UNITS[symbol], long=False)[0]))
 
     def date(self, day: date) -> str:
         """A date with the name of the month."""
@@ -155,13 +155,17 @@ class Numerals:
         return self._with_own_digits(_tied(percent))
 
     def _measure(self, value: float | Decimal, unit: str, long: bool) -> str:
+        """Short forms that are whole words give way to narrow ones; amounts never do: ml must not read mm."""
+        forms = self._forms(value, unit, long)
         number = self._decimal(value)
+        brief = [form for form in forms if _letters(form.replace(number, "")) <= _LONGEST_SHORT_UNIT]
+        return self._with_own_digits(_tied(forms[0] if long or not brief else brief[0]))
+
+    def _forms(self, value: float | Decimal, unit: str, long: bool) -> list[str]:
+        """CLDR's forms of a measure, the wanted width first; those in the script of the locale if any are."""
         widths: tuple[_Width, ...] = ("long", "short", "narrow") if long else ("short", "narrow", "long")
         forms = [form for form in (self._unit(value, unit, width) for width in widths) if unit not in form]
-        own = [form for form in forms if self._is_own_script(form)] or forms
-        brief = [form for form in own if _letters(form.replace(number, "")) <= _LONGEST_SHORT_UNIT]
-        chosen = (brief or own)[0] if not long else own[0]
-        return self._with_own_digits(_tied(chosen))
+        return [form for form in forms if self._is_own_script(form)] or forms
 
     def _unit(self, value: float | Decimal, unit: str, width: _Width) -> str:
         return format_unit(value, unit, width, locale=self._locale, numbering_system=self._symbols)

@@ -87,8 +87,7 @@ class LineReader:
         rest = text
         if rest.startswith("#~"):
             is_obsolete = True
-            rest = rest[2:]
-            rest = rest if rest.startswith("|") else rest.lstrip(" \t")
+            rest = rest[2:].lstrip(" \t")
         if rest.startswith("#|") or (is_obsolete and rest.startswith("|")):
             is_previous = True
             rest = rest.lstrip("#").removeprefix("|")

@@ -171,6 +171,42 @@ def test_latin_codes_may_stand_beside_words_of_other_scripts(messages, locales, 
     assert "WD-13" not in found
 
 
+def test_scripts_without_spaces_may_write_a_code_into_the_line(messages, locales, library, french, rewrite):
+    rewrite({"off/title": replace(french["off/title"], translation="ถอดชุดPPEออก")})
+    assert coverage_problems(library, messages, locales) == []
+
+
+def test_a_short_name_inside_a_longer_word_names_no_other_item(messages, locales, library, french, rewrite):
+    """Devanagari words are searched inside, but only a whole word accuses."""
+    hindi = replace(library.locales["fr"], tag="hi")
+    terms = (Term(id="inner-gloves", source="inner gloves", approved={"hi": ("हुड",)}),)
+    changed = replace(library, locales={"hi": hindi}, terms=terms)
+    rewrite({"off/title": replace(french["off/title"], translation="हुडदंग")}, tag="hi")
+    named = [problem for problem in coverage_problems(changed, messages, locales) if problem.code == "WD-10"]
+    assert named == []
+    rewrite({"off/title": replace(french["off/title"], translation="हुड उतारें")}, tag="hi")
+    named = [problem for problem in coverage_problems(changed, messages, locales) if problem.code == "WD-10"]
+    assert len(named) == 1
+
+
+def test_a_sentence_may_name_an_item_that_its_step_speaks_of(library, locales, french, rewrite):
+    steps = library.protocols["off"].phases[0].steps
+    glove = replace(steps[2], detail="The inner gloves stay on.", why="They are clean.")
+    changed = build_library(steps=(*steps[:2], glove, steps[3]))
+    messages = library_messages(changed)
+    why = "off/gloves-off/why"
+    detail = "off/gloves-off/detail"
+    rewrite(
+        {
+            detail: replace(
+                french[why], context=detail, source=glove.detail, translation="Garder les gants internes."
+            ),
+            why: replace(french[why], source=glove.why, translation="Les gants internes sont propres."),
+        }
+    )
+    assert coverage_problems(changed, messages, locales) == []
+
+
 def test_a_form_forbidden_for_a_thing_is_free_where_nobody_speaks_of_it(
     messages, locales, library, french, rewrite
 ):

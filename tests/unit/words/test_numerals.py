@@ -52,8 +52,15 @@ def test_numerals_that_are_no_decimal_system_are_refused():
 
 
 def test_a_whole_word_gives_way_to_the_narrow_form_on_a_crowded_sheet():
-    assert Numerals("ti").seconds(20).endswith("ሴኮንድ")
-    assert Numerals("th").seconds(20) == "20\u00a0วิ"
+    assert Numerals("km").millimetres(50) == "50\u00a0មម"
+
+
+def test_the_unit_of_an_amount_is_never_narrowed_since_it_could_be_misread():
+    assert Numerals("am").amount("10 ml") == "10\u00a0ሚሊ\u00a0ሊትር"
+
+
+def test_a_unit_is_written_in_the_script_of_the_locale_where_cldr_can():
+    assert Numerals("my").seconds(20) == "၂၀\u00a0စက္ကန့်"
 
 
 def test_no_locale_shows_an_identifier_of_a_unit():

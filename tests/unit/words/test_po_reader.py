@@ -58,6 +58,13 @@ def test_an_obsolete_entry_may_repeat_a_live_context():
     assert found(text) == []
 
 
+def test_an_unfinished_entry_takes_nothing_from_the_obsolete_one_after_it():
+    text = HEADER + 'msgctxt "a/b"\nmsgid "Sit."\n' + '#~ msgctxt "c"\n#~ msgid "Up."\n#~ msgstr "Haut."\n'
+    result = read(text)
+    assert [(problem.code, problem.place.line) for problem in result.problems] == [("PO-9", 6)]
+    assert [(entry.context, entry.translation) for entry in result.catalogue.obsolete] == [("c", "Haut.")]
+
+
 def test_comments_after_the_last_entry_are_kept():
     assert read(HEADER + ENTRY + "\n# the end\n").catalogue.closing_comments == (" the end",)
 
@@ -95,11 +102,13 @@ FAULTS = [
     ("PO-9", b"no-context", HEADER + ENTRY.replace('msgctxt "a/b"\n', ""), "fr.po:6"),
     ("PO-9", b"empty-msgid", HEADER + ENTRY.replace("Stand up.", ""), "fr.po:6"),
     ("PO-9", b"twice", HEADER + ENTRY.replace("msgstr", 'msgid "Sit."\nmsgstr'), "fr.po:6"),
+    ("PO-9", b"text-twice", HEADER + ENTRY + 'msgstr "Debout."\n', "fr.po:6"),
     ("PO-9", b"second-header", HEADER + ENTRY + "\n" + HEADER, "fr.po:10"),
     ("PO-10", b"repeated", HEADER + ENTRY + ENTRY, "fr.po:9"),
     ("PO-11", b"plural", HEADER + ENTRY.replace("msgstr", 'msgid_plural "x"\nmsgstr'), "fr.po:6"),
     ("PO-12", b"override", HEADER + ENTRY.replace("Se ", "Se\u202e"), "fr.po:8:11"),
     ("PO-13", b"control", HEADER + ENTRY.replace("Se ", "Se\x00"), "fr.po:8:11"),
+    ("PO-13", b"lone-return", HEADER + ENTRY.replace("Se ", "Se\r"), "fr.po:8:11"),
     ("PO-14", b"language", HEADER.replace("fr", "de") + ENTRY, "fr.po:1"),
 ]
 

@@ -55,6 +55,8 @@ def test_a_number_stays_with_its_unit(tag, text, tied):
         ("en", f"the{NBSP}apron, 20{NBSP}s", "the apron, 20~s"),
         ("fr", f"la{NBSP}cagoule{NBSP}? «{NBSP}oui{NBSP}»", "la cagoule~? «~oui~»"),
         ("hi", f"हाथों{NBSP}को 20{NBSP}से॰", "हाथों को 20~से॰"),
+        ("hi", f"कुछ{NBSP}से॰", "कुछ~से॰"),
+        ("hi", f"20{NBSP}से 30 तक", "20~से 30 तक"),
         ("en", f"Door{NBSP}A", "Door~A"),
     ],
 )

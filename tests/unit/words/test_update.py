@@ -84,6 +84,7 @@ def test_a_source_changed_back_stays_doubtful_until_somebody_has_looked(library,
     entry = content(locales).by_context["off/apron-off/text"]
     assert entry.state is EntryState.DOUBTFUL
     assert not entry.is_stale
+    assert entry.previous is None
 
 
 def test_a_changed_source_withdraws_the_check_and_keeps_the_comment(library, locales, french, rewrite):
@@ -110,6 +111,23 @@ def test_a_text_that_is_gone_is_kept_as_obsolete_and_comes_back(library, locales
     run_update(library, locales)
     assert content(locales).obsolete == ()
     assert content(locales).by_context["off/apron-off/text"].translation == "Retirer le tablier."
+
+
+def test_of_two_obsolete_texts_the_one_for_this_source_comes_back(library, locales):
+    steps = library.protocols["off"].phases[0].steps
+    without = build_library(steps=tuple(step for step in steps if step.id != "apron-off"))
+    path = catalogue_path(locales, "fr", CatalogueKind.CONTENT)
+    for source, text in (("Take it off.", "Le retirer."), ("Away with it.", "Au loin.")):
+        run_update(without, locales)
+        obsolete = f'\n# found\n#~ msgctxt "off/apron-off/text"\n#~ msgid "{source}"\n#~ msgstr "{text}"\n'
+        path.write_text(path.read_text() + obsolete)
+    run_update(library, locales)
+    entry = content(locales).by_context["off/apron-off/text"]
+    assert (entry.translation, entry.state) == ("Retirer le tablier.", EntryState.TRANSLATED)
+    assert [(kept.translation, kept.comments) for kept in content(locales).obsolete] == [
+        ("Au loin.", (" found",)),
+        ("Le retirer.", (" found",)),
+    ]
 
 
 def test_obsolete_texts_change_no_byte_on_a_second_run(library, locales):

@@ -101,6 +101,20 @@ def test_a_placeholder_without_value_is_named(english):
         english.fixed("owner")
 
 
+def test_a_step_without_seconds_never_prints_a_time(messages, protocol, tmp_path):
+    timeless = replace(step(protocol, "rub"), actions=(Action(verb="hygiene", agent="rub"),))
+    library = build_library(steps=(timeless,))
+    wording = open_wording(library, messages, tmp_path, "en")
+    with pytest.raises(MissingValueError, match=r"\{time\}"):
+        wording.step_text(library.protocols["off"], timeless, "text")
+
+
+def test_one_bin_needs_no_list_sign(library, messages, locales, protocol):
+    catalogue_path(locales, "fr", CatalogueKind.INTERFACE).unlink()
+    wording = open_wording(library, messages, locales, "fr")
+    assert f"{LRI}A{PDI}" in wording.step_text(protocol, step(protocol, "apron-off"), "detail")
+
+
 def test_a_time_may_come_from_the_phase(library, messages, protocol, tmp_path):
     rub = replace(step(protocol, "rub"), actions=(Action(verb="hygiene", agent="rub", part="palms"),))
     phase = replace(protocol.phases[0], steps=(rub,), seconds=40)
