@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from functools import cached_property
 from pathlib import Path
 
@@ -40,6 +40,7 @@ class Project:
     library: Library
     content: Path
     locales: Path
+    _wordings: dict[str, Wording] = field(default_factory=dict, compare=False, repr=False)
 
     @cached_property
     def messages(self) -> tuple[Message, ...]:
@@ -61,8 +62,10 @@ class Project:
         return self.wording(self.library.source_locale)
 
     def wording(self, tag: str) -> Wording:
-        """The words of a locale."""
-        return open_wording(self.library, self.messages, self.locales, tag)
+        """The words of a locale, opened once."""
+        if tag not in self._wordings:
+            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag)
+        return self._wordings[tag]
 
     def revision(self, protocol: Protocol) -> str:
         """The short revision code of a protocol."""
