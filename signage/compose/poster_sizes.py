@@ -28,6 +28,7 @@ TEXT_PAD = 3.2
 class Sizes:
     """Type sizes in points and the side of the picture in millimetres, the same on every tile.
 
+    ``drop`` lowers pictures and words where even the fullest tile has height to spare.
     ``excess`` is what no rung could mend; ``climbed`` the rungs that were taken.
     """
 
@@ -37,6 +38,7 @@ class Sizes:
     note: float
     zone: float
     picture: float
+    drop: float
     shows_times: bool
     shows_notes: bool
     climbed: tuple[FitStep, ...]
@@ -95,13 +97,15 @@ class SizeFinder:
         detail = self._detail(headline)
         headline = self._headline_for_picture(headline, detail)
         detail = self._larger_detail(headline, detail)
+        picture = self._picture(headline, detail)
         return Sizes(
             headline=headline,
             detail=detail,
             strip=self._strip(),
             note=self._note(),
             zone=self._zone(),
-            picture=self._picture(headline, detail),
+            picture=picture,
+            drop=max(0.0, 0.35 * (self._room_for_picture(headline, detail) - picture)),
             shows_times=self.with_times,
             shows_notes=self.with_notes,
             climbed=tuple(self.climbed),

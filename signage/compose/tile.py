@@ -105,7 +105,7 @@ def draw_tile(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> N
             canvas.picture(
                 step.picture,
                 x + width - 1.6 * k - sizes.picture,
-                y + ABOVE_PICTURE * k,
+                y + ABOVE_PICTURE * k + sizes.drop,
                 sizes.picture,
                 context.picture_words(step),
                 drawing.palette(numbered),
@@ -169,7 +169,7 @@ def _container(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> 
     fixture = drawing.context.container(numbered.step.action)
     if fixture is None or not fixture.code:
         return
-    foot = y + ABOVE_PICTURE * k + drawing.sizes.picture
+    foot = y + ABOVE_PICTURE * k + drawing.sizes.drop + drawing.sizes.picture
     container_tag(
         drawing.canvas, drawing.context, fixture, x + (TEXT_PAD + 0.6) * k, foot - 16.2 * k, 9.2 * k, 12 * k
     )
@@ -183,7 +183,7 @@ def _tile_words(drawing: Drawing, numbered: NumberedStep, x: float, y: float) ->
     bottom = canvas.text(
         words.headline,
         x + TEXT_PAD * k,
-        y + (ABOVE_PICTURE + 2.4) * k + sizes.picture,
+        y + (ABOVE_PICTURE + 2.4) * k + sizes.drop + sizes.picture,
         width,
         sizes.headline,
         "headline",

@@ -12,18 +12,15 @@ from typing import NamedTuple
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.key_box import WANTED_RULE, KeyBox, KeyWords
 from signage.compose.parts import draft_tag, tag_width
 from signage.compose.theme import Band
-from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, line_width, sizes_down
+from signage.compose.typesetting import Fitted, fit_ink, line_width, sizes_down
 from signage.drawing.marks import FitStep, Structure
 from signage.model.library import Phase
 
 _PAD = 5.0
-_TITLE_TOP = 13.6
-_KEY_CELL, _WIDEST_KEY_CELL = 22.0, 44.0
-_KEY_WORD = 24.0
-LARGEST_RULE, WANTED_RULE, LEAST_RULE = 24.0, 15.5, 11.0
-"""Points of the key rule at k = 1: it grows where the title is short."""
+_TITLE_TOP = 13.0
 LEAST_OVER = 11.0
 LEAST_TITLE = 26.0
 
@@ -105,6 +102,18 @@ class TitleBand:
         self.words, self.place, self.columns = words, place, columns
         self.k = place.scale
         self.names_protocol = True
+        self.key_box = KeyBox(
+            canvas,
+            KeyWords(
+                words.key,
+                words.rule or "",
+                phase.rule_kind,
+                f"{context.protocol.id}/phase/{phase.id}/rule",
+            ),
+            y=place.y + 4 * place.scale,
+            height=place.code_side,
+            scale=place.scale,
+        )
         self.is_filled = canvas.style.theme.band is Band.FILLED
         self.colour = canvas.style.paper if self.is_filled else canvas.style.ink
 
@@ -116,7 +125,7 @@ class TitleBand:
         self._overline(end)
         self._title(end)
         if box_x is not None:
-            self._key(box_x)
+            self.key_box.draw(box_x, self._key_width(box_x))
         self._code()
 
     def _ground(self) -> None:
@@ -159,9 +168,10 @@ class TitleBand:
         x = self._start
         tag = draft_tag(canvas, self.context, x, centre, 7 * k, 12 * k, self.colour)
         x += tag + (3 * k if tag else 0.0)
-        pieces = self._over_parts()
+        with_sheet = not self._has_sheet_beside_title(end - self._start)
+        pieces = self._over_parts(with_sheet=with_sheet)
         if self._over_width(pieces, LEAST_OVER * k) > end - x:
-            pieces = self._over_parts(is_short=True)
+            pieces = self._over_parts(with_sheet=with_sheet, is_short=True)
             self.names_protocol = False
             canvas.fit_steps.append(FitStep("over", "title of the protocol dropped", 15 * k, 0.0))
         points = self._over_points(pieces, end - x)
@@ -183,14 +193,24 @@ class TitleBand:
                 )
                 x += width + gap
 
-    def _over_parts(self, *, is_short: bool = False) -> list[OverPiece]:
+    def _over_parts(self, *, with_sheet: bool, is_short: bool = False) -> list[OverPiece]:
         """Code, title of the protocol unless there is no room for it, and which of several sheets it is."""
         parts = [OverPiece(self.words.code, 700, 2.4 * self.k)]
-        if not is_short or not self.words.sheet:
+        if not is_short:
             parts.append(OverPiece(self.words.protocol, 600, 4.5 * self.k))
-        if self.words.sheet:
+        if with_sheet and self.words.sheet:
             parts.append(OverPiece(self.words.sheet, 700, 0.0))
         return parts
+
+    def _sheet_width(self) -> float:
+        return line_width(self.words.sheet, self.canvas.face(700), 15 * self.k)
+
+    def _has_sheet_beside_title(self, width: float) -> bool:
+        """Whether the number of the sheet has room at the end of the line of the title."""
+        if not self.words.sheet:
+            return False
+        title = self._fit_title(1e6).measured.width
+        return title + 6 * self.k + self._sheet_width() <= width
 
     def _over_width(self, pieces: Sequence[OverPiece], points: float) -> float:
         widths = [line_width(piece.text, self.canvas.face(piece.weight), points) for piece in pieces]
@@ -202,7 +222,7 @@ class TitleBand:
 
     @property
     def _ink_height(self) -> float:
-        foot = 4.0 + (1.6 if self.canvas.style.theme.band is Band.TINTED else 0.0)
+        foot = 3.6 + (1.6 if self.canvas.style.theme.band is Band.TINTED else 0.0)
         return self.place.height - (_TITLE_TOP + foot) * self.k
 
     def _fit_title(self, width: float) -> Fitted:
@@ -227,85 +247,53 @@ class TitleBand:
                 height=self._ink_height,
                 message=f"{self.context.protocol.id}/phase/{self.phase.id}/title",
             )
+        if self._has_sheet_beside_title(end - self._start):
+            self._sheet(end)
 
-    # -- key rule --------------------------------------------------------------------------------
-    def _rule_face(self) -> Face:
-        return self.canvas.face(600, leading=1.2 if self.canvas.wording.script == "Latn" else None)
+    def _sheet(self, end: float) -> None:
+        """The number of the sheet, on the line of the title."""
+        width = self._sheet_width() + 0.2
+        with self.canvas.group(structure=Structure.PARAGRAPH):
+            self.canvas.text(
+                self.words.sheet,
+                end - width,
+                self.place.y + _TITLE_TOP * self.k + self._ink_height,
+                width,
+                15 * self.k,
+                "over",
+                self.canvas.face(700),
+                lines=1,
+                colour=self.colour,
+                valign="bottom",
+                align="end",
+            )
 
-    def _key_cell(self, box: float) -> float:
-        """The width of the cell of the key word: the word at its full size, at most a third of the box."""
-        k = self.k
-        word = line_width(self.words.key, self.canvas.face(700), _KEY_WORD * k) + 8 * k
-        return max(_KEY_CELL * k, min(word, _WIDEST_KEY_CELL * k, box / 3))
-
-    def _fit_rule(self, box_x: float) -> Fitted:
-        k, place = self.k, self.place
-        assert self.words.rule is not None
-        box = place.code_x - 4 * k - box_x
-        width = box - self._key_cell(box) - 6 * k
-        room = Room(max(width, 1.0), place.code_side - 4.5 * k)
-        return fit(self.words.rule, self._rule_face(), LARGEST_RULE * k, LEAST_RULE * k, room)
-
+    # -- key rule and code -----------------------------------------------------------------------
     def _key_start(self) -> float | None:
         """Where the key box starts: where title and rule together are largest, later where they tie."""
         if self.words.rule is None:
             return None
         return max(self.columns, key=self._worth_of_start)
 
+    def _key_width(self, x: float) -> float:
+        return self.place.code_x - 4 * self.k - x
+
     def _worth_of_start(self, x: float) -> tuple[float, float, float]:
         """Nothing too large first; then the title for twice as much as the rule, each against its wish."""
-        end = x - 4 * self.k
-        title, wanted = self._fit_title(end - self._start), self._fit_title(1e6)
-        rule = self._fit_rule(x)
-        overline = max(0.0, self._least_overline() - (end - self._start))
+        width = x - 4 * self.k - self._start
+        title, wanted = self._fit_title(width), self._fit_title(1e6)
+        rule = self.key_box.fit(self._key_width(x)).rule
+        overline = max(0.0, self._least_overline(width, is_short=True) - width)
         worth = 2 * title.points / wanted.points + rule.points / (WANTED_RULE * self.k)
+        if self._least_overline(width, is_short=False) > width:
+            worth -= 0.5
         return -(title.excess + rule.excess + overline), worth, x
 
-    def _least_overline(self) -> float:
+    def _least_overline(self, width: float, *, is_short: bool) -> float:
         tag = self._tag_width()
-        return (tag + 3 * self.k if tag else 0.0) + self._over_width(
-            self._over_parts(is_short=True), LEAST_OVER * self.k
-        )
-
-    def _key(self, box_x: float) -> None:
-        canvas, k, place = self.canvas, self.k, self.place
-        style = canvas.style
-        height, y = place.code_side, place.y + 4 * k
-        width = place.code_x - 4 * k - box_x
-        ground, on_ground = (style.paper, style.deep) if self.is_filled else (style.ink, style.paper)
-        cell = self._key_cell(width)
-        canvas.rect(box_x, y, cell, height, ground, radius=1.6 * k, corners=(True, False, False, True))
-        canvas.rect(box_x, y, width, height, None, ground, 0.7 * k, radius=1.6 * k)
-        with canvas.group("key", self.phase.rule_kind, box=canvas.box(box_x, y, width, height)):
-            canvas.ink_line(
-                self.words.key,
-                box_x + 1.5 * k,
-                cell - 3 * k,
-                y + height / 2,
-                _KEY_WORD * k,
-                "key-word",
-                canvas.face(700),
-                floor=11 * k,
-                colour=on_ground,
-                align="center",
-                message=f"interface/{self.phase.rule_kind}",
-            )
-            fitted = self._fit_rule(box_x)
-            assert self.words.rule is not None
-            canvas.text(
-                self.words.rule,
-                box_x + cell + 3 * k,
-                y + height / 2,
-                width - cell - 6 * k,
-                fitted.points,
-                "key-rule",
-                self._rule_face(),
-                height=height - 4.5 * k,
-                colour=self.colour,
-                valign="middle",
-                message=f"{self.context.protocol.id}/phase/{self.phase.id}/rule",
-                wanted=max(WANTED_RULE * k, fitted.points),
-            )
+        with_sheet = not self._has_sheet_beside_title(width)
+        pieces = self._over_parts(with_sheet=with_sheet, is_short=is_short)
+        return (tag + 3 * self.k if tag else 0.0) + self._over_width(pieces, LEAST_OVER * self.k)
 
     def _code(self) -> None:
         canvas, k, place = self.canvas, self.k, self.place

@@ -1,0 +1,136 @@
+"""The box of the key rule in a title band: a reversed word and the sentence that a reader must not miss.
+
+The word stands beside the sentence, or above it where the box is so narrow that this makes the sentence
+larger.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from signage.compose.canvas import Canvas
+from signage.compose.theme import Band
+from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
+
+_WORD = 24.0
+_CELL, _WIDEST_CELL = 22.0, 44.0
+_BAR = 8.4
+LARGEST_RULE, WANTED_RULE, LEAST_RULE = 21.0, 15.5, 11.0
+"""Points of the rule at k = 1: it grows where the title is short."""
+
+_WORTH_STACKING = 1.12
+"""The word goes above the sentence only where that makes the sentence so much larger."""
+
+
+@dataclass(frozen=True)
+class KeyWords:
+    """The key word and the rule, with the id of the fixed word and the context of the rule."""
+
+    word: str
+    rule: str
+    kind: str
+    message: str
+
+
+@dataclass(frozen=True)
+class KeyFit:
+    """How the box is set: the rule, and whether the word stands above it."""
+
+    rule: Fitted
+    is_stacked: bool
+
+
+@dataclass(frozen=True)
+class KeyBox:
+    """Draws one box of a given height; its place and width come from the band."""
+
+    canvas: Canvas
+    words: KeyWords
+    y: float
+    height: float
+    scale: float
+
+    @property
+    def _is_on_filled(self) -> bool:
+        return self.canvas.style.theme.band is Band.FILLED
+
+    @property
+    def _face(self) -> Face:
+        return self.canvas.face(600, leading=1.2 if self.canvas.wording.script == "Latn" else None)
+
+    def fit(self, width: float) -> KeyFit:
+        """The larger of the two forms, the word beside the rule where they are much the same."""
+        beside = self._fit_rule(width - self._cell(width) - 6 * self.scale, self.height - 4.5 * self.scale)
+        stacked = self._fit_rule(width - 6 * self.scale, self.height - (_BAR + 3.4) * self.scale)
+        is_larger = stacked.points >= beside.points * _WORTH_STACKING
+        if not stacked.excess and (beside.excess or is_larger):
+            return KeyFit(stacked, is_stacked=True)
+        return KeyFit(beside, is_stacked=False)
+
+    def draw(self, x: float, width: float) -> None:
+        """The box with its start edge at x."""
+        fitted = self.fit(width)
+        canvas = self.canvas
+        with canvas.group("key", self.words.kind, box=canvas.box(x, self.y, width, self.height)):
+            if fitted.is_stacked:
+                self._word(x, self.y, width, _BAR * self.scale, (True, True, False, False), _WORD * 0.75)
+                top, height = self.y + _BAR * self.scale, self.height - _BAR * self.scale
+                self._rule(fitted.rule, x + 3 * self.scale, width - 6 * self.scale, top, height)
+            else:
+                cell = self._cell(width)
+                self._word(x, self.y, cell, self.height, (True, False, False, True), _WORD)
+                start, room = x + cell + 3 * self.scale, width - cell - 6 * self.scale
+                self._rule(fitted.rule, start, room, self.y, self.height)
+            canvas.rect(x, self.y, width, self.height, None, self._ground, 0.7 * self.scale, 1.6 * self.scale)
+
+    @property
+    def _ground(self) -> str:
+        style = self.canvas.style
+        return style.paper if self._is_on_filled else style.ink
+
+    def _cell(self, width: float) -> float:
+        """The width of the cell of the word: the word at its full size, at most a third of the box."""
+        word = line_width(self.words.word, self.canvas.face(700), _WORD * self.scale) + 8 * self.scale
+        return max(_CELL * self.scale, min(word, _WIDEST_CELL * self.scale, width / 3))
+
+    def _fit_rule(self, width: float, height: float) -> Fitted:
+        k = self.scale
+        room = Room(max(width, 1.0), height)
+        return fit(self.words.rule, self._face, LARGEST_RULE * k, LEAST_RULE * k, room)
+
+    def _word(
+        self, x: float, y: float, width: float, height: float, corners: tuple[bool, ...], points: float
+    ) -> None:
+        canvas, k, style = self.canvas, self.scale, self.canvas.style
+        canvas.rect(x, y, width, height, self._ground, radius=1.6 * k, corners=corners)
+        canvas.ink_line(
+            self.words.word,
+            x + 1.5 * k,
+            width - 3 * k,
+            y + height / 2,
+            points * k,
+            "key-word",
+            canvas.face(700),
+            floor=11 * k,
+            height=height - 1.6 * k,
+            colour=style.deep if self._is_on_filled else style.paper,
+            align="center",
+            message=f"interface/{self.words.kind}",
+        )
+
+    def _rule(self, rule: Fitted, x: float, width: float, y: float, height: float) -> None:
+        canvas, k = self.canvas, self.scale
+        canvas.text(
+            self.words.rule,
+            x,
+            y + height / 2,
+            width,
+            rule.points,
+            "key-rule",
+            self._face,
+            height=rule.measured.height,
+            colour=canvas.style.paper if self._is_on_filled else canvas.style.ink,
+            valign="middle",
+            message=self.words.message,
+            wanted=max(WANTED_RULE * k, rule.points),
+        )
