@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from signage.compose.theme import Tone
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
+from signage.model.training_path import training_path
 from signage.words.wording import Wording
 
 
@@ -49,9 +50,8 @@ class SheetContext:
 
     def training_link(self, step: Step | None = None) -> str:
         """The address behind the QR code; its path alone finds the page on a static server."""
-        page = f"{step.id}/" if step else ""
         base = self.library.training_address.rstrip("/")
-        return f"{base}/{self.wording.tag}/{self.protocol.code.lower()}/{page}?r={self.revision}"
+        return f"{base}{training_path(self.wording.tag, self.protocol, step)}?r={self.revision}"
 
     def revision_words(self) -> str:
         """Such as ``r1 · K7M2``, kept left-to-right in every script."""

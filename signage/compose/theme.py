@@ -1,7 +1,4 @@
-"""Colour tokens and themes, resolved for colour printers, photocopiers and strong contrast.
-
-Themes differ in form first (filled, open or tinted band); colour repeats what form has said.
-"""
+"""Colours and themes, resolved for colour printers, photocopiers and strong contrast."""
 
 from __future__ import annotations
 
@@ -9,7 +6,40 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from signage.drawing.marks import Fill
+from signage.drawing.themes import (
+    BAD,
+    BLACK,
+    CARE,
+    DOFF,
+    DON,
+    GOOD,
+    INK,
+    INK_2,
+    LINE,
+    PAPER,
+    PLAIN,
+    THEMES,
+    TONE,
+    Band,
+    Theme,
+)
 from signage.pictograms.palette import MONO, Palette
+
+__all__ = [
+    "CARE",
+    "DOFF",
+    "DON",
+    "INK",
+    "INK_2",
+    "PAPER",
+    "PLAIN",
+    "THEMES",
+    "Band",
+    "Style",
+    "Theme",
+    "Tone",
+    "style_of",
+]
 
 
 class Tone(StrEnum):
@@ -18,42 +48,6 @@ class Tone(StrEnum):
     COLOUR = "colour"
     MONO = "mono"
     CONTRAST = "contrast"
-
-
-class Band(StrEnum):
-    """The form of a title band: the shape tells the theme apart without colour."""
-
-    FILLED = "filled"
-    OPEN = "open"
-    TINTED = "tinted"
-
-
-INK = "#14202C"
-INK_2 = "#3B4957"
-LINE = "#8A97A3"
-TONE = "#CBD8E4"
-PAPER = "#FFFFFF"
-BAD = "#C2182B"
-GOOD = "#177A3C"
-BLACK = "#000000"
-
-
-@dataclass(frozen=True)
-class Theme:
-    """One theme: the deep colour of its band, the accent of the item of a step, a pale tint."""
-
-    name: str
-    band: Band
-    deep: str
-    accent: str
-    tint: str
-
-
-DON = Theme("don", Band.FILLED, "#0A4A7E", "#0F86D2", "#E9F1F8")
-DOFF = Theme("doff", Band.OPEN, "#8F3B00", "#EC7A10", "#FBF1E6")
-CARE = Theme("hands", Band.TINTED, "#0A5C63", "#0B8790", "#E1F0F0")
-PLAIN = Theme("plain", Band.OPEN, INK, "#5B6B7A", "#EEF3F5")
-THEMES = {theme.name: theme for theme in (DON, DOFF, CARE, PLAIN)}
 
 
 @dataclass(frozen=True)

@@ -16,6 +16,7 @@ from signage.drawing.marks import (
     Structure,
     TextMark,
 )
+from signage.drawing.svg_path import path_data, svg_number
 from signage.ground.geometry import IDENTITY, Affine, Path
 from signage.ground.glyphs import GlyphRun
 from signage.paint.glyph_outlines import glyph_outline
@@ -31,7 +32,7 @@ def paint_svg(page: Page, title: str, language: str) -> str:
     """
     painter = _SvgPainter()
     painter.paint_all(page.marks)
-    width, height = _number(page.width), _number(page.height)
+    width, height = svg_number(page.width), svg_number(page.height)
     title_id = _identifier("t", title)
     head = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" '
@@ -74,7 +75,7 @@ class _SvgPainter:
 
     def _path_elements(self, mark: PathMark) -> list[str]:
         """One element, or two for dots: the paper, then the dots over it."""
-        data = f'<path d="{_path_data(mark.path)}"'
+        data = f'<path d="{path_data(mark.path)}"'
         stroke = _stroke(mark)
         if isinstance(mark.fill, Dots):
             dots = self._define_dots(mark.fill)
@@ -86,7 +87,7 @@ class _SvgPainter:
     def _paint_text(self, mark: TextMark) -> None:
         turn = ""
         if mark.rotation:
-            angle, x, y = (_number(value) for value in (mark.rotation, *mark.pivot))
+            angle, x, y = (svg_number(value) for value in (mark.rotation, *mark.pivot))
             turn = f' transform="rotate({angle} {x} {y})"'
         language = xml_attribute(mark.language)
         label = xml_attribute(" ".join(mark.text.split()))
@@ -127,17 +128,19 @@ class _SvgPainter:
         return self._define("f", content, f'<symbol id="{{}}" overflow="visible">{content}</symbol>')
 
     def _define_clip(self, path: Path) -> str:
-        data = _path_data(path)
+        data = path_data(path)
         return self._define("c", data, f'<clipPath id="{{}}"><path d="{data}"/></clipPath>')
 
     def _define_dots(self, dots: Dots) -> str:
         """Two rows of dots, the second shifted by half a pitch and so cut by the edges of the tile."""
         across, down = dots.pitch_x, dots.pitch_y
         centres = [(across / 2, down / 2), (0.0, down * 3 / 2), (across, down * 3 / 2)]
-        radius = _number(dots.radius)
-        circles = "".join(f'<circle cx="{_number(x)}" cy="{_number(y)}" r="{radius}"/>' for x, y in centres)
+        radius = svg_number(dots.radius)
+        circles = "".join(
+            f'<circle cx="{svg_number(x)}" cy="{svg_number(y)}" r="{radius}"/>' for x, y in centres
+        )
         body = (
-            f'patternUnits="userSpaceOnUse" width="{_number(across)}" height="{_number(2 * down)}" '
+            f'patternUnits="userSpaceOnUse" width="{svg_number(across)}" height="{svg_number(2 * down)}" '
             f'fill="{dots.colour}">{circles}'
         )
         return self._define("d", body, f'<pattern id="{{}}" {body}</pattern>')
@@ -167,14 +170,9 @@ def _stroke(mark: PathMark) -> str:
     if mark.stroke is None or mark.width <= 0:
         return ""
     cap = "" if mark.butt_caps else ' stroke-linecap="round"'
-    dash = f' stroke-dasharray="{" ".join(map(_number, mark.dash))}"' if mark.dash else ""
-    return f' stroke="{mark.stroke}" stroke-width="{_number(mark.width)}"{cap} stroke-linejoin="round"{dash}'
-
-
-def _path_data(path: Path) -> str:
-    return "".join(
-        f"{segment[0]}{' '.join([_number(value) for value in segment[1:] if not isinstance(value, str)])}"
-        for segment in path
+    dash = f' stroke-dasharray="{" ".join(map(svg_number, mark.dash))}"' if mark.dash else ""
+    return (
+        f' stroke="{mark.stroke}" stroke-width="{svg_number(mark.width)}"{cap} stroke-linejoin="round"{dash}'
     )
 
 
@@ -182,12 +180,7 @@ def _transform(affine: Affine) -> str:
     if affine == IDENTITY:
         return ""
     linear = [f"{value:.6f}".rstrip("0").rstrip(".") for value in (affine.a, affine.b, affine.c, affine.d)]
-    return f' transform="matrix({" ".join([*linear, _number(affine.e), _number(affine.f)])})"'
-
-
-def _number(value: float) -> str:
-    """At most three decimals: a micrometre."""
-    return f"{round(value, 3) + 0.0:.3f}".rstrip("0").rstrip(".")
+    return f' transform="matrix({" ".join([*linear, svg_number(affine.e), svg_number(affine.f)])})"'
 
 
 def _identifier(kind: str, content: str) -> str:
