@@ -1,24 +1,11 @@
-"""The fixed words of the sheets, by id; their source language is always English."""
+"""The fixed words of the sheets and pages, by id; their source language is always English."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from signage.words.fixed_text import FixedText
+from signage.words.fixed_text import fixed_text as _fixed
 
-
-@dataclass(frozen=True, slots=True)
-class FixedText:
-    """A text that every sheet may carry. ``note`` is for translators."""
-
-    id: str
-    source: str
-    note: str = ""
-    budget: int = 40
-    placeholders: frozenset[str] = frozenset()
-
-
-def _fixed(id_: str, source: str, note: str = "", budget: int = 40, *placeholders: str) -> FixedText:
-    return FixedText(id_, source, note, budget, frozenset(placeholders))
-
+__all__ = ["FIXED_TEXTS", "FixedText"]
 
 _TEXTS = (
     _fixed("draft", "DRAFT", "Mark in a small frame on every sheet that is not approved.", 10),

@@ -1,0 +1,21 @@
+"""What a fixed word is: a text that belongs to the programme, not to the content."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class FixedText:
+    """A text that sheets or pages may carry. ``note`` is for translators."""
+
+    id: str
+    source: str
+    note: str = ""
+    budget: int = 40
+    placeholders: frozenset[str] = frozenset()
+
+
+def fixed_text(id_: str, source: str, note: str = "", budget: int = 40, *placeholders: str) -> FixedText:
+    """A fixed text; the budget is in characters."""
+    return FixedText(id_, source, note, budget, frozenset(placeholders))
