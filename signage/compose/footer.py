@@ -9,7 +9,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.parts import RULER_MM, control_lines, packed, ruler
 from signage.compose.poster_measures import Grid
-from signage.compose.typesetting import Face, Room, fit, line_width, sizes_down
+from signage.compose.typesetting import Face, Room, fit, line_width, measure, sizes_down
 from signage.ground.length import MM_PER_POINT
 
 _LEAST_CONTROL = 7.0
@@ -128,12 +128,15 @@ def _least_caution(scale: float) -> float:
 
 def _set_lines(items: Sequence[str], face: Face, scale: float, width: float, wanted: int) -> ControlText:
     """One item a line where that makes no more lines than wanted, else packed; smaller before more lines."""
-    smallest = ControlText(_LEAST_CONTROL, tuple(packed(items, face, _LEAST_CONTROL, width)))
     for points in sizes_down(control_points(scale), _LEAST_CONTROL):
         lines = items if len(items) <= wanted else _evenly(items, face, points, width, wanted)
         if len(lines) <= wanted and max(line_width(line, face, points) for line in lines) <= width:
             return ControlText(points, tuple(lines))
-    return smallest
+    broken: list[str] = []
+    for line in packed(items, face, _LEAST_CONTROL, width):
+        measured = measure(line, face, _LEAST_CONTROL, width)
+        broken += [line[part.start : part.end].strip() for part in measured.lines]
+    return ControlText(_LEAST_CONTROL, tuple(broken))
 
 
 def _evenly(items: Sequence[str], face: Face, points: float, width: float, lines: int) -> Sequence[str]:
@@ -185,7 +188,8 @@ def _code_line(canvas: Canvas, context: SheetContext, title: str, block: Block, 
         "code-title",
         canvas.face(600),
         floor=_LEAST_CONTROL,
-        lines=1,
+        lines=2,
+        height=_CODE_LINE * k,
         valign="middle",
     )
 

@@ -116,7 +116,7 @@ def _draw_panel(canvas: Canvas, context: SheetContext, phase: Phase, layout: Han
     k, panel, style = layout.scale, layout.panel, canvas.style
     box = canvas.box(panel.x, panel.y, panel.width, panel.height)
     with canvas.group("timed", phase.id, box=box, seconds=phase.seconds or 0):
-        canvas.rect(panel.x, panel.y, panel.width, panel.height, style.care_tint, style.ink, 0.45 * k)
+        canvas.rect(panel.x, panel.y, panel.width, panel.height, style.care_ground, style.ink, 0.45 * k)
         if not phase.seconds:
             return
         centre = panel.y + 6.4 * k

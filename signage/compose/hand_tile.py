@@ -20,6 +20,8 @@ _NUMBER_COLUMN = 13.0
 _TEXT_PAD = 3.4
 _ABOVE, _BETWEEN, _FOOT = 2.6, 2.2, 2.6
 _LARGEST_PICTURE = 48.0
+_BESIDE_SHARES = (0.42, 0.32, 0.24)
+"""How much of a wide card its picture may take: less only where the words need it."""
 _RADIUS = 2.0
 
 
@@ -40,11 +42,22 @@ class HandSizeFinder:
     def __init__(self, layout: HandLayout, words: PosterWords, wording: Wording) -> None:
         self.layout, self.words = layout, words
         self.k = layout.scale
+        self.beside_share = _BESIDE_SHARES[0]
         self.headline_face = Face(wording.tag, wording.script, 700)
         self.detail_face = Face(wording.tag, wording.script, is_body=True)
 
     def find(self) -> HandSizes:
-        """The largest pictures among the headline sizes between wish and floor, one line counting more."""
+        """The best sizes; pictures of wide cards give way where the words would not fit otherwise."""
+        sizes = self._find()
+        for share in _BESIDE_SHARES[1:]:
+            if not sizes.excess:
+                break
+            self.beside_share = share
+            sizes = self._find()
+        return sizes
+
+    def _find(self) -> HandSizes:
+        """The largest pictures among the headline sizes between wish and floor."""
         floor = max(_LEAST_HEADLINE * self.k, READ_IN_ACTION)
         wanted = max(_HEADLINE * self.k, floor)
         largest = self._largest_headline(wanted, floor)
@@ -95,7 +108,7 @@ class HandSizeFinder:
         """The largest square beside the number; above the words, or as high as the card."""
         k, box = self.k, cell.box
         if cell.form is Form.BESIDE:
-            return min(box.height - 2 * _ABOVE * k, _LARGEST_PICTURE * k, box.width * 0.42)
+            return min(box.height - 2 * _ABOVE * k, _LARGEST_PICTURE * k, box.width * self.beside_share)
         room = box.height - (_ABOVE + _BETWEEN + _FOOT) * k - self.words_height(cell, headline, detail)
         return min(box.width - (_NUMBER_COLUMN + 1.6) * k, _LARGEST_PICTURE * k, room)
 

@@ -12,7 +12,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.theme import Band
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
 
-_WORD = 24.0
+_WORD, _LEAST_WORD = 24.0, 11.0
 _CELL, _WIDEST_CELL = 22.0, 44.0
 _BAR = 8.4
 LARGEST_RULE, WANTED_RULE, LEAST_RULE = 21.0, 15.5, 11.0
@@ -34,10 +34,16 @@ class KeyWords:
 
 @dataclass(frozen=True)
 class KeyFit:
-    """How the box is set: the rule, and whether the word stands above it."""
+    """How the box is set: the rule, by how much its word is too wide, and whether this stands above it."""
 
     rule: Fitted
+    word_excess: float
     is_stacked: bool
+
+    @property
+    def excess(self) -> float:
+        """Millimetres by which word and rule are too large at their floors."""
+        return self.rule.excess + self.word_excess
 
 
 @dataclass(frozen=True)
@@ -60,12 +66,22 @@ class KeyBox:
 
     def fit(self, width: float) -> KeyFit:
         """The larger of the two forms, the word beside the rule where they are much the same."""
-        beside = self._fit_rule(width - self._cell(width) - 6 * self.scale, self.height - 4.5 * self.scale)
-        stacked = self._fit_rule(width - 6 * self.scale, self.height - (_BAR + 3.4) * self.scale)
-        is_larger = stacked.points >= beside.points * _WORTH_STACKING
-        if not stacked.excess and (beside.excess or is_larger):
-            return KeyFit(stacked, is_stacked=True)
-        return KeyFit(beside, is_stacked=False)
+        k = self.scale
+        cell = self._cell(width)
+        beside = KeyFit(
+            self._fit_rule(width - cell - 6 * k, self.height - 4.5 * k),
+            max(0.0, self._least_word() - cell + 3 * k),
+            is_stacked=False,
+        )
+        stacked = KeyFit(
+            self._fit_rule(width - 6 * k, self.height - (_BAR + 3.4) * k),
+            max(0.0, self._least_word() - width + 3 * k),
+            is_stacked=True,
+        )
+        if beside.excess or stacked.excess:
+            return min(beside, stacked, key=lambda form: form.excess)
+        is_larger = stacked.rule.points >= beside.rule.points * _WORTH_STACKING
+        return stacked if is_larger else beside
 
     def draw(self, x: float, width: float) -> None:
         """The box with its start edge at x."""
@@ -93,6 +109,9 @@ class KeyBox:
         word = line_width(self.words.word, self.canvas.face(700), _WORD * self.scale) + 8 * self.scale
         return max(_CELL * self.scale, min(word, _WIDEST_CELL * self.scale, width / 3))
 
+    def _least_word(self) -> float:
+        return line_width(self.words.word, self.canvas.face(700), _LEAST_WORD * self.scale)
+
     def _fit_rule(self, width: float, height: float) -> Fitted:
         k = self.scale
         room = Room(max(width, 1.0), height)
@@ -111,7 +130,7 @@ class KeyBox:
             points * k,
             "key-word",
             canvas.face(700),
-            floor=11 * k,
+            floor=_LEAST_WORD * k,
             height=height - 1.6 * k,
             colour=style.deep if self._is_on_filled else style.paper,
             align="center",

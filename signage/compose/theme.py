@@ -52,7 +52,10 @@ class Tone(StrEnum):
 
 @dataclass(frozen=True)
 class Style:
-    """Every colour a sheet may use, resolved for its theme and tone."""
+    """Every colour a sheet may use, resolved for its theme and tone.
+
+    ``care_tint`` marks one hygiene step; ``care_ground`` is paler, for a ground that carries cards.
+    """
 
     theme: Theme
     tone: Tone
@@ -65,6 +68,7 @@ class Style:
     tint: str
     care_deep: str
     care_tint: str
+    care_ground: str
     dirty_tint: str
     clean_tint: str
     palette: Palette
@@ -110,6 +114,7 @@ def style_of(theme_name: str, tone: Tone = Tone.COLOUR) -> Style:
         tint=theme.tint if is_colour else PAPER,
         care_deep=CARE.deep if is_colour else BLACK,
         care_tint=CARE.tint if is_colour else PAPER,
+        care_ground="#EDF6F6" if is_colour else PAPER,
         dirty_tint="#F3EDE6" if is_colour else PAPER,
         clean_tint="#EEF3F5" if is_colour else PAPER,
         palette=palette,

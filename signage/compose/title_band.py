@@ -282,12 +282,12 @@ class TitleBand:
         """Nothing too large first; then the title for twice as much as the rule, each against its wish."""
         width = x - 4 * self.k - self._start
         title, wanted = self._fit_title(width), self._fit_title(1e6)
-        rule = self.key_box.fit(self._key_width(x)).rule
+        key = self.key_box.fit(self._key_width(x))
         overline = max(0.0, self._least_overline(width, is_short=True) - width)
-        worth = 2 * title.points / wanted.points + rule.points / (WANTED_RULE * self.k)
+        worth = 2 * title.points / wanted.points + key.rule.points / (WANTED_RULE * self.k)
         if self._least_overline(width, is_short=False) > width:
             worth -= 0.5
-        return -(title.excess + rule.excess + overline), worth, x
+        return -(title.excess + key.excess + overline), worth, x
 
     def _least_overline(self, width: float, *, is_short: bool) -> float:
         tag = self._tag_width()
