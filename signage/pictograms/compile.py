@@ -24,6 +24,7 @@ _AREA_TOLERANCE = 0.4
 """By how many square units the areas of a boolean operation may disagree."""
 
 _NUDGES = (0.003, -0.004, 0.007, -0.011)
+_ATTEMPTS = 6
 
 _TRAP = 0.36
 """Twice how far ink stays behind the edge that cuts it and the fill above it."""
@@ -47,7 +48,7 @@ def compile_operations(operations: Iterable[Operation]) -> tuple[CompiledLayer, 
     canvas, edge = _shape_of_members(square), _trap(square)
     compiled: list[CompiledLayer] = []
     for pigment, shape in layers:
-        cut = _combine(shape, canvas, pathops.PathOp.INTERSECTION)
+        cut = combine(shape, canvas, pathops.PathOp.INTERSECTION)
         path = _path_of(_subtract(cut, edge) if pigment == "ink" else cut)
         if path:
             compiled.append((pigment, path))
@@ -63,7 +64,7 @@ def _melt(operations: Iterable[Operation]) -> Iterable[tuple[Pigment, pathops.Pa
     def finished() -> pathops.Path:
         united = _unite(pending)
         for members in within:
-            united = _combine(united, _shape_of_members(members), pathops.PathOp.INTERSECTION)
+            united = combine(united, _shape_of_members(members), pathops.PathOp.INTERSECTION)
             if pigment == "ink":
                 united = _subtract(united, _trap(members))
         return united
@@ -83,7 +84,7 @@ def _lay(layers: list[tuple[Pigment, pathops.Path]], pigment: Pigment, shape: pa
     for index in range(len(layers) - 1, -1, -1):
         other, path = layers[index]
         if other == pigment:
-            layers[index] = (pigment, _combine(path, shape, pathops.PathOp.UNION))
+            layers[index] = (pigment, combine(path, shape, pathops.PathOp.UNION))
             return
         if _touch(path, shape):
             break
@@ -109,12 +110,10 @@ def _is_empty(path: pathops.Path) -> bool:
 
 
 def _subtract(path: pathops.Path, shape: pathops.Path) -> pathops.Path:
-    return (
-        _combine(path, shape, pathops.PathOp.DIFFERENCE) if _boxes_meet(path.bounds, shape.bounds) else path
-    )
+    return combine(path, shape, pathops.PathOp.DIFFERENCE) if _boxes_meet(path.bounds, shape.bounds) else path
 
 
-def _combine(first: pathops.Path, second: pathops.Path, how: pathops.PathOp) -> pathops.Path:
+def combine(first: pathops.Path, second: pathops.Path, how: pathops.PathOp) -> pathops.Path:
     """A boolean operation whose areas add up.
 
     The arithmetic of the library now and then loses a contour where outlines nearly coincide. The areas
@@ -146,14 +145,14 @@ def _adds_up(first: pathops.Path, second: pathops.Path, how: pathops.PathOp, res
 def _unite(shapes: Sequence[pathops.Path]) -> pathops.Path:
     united = shapes[0]
     for shape in shapes[1:]:
-        united = _combine(united, shape, pathops.PathOp.UNION)
+        united = combine(united, shape, pathops.PathOp.UNION)
     return united
 
 
 def _shape(operation: Operation) -> pathops.Path:
     pieces: list[pathops.Path] = []
     if operation.is_filled:
-        pieces.append(_filled(operation.path))
+        pieces.append(skia_shape(operation.path))
     if operation.width > 0:
         pieces.append(_stroked(operation.path, operation.width, operation.has_butt_caps))
     return _unite(pieces)
@@ -162,7 +161,9 @@ def _shape(operation: Operation) -> pathops.Path:
 def _shape_of_members(members: Sequence[Member]) -> pathops.Path:
     return _unite(
         [
-            _stroked(member.path, member.width, has_butt_caps=False) if member.width else _filled(member.path)
+            _stroked(member.path, member.width, has_butt_caps=False)
+            if member.width
+            else skia_shape(member.path)
             for member in members
         ]
     )
@@ -174,21 +175,38 @@ def _trap(members: Sequence[Member]) -> pathops.Path:
 
 
 def _grown(shape: pathops.Path) -> pathops.Path:
-    rim = pathops.Path(shape)
-    rim.stroke(_TRAP, pathops.LineCap.ROUND_CAP, pathops.LineJoin.ROUND_JOIN, _MITRE_LIMIT)
-    rim.convertConicsToQuads(_CONIC_TOLERANCE)
-    rim.simplify(fix_winding=True)
-    return _unite([shape, rim])
+    return _unite([shape, rim(shape, _TRAP)])
 
 
-def _filled(path: Path) -> pathops.Path:
-    shape = _outline_to_skia(path)
+def rim(shape: pathops.Path, width: float) -> pathops.Path:
+    """A band of a width along the edge of a shape, half of it outside."""
+    for attempt in range(_ATTEMPTS):
+        band = pathops.Path(shape)
+        band.stroke(
+            width * (1 + 0.004 * attempt),
+            pathops.LineCap.ROUND_CAP,
+            pathops.LineJoin.ROUND_JOIN,
+            _MITRE_LIMIT,
+        )
+        band.convertConicsToQuads(_CONIC_TOLERANCE)
+        try:
+            band.simplify(fix_winding=True)
+        except pathops.PathOpsError:
+            continue
+        if abs(band.area) > _CRUMB:
+            return band
+    return pathops.Path()
+
+
+def skia_shape(path: Path) -> pathops.Path:
+    """A filled path as a shape of the geometry library, its contours free of overlaps."""
+    shape = _outline(path)
     shape.simplify(fix_winding=True)
     return shape
 
 
 def _stroked(path: Path, width: float, has_butt_caps: bool) -> pathops.Path:
-    shape = _outline_to_skia(path)
+    shape = _outline(path)
     cap = pathops.LineCap.BUTT_CAP if has_butt_caps else pathops.LineCap.ROUND_CAP
     shape.stroke(width, cap, pathops.LineJoin.ROUND_JOIN, _MITRE_LIMIT)
     shape.convertConicsToQuads(_CONIC_TOLERANCE)
@@ -196,7 +214,7 @@ def _stroked(path: Path, width: float, has_butt_caps: bool) -> pathops.Path:
     return shape
 
 
-def _outline_to_skia(path: Path) -> pathops.Path:
+def _outline(path: Path) -> pathops.Path:
     shape = pathops.Path()
     add = {"M": shape.moveTo, "L": shape.lineTo, "C": shape.cubicTo}
     for segment in path:

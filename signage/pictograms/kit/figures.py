@@ -64,11 +64,11 @@ def head_front(headgear: Headgear) -> Node:
     mask = Blob(
         "paper",
         closed(
-            rounded_polygon([(45, 12.6), (51, 12.6), (53.6, 16), (51, 20.2), (45, 20.2), (42.4, 16)], 2.4)
+            rounded_polygon([(45, 13.4), (51, 13.4), (53.6, 16.6), (51, 20.6), (45, 20.6), (42.4, 16.6)], 2.4)
         ),
         1.8,
     )
-    goggles = Patch(rounded_rectangle(43.2, 8.4, 9.6, 3.6, 1.6), "ground")
+    goggles = Blob("paper", closed(rounded_rectangle(42, 7, 12, 4.4, 1.8)), 1.9)
     if headgear == "bare":
         return skull
     if headgear == "respirator":
@@ -77,9 +77,9 @@ def head_front(headgear: Headgear) -> Node:
         return group(skull, mask, goggles)
     cape = rounded_polygon([(43, 17), (53, 17), (60, 27.6), (36, 27.6)], [1, 1, 3, 3])
     hood = Blob("paper", closed(ellipse(48, 13, 8.6, 9.8), cape), _OUTLINE)
-    window = Patch(rounded_rectangle(42.2, 7.2, 11.6, 11.6, 5))
-    glass = Patch(rounded_rectangle(44, 8.8, 8, 3.4, 1.4), "ground")
-    small_mask = Patch(rounded_polygon([(45.4, 13.8), (50.6, 13.8), (52, 17.8), (44, 17.8)], 1.6), "paper")
+    window = Patch(rounded_rectangle(41.6, 6.4, 12.8, 13.2, 5))
+    glass = Patch(rounded_rectangle(43.6, 8.4, 8.8, 3.2, 1.4), "paper")
+    small_mask = Patch(rounded_polygon([(45.6, 13.6), (50.4, 13.6), (52, 17.7), (44, 17.7)], 1.6), "paper")
     return group(hood, window, glass, small_mask)
 
 

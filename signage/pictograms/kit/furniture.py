@@ -125,8 +125,8 @@ def tap(style: Style = "tone") -> Node:
     pipe = parse_path("M 26 14 L 12 14 C 2 14 0 18 0 24")
     members = (
         *stroked(7, pipe),
-        *stroked(5, line((14, 14), (14, 4))),
-        *stroked(4.8, line((6, 2), (22, 2))),
+        *stroked(5, line((14, 14), (14, 1))),
+        *stroked(4.8, line((6, -0.6), (22, -0.6))),
     )
     return Blob(style, members, 2.4, role="tap")
 

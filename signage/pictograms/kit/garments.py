@@ -227,7 +227,7 @@ def hood_empty(style: Style = "accent") -> Node:
         "C -10 28.4 -22 26 -25 19 C -20 11 -18.6 4 -18.6 -4 C -18.6 -15 -13 -25 0 -25 Z"
     )
     mouth = ellipse(0, 19.6, 21.4, 6.2)
-    window = rounded_polygon([(-2, -13), (14.6, -13), (15.6, 7), (-2, 7)], 6)
+    window = rounded_polygon([(-5, -14), (10.6, -14), (11.6, 5), (-5, 5)], 6)
     return group(
         Blob(style, closed(bell)), Blob("lining", closed(mouth), 2.2), Blob("lining", closed(window), 2.2)
     )

@@ -13,6 +13,7 @@ from signage.pictograms.kit.nodes import (
     Blob,
     Member,
     Node,
+    Patch,
     Pigment,
     Stroke,
     Style,
@@ -126,9 +127,9 @@ def hand_pinch(
         *closed(*limb([(0, 0, 7.6), (12, -1, 10.6)])),
         *stroked(width, spline([(14, -7), (24, -11), (32, -7), (36.5, -0.6 - gap)])),
         *stroked(width + 0.6, spline([(8, 6), (18, 11), (28, 9), (36.5, 3.4 + gap)])),
-        *stroked(width, spline([(12, -8), (20, -17.5), (28, -19.5), (35, -16)])),
-        *stroked(width, spline([(7, -7), (12, -20), (19, -26), (27, -27)])),
-        *stroked(width, spline([(2, -5), (3, -17), (7, -25), (13, -30)])),
+        *stroked(width, spline([(12, -8), (18.5, -18.6), (27, -22.4), (35, -19.8)])),
+        *stroked(width, spline([(6, -6), (9, -20), (16, -28.6), (25, -31)])),
+        *stroked(width, spline([(0, -4), (-1, -17), (2, -27), (9, -34)])),
     )
     if arm_style is None:
         return Blob(style, (*members, *closed(*limb([(-arm, 0, arm_radius), (0, 0, arm_radius)]))), halo=halo)
@@ -159,21 +160,21 @@ def hand_grip(
     halo: float | None = None,
 ) -> Node:
     """The back of a hand that grips an edge, pointing towards +x, finger tips at x 36, thumb at +y."""
-    width = 5.4
-    tips = ((-9.6, 32.6), (-3.2, 36), (3.2, 35.4), (9.4, 31.4))
+    width = 5.0
+    tips = ((-10.8, 32), (-3.6, 36), (3.6, 35.4), (10.6, 31))
     fingers = [line((15, y), (x, y)) for y, x in tips]
     members = (
         *closed(
             rounded_polygon(
-                [(-2, -8.6), (11, -12), (20, -12.4), (20, 12), (8, 11), (-2, 8.6)], [3, 6, 3, 3, 6, 3]
+                [(-2, -8.6), (11, -13), (20, -13.3), (20, 13.1), (8, 12), (-2, 8.6)], [3, 6, 3, 3, 6, 3]
             )
         ),
         *stroked(width, *fingers),
-        *stroked(width + 0.6, spline([(4, 7), (11, 14), (19, 17), (25.6, 15.4)])),
+        *stroked(width + 0.6, spline([(4, 7), (11, 15), (19, 19), (26, 18)])),
     )
     wrist = closed(*limb([(-arm, 0, arm_radius), (2, 0, arm_radius)])) if arm else ()
     if style == "ink":
-        creases = [Stroke(line((19, y), (32, y)), 1.8, "ground", has_butt_caps=True) for y in (-6.4, 0, 6.3)]
+        creases = [Stroke(line((19, y), (32, y)), 1.8, "ground", has_butt_caps=True) for y in (-7.2, 0, 7.1)]
         return group(Blob("ink", (*members, *wrist), halo=halo), *creases)
     if arm_style is None:
         return Blob(style, (*members, *wrist), halo=halo)
@@ -263,6 +264,8 @@ def hands_rubbing(
     x, y = 48.0, 72.0
     far = hand_open(style=style, arm=70, arm_style=sleeve, cuffed=cuffed, cuff_at=11.0)
     near = hand_open(style=style, arm=60, arm_style=sleeve, cuffed=cuffed, halo=GAP)
+    web = Patch(rounded_polygon([(4, -4), (24, -20), (18, -35), (8, -20)], 2), "ground", role="halo")
+    near = group(web, near)
     return group(
         group(far, transform=_placed(x - 11 * size, y - 8 * size, 58, size, size)),
         group(near, transform=_placed(x + 15 * size, y, -26, -1.02 * size, 1.02 * size)),

@@ -157,12 +157,9 @@ def drop(
 
 @part("bubble")
 def bubble(centre: Centre = (20, 50), radius: float = 4.6, style: Style = "paper") -> Node:
-    """A bubble of foam with a light line."""
+    """A bubble of foam."""
     x, y = centre
-    ball = Blob(style, closed(ellipse(x, y, radius)), outline=SMALL_OUTLINE, role="bubble")
-    if radius < 4:
-        return ball
-    return group(ball, Stroke(arc(x, y, radius * 0.52, 190, 275), 1.8, "ink"))
+    return Blob(style, closed(ellipse(x, y, radius)), outline=SMALL_OUTLINE, role="bubble")
 
 
 @part("clock")

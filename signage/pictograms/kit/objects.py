@@ -53,23 +53,24 @@ def glass(style: Style = "accent", level: float = 0.7) -> Node:
     """A drinking glass with water, the middle of its foot at (0, 0), 36 high."""
     inside = rounded_polygon([(-13, -36), (13, -36), (10, 0), (-10, 0)], [1, 1, 3, 3])
     top = -36 * level
-    half = 10 + 3 * level
-    fill = rounded_polygon([(-half, top), (half, top), (10, 0), (-10, 0)], [0.5, 0.5, 3, 3])
+    half = 10.6 + 3 * level
+    fill = rounded_polygon([(-half, top), (half, top), (10.6, 0.6), (-10.6, 0.6)], [0.5, 0.5, 3, 3])
     return group(Blob("paper", closed(inside)), Patch(fill, "accent" if style == "accent" else "tone"))
 
 
 @part("clipboard")
-def clipboard(style: Style = "accent", ticked: bool = True) -> Node:
-    """A clipboard with a list, middle at (0, 0), 30 wide and 38 high."""
+def clipboard(style: Style = "accent", rows: int = 3) -> Node:
+    """A clipboard with ticked rows, middle at (0, 0), 30 wide and 38 high; fewer rows where it is small."""
     nodes: list[Node] = [
         Blob(style, closed(rounded_rectangle(-15, -17, 30, 36, 3))),
-        Patch(rounded_rectangle(-10.6, -11.4, 21.2, 26, 1.6), "paper"),
+        Patch(rounded_rectangle(-10.4, -9.6, 20.8, 24.2, 1.6), "paper"),
         Blob("ink", closed(rounded_rectangle(-6.4, -20.4, 12.8, 7, 2)), halo=0),
     ]
-    for y in (-5.4, 2.2, 9.8):
-        nodes.append(Stroke(line((-0.6, y), (6.6, y)), 2.2))
-        mark = line((-7.6, y - 0.2), (-5.8, y + 1.8), (-3, y - 2.2)) if ticked else line((-7, y), (-4.4, y))
-        nodes.append(Stroke(mark, 2.0))
+    pitch = 22.0 / rows
+    for row in range(rows):
+        y = -10.6 + pitch * (row + 0.86)
+        nodes.append(Stroke(line((0.4, y), (6.6, y)), 2.2))
+        nodes.append(Stroke(line((-7.2, y - 0.2), (-5.4, y + 2), (-2.8, y - 2.4)), 2.2))
     return group(*nodes)
 
 
