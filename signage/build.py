@@ -32,6 +32,9 @@ SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
 CARD_PAPERS = ("A4", "Letter")
 """Papers that a person cuts and folds."""
 
+SMALLEST_POSTER_MM = 200.0
+"""Posters on papers with a shorter side are made only when somebody asks for them."""
+
 
 @dataclass(frozen=True)
 class Project:
@@ -132,7 +135,7 @@ def requests_for(project: Project, wanted: Wanted) -> tuple[SheetRequest, ...]:
                     SheetRequest(name, locale, "poster", phase.id, paper, wanted.tone.value)
                     for phase in protocol.phases
                     for paper in papers
-                    if paper != "A6"
+                    if paper_of(paper).short_side >= SMALLEST_POSTER_MM or wanted.kinds
                 ]
             if "step-cards" in kinds:
                 card_papers = wanted.papers or ("A6", *cut)
