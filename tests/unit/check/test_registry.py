@@ -20,6 +20,6 @@ def test_codes_and_names_are_unique():
 @pytest.mark.parametrize("code", sorted(explanations()))
 def test_every_code_explains_itself(code):
     explanation = explanations()[code]
-    for text in (explanation.what, explanation.why, explanation.example, explanation.cure):
-        assert len(text.split()) >= 4
-        assert text.rstrip()[-1] in ".?"
+    for sentence in (explanation.what, explanation.why, explanation.cure):
+        assert len(sentence.split()) >= 4
+    assert explanation.example
