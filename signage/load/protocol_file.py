@@ -84,6 +84,7 @@ class ActionEntry(Entry):
     fixture: Identifier | None = None
     amount: ReadableText | None = None
     target: Identifier | None = None
+    fresh: YesNo = False
 
 
 class StepEntry(Entry):

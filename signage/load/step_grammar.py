@@ -18,7 +18,7 @@ STEP_KEYS = (
 )  # fmt: skip
 ACTION_KEYS = (
     "do", "by", "on", "item", "technique", "together", "bin", "layer", "agent", "seconds", "part", "check",
-    "to", "chair", "need", "fixture", "amount", "target",
+    "to", "chair", "need", "fixture", "amount", "target", "fresh",
 )  # fmt: skip
 _FOR_EVERY_VERB = ("do", "by", "on")
 
@@ -35,7 +35,7 @@ VERBS = {
     "need": VerbKeys(("need",)),
     "inspect": VerbKeys((), ("item",)),
     "check": VerbKeys(("item", "check")),
-    "don": VerbKeys(("item",)),
+    "don": VerbKeys(("item",), ("fresh",)),
     "fasten": VerbKeys(("item",), ("part",)),
     "unfasten": VerbKeys(("item",), ("part",)),
     "doff": VerbKeys(("item",), ("technique", "together", "bin")),

@@ -186,7 +186,10 @@ class Actor(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Action(Located):
-    """One movement. ``verb`` is the value of ``do``; the other fields are those of the step grammar."""
+    """One movement. ``verb`` is the value of ``do``; the other fields are those of the step grammar.
+
+    ``fresh``: what is put on comes straight out of a closed pack, so it may be put on over a dirty floor.
+    """
 
     verb: str
     by: str = "wearer"
@@ -206,6 +209,7 @@ class Action(Located):
     fixture: str | None = None
     amount: str | None = None
     target: str | None = None
+    fresh: bool = False
 
 
 @dataclass(frozen=True, kw_only=True)
