@@ -39,8 +39,9 @@ wedges, where two fingers part, always are."""
 _DRAWN: frozenset[Pigment] = frozenset({"ink", "accent", "bad", "good"})
 
 GAP_RADIUS = 0.5
-GAP_AREA = 6.5
-"""Gaps narrower than twice the radius may fill this many square units together."""
+GAP_AREA = 7.5
+"""Gaps narrower than twice the radius may fill this many square units together: the roots of the fingers of
+a bare hand always do."""
 
 SLIVER = 5.0
 CRUMB = 0.5

@@ -13,7 +13,7 @@ Grid = list[list[float]]
 _SUBDIVISIONS = 4
 """Scan lines a row."""
 
-_CURVE_STEPS = 6
+_CURVE_STEPS = 10
 
 _Edge = tuple[float, float, float, float, int]
 

@@ -1,0 +1,49 @@
+"""Every shipped picture against the measures of legibility, and every palette."""
+
+import pytest
+
+from signage.pictograms.legibility import (
+    distinctness_findings,
+    palette_findings,
+    scene_findings,
+    thumbnail,
+)
+from signage.pictograms.palette import MONO, PALETTES
+from signage.pictograms.picture import compiled_scene
+from signage.pictograms.scenes import scene_names, scene_of
+
+SAME_ACT_ON_ANOTHER_LAYER = {
+    "rub-inner-gloves/rub-outer-gloves",
+    "sign-inner-glove/sign-outer-glove",
+}
+"""Pairs meant to look alike but for the fill and the cuff of the gloves; they never stand alone."""
+
+
+@pytest.mark.parametrize("name", scene_names())
+def test_a_picture_can_be_read_small_and_printed(name):
+    scene = scene_of(name)
+    findings = scene_findings(name, scene.operations, compiled_scene(name), scene.cropped)
+    assert [finding.message for finding in findings] == []
+
+
+@pytest.mark.parametrize("palette", PALETTES.values(), ids=lambda palette: palette.name)
+def test_a_palette_keeps_its_meanings_apart(palette):
+    assert [finding.message for finding in palette_findings(palette)] == []
+
+
+def test_no_two_pictures_look_alike_without_colour():
+    thumbnails = {name: thumbnail(compiled_scene(name), PALETTES["don"]) for name in scene_names()}
+    alike = {finding.subject for finding in distinctness_findings(thumbnails)}
+    assert alike - SAME_ACT_ON_ANOTHER_LAYER == set()
+
+
+@pytest.mark.parametrize("item", ["apron", "boot-cover", "coverall", "goggles", "hood", "respirator"])
+def test_on_and_off_differ_by_drawing_alone(item):
+    thumbnails = {name: thumbnail(compiled_scene(name), MONO) for name in (f"{item}-on", f"{item}-off")}
+    assert distinctness_findings(thumbnails) == []
+
+
+@pytest.mark.parametrize("item", ["apron", "boot-cover", "coverall", "goggles", "hood", "respirator"])
+def test_every_item_moves_along_an_arrow(item):
+    for name in (f"{item}-on", f"{item}-off"):
+        assert any(operation.role == "arrow" for operation in scene_of(name).operations)

@@ -1,0 +1,114 @@
+import json
+
+import pytest
+
+from signage.pictograms import picture
+from signage.pictograms.kit.nodes import CANVAS
+from signage.pictograms.palette import DOFF, DON, HANDS, MONO, PALETTES
+from signage.pictograms.picture import cache_folder, compiled_scene, picture_form
+from signage.pictograms.scan import area, coverage
+
+
+@pytest.fixture
+def own_cache(tmp_path, monkeypatch):
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
+    compiled_scene.cache_clear()
+    yield tmp_path
+    compiled_scene.cache_clear()
+
+
+def covered(form):
+    return sum(area(mark.path) for mark in form.marks)
+
+
+def test_a_form_holds_filled_paths_and_nothing_else():
+    form = picture_form("apron-on", DON)
+    assert form.size == CANVAS
+    assert all(mark.fill is not None and mark.stroke is None for mark in form.marks)
+
+
+def test_the_palette_chooses_the_fills():
+    accents = {
+        palette.name: {mark.fill for mark in picture_form("apron-on", palette).marks}
+        for palette in PALETTES.values()
+    }
+    assert "#0F86D2" in accents["don"]
+    assert "#0F86D2" not in accents["doff"]
+    assert MONO.accent in accents["mono"]
+    assert HANDS.accent in accents["hands"]
+
+
+def test_a_palette_changes_no_outline():
+    paths = [[mark.path for mark in picture_form("hood-off", palette).marks] for palette in (DON, DOFF, MONO)]
+    assert paths[0] == paths[1] == paths[2]
+
+
+def test_equal_forms_share_a_key_and_others_do_not():
+    keys = {
+        picture_form(name, palette, mirrored).key
+        for name in ("sit-down", "stand-up")
+        for palette in (DON, MONO)
+        for mirrored in (False, True)
+    }
+    assert len(keys) == 8
+
+
+def test_hands_and_heads_stay_as_they_are_on_a_right_to_left_sheet():
+    assert picture_form("goggles-off", DOFF, mirrored=True) == picture_form("goggles-off", DOFF)
+
+
+def test_travel_runs_with_the_reading_on_a_right_to_left_sheet():
+    plain, mirrored = (
+        dict(compiled_scene("to-corridor", mirrored=is_mirrored))["tone"] for is_mirrored in (False, True)
+    )
+    left = [row[::-1] for row in coverage(plain, 24, CANVAS)]
+    assert left == [pytest.approx(row, abs=0.02) for row in coverage(mirrored, 24, CANVAS)]
+
+
+@pytest.mark.parametrize("name", ["sit-down", "to-dirty-side", "enter-room"])
+def test_a_mirrored_picture_loses_nothing(name):
+    assert covered(picture_form(name, DON, mirrored=True)) == pytest.approx(
+        covered(picture_form(name, DON)), rel=0.005
+    )
+
+
+def test_a_compiled_picture_is_kept_on_disk_and_read_again(own_cache):
+    first = compiled_scene("sit-down")
+    (kept,) = cache_folder().glob("*.json")
+    assert kept.is_relative_to(own_cache)
+    compiled_scene.cache_clear()
+    assert compiled_scene("sit-down") == first
+
+
+def test_a_damaged_kept_picture_is_drawn_anew(own_cache):
+    first = compiled_scene("sit-down")
+    (kept,) = cache_folder().glob("*.json")
+    stored = json.loads(kept.read_text())
+    stored["layers"] = stored["layers"][:1]
+    kept.write_text(json.dumps(stored))
+    compiled_scene.cache_clear()
+    assert compiled_scene("sit-down") == first
+
+
+@pytest.mark.parametrize("damage", [b"", b"[]", b"{", b'{"fingerprint": 1}'])
+def test_rubbish_in_the_cache_does_no_harm(own_cache, damage):
+    first = compiled_scene("sit-down")
+    (kept,) = cache_folder().glob("*.json")
+    kept.write_bytes(damage)
+    compiled_scene.cache_clear()
+    assert compiled_scene("sit-down") == first
+
+
+def test_a_cache_that_cannot_be_written_is_no_obstacle(tmp_path, monkeypatch):
+    blocker = tmp_path / "file"
+    blocker.write_text("")
+    monkeypatch.setenv("XDG_CACHE_HOME", str(blocker))
+    compiled_scene.cache_clear()
+    assert picture_form("sit-down", DOFF).marks
+    compiled_scene.cache_clear()
+
+
+def test_without_the_variable_the_cache_lies_in_the_home_folder(tmp_path, monkeypatch):
+    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
+    monkeypatch.setattr(picture.FilePath, "home", lambda: tmp_path)
+    assert cache_folder() == tmp_path / ".cache" / "signage" / "pictures"
