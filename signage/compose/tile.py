@@ -14,7 +14,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.parts import container_tag
 from signage.compose.poster_measures import Grid, Measures
-from signage.compose.poster_sizes import ABOVE_PICTURE, TEXT_PAD, Sizes, small_text_width
+from signage.compose.poster_sizes import ABOVE_PICTURE, NUMBER_COLUMN, TEXT_PAD, Sizes, small_text_width
 from signage.compose.poster_words import PosterWords, sign_of
 from signage.compose.typesetting import line_width
 from signage.drawing.marks import Structure
@@ -104,7 +104,7 @@ def draw_tile(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> N
                 _critical_word(drawing, x, y)
             canvas.picture(
                 step.picture,
-                x + width - 1.6 * k - sizes.picture,
+                _picture_x(drawing, x),
                 y + ABOVE_PICTURE * k + sizes.drop,
                 sizes.picture,
                 context.picture_words(step),
@@ -112,6 +112,14 @@ def draw_tile(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> N
             )
             _container(drawing, numbered, x, y)
             _tile_words(drawing, numbered, x, y)
+
+
+def _picture_x(drawing: Drawing, x: float) -> float:
+    """At the end edge; nearer to the middle of what is beside the number column on wide cards."""
+    k, side = drawing.k, drawing.sizes.picture
+    at_end = x + drawing.grid.width - 1.6 * k - side
+    slack = drawing.grid.width - (NUMBER_COLUMN + 1.6) * k - side
+    return at_end - max(0.0, slack - 8.0 * k) / 2
 
 
 def _big_number(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> None:
