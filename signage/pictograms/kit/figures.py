@@ -64,11 +64,11 @@ def head_front(headgear: Headgear) -> Node:
     mask = Blob(
         "paper",
         closed(
-            rounded_polygon([(45, 13.4), (51, 13.4), (53.6, 16.6), (51, 20.6), (45, 20.6), (42.4, 16.6)], 2.4)
+            rounded_polygon([(45.4, 14.6), (50.6, 14.6), (53.4, 17.4), (51, 21.2), (45, 21.2), (42.6, 17.4)], 2.4)
         ),
         1.8,
     )
-    goggles = Blob("paper", closed(rounded_rectangle(42, 7, 12, 4.4, 1.8)), 1.9)
+    goggles = Blob("paper", closed(rounded_rectangle(42, 8.8, 12, 4, 1.8)), 1.9)
     if headgear == "bare":
         return skull
     if headgear == "respirator":

@@ -1,0 +1,57 @@
+import pytest
+from pydantic import ValidationError
+
+from signage.pictograms.kit import part, part_named, part_names
+from signage.pictograms.kit.nodes import Blob, flatten, group
+
+
+@pytest.mark.parametrize("name", part_names())
+def test_every_part_draws_with_its_defaults(name):
+    assert any(operation.pigment != "ground" for operation in flatten(part_named(name).draw()))
+
+
+@pytest.mark.parametrize("name", part_names())
+def test_every_part_says_what_it_is(name):
+    assert part_named(name).summary.endswith((".", ":")) or "." in part_named(name).summary
+
+
+@pytest.mark.parametrize("name", [name for name in part_names() if part_named(name).takes_style])
+def test_every_part_with_a_style_can_be_the_item_of_a_step(name):
+    item = group(part_named(name).draw(style="accent"), role="item")
+    assert any(operation.pigment == "accent" for operation in flatten(item))
+
+
+def test_arguments_are_checked_by_name_and_type():
+    arguments = part_named("hand-open").arguments
+    assert arguments.model_validate({"style": "tone", "arm": 20}).style == "tone"
+    with pytest.raises(ValidationError, match="colour"):
+        arguments.model_validate({"colour": "red"})
+    with pytest.raises(ValidationError, match="style"):
+        arguments.model_validate({"style": "green"})
+
+
+def test_two_parts_cannot_share_a_name():
+    with pytest.raises(ValueError, match="two parts are named 'hand-open'"):
+
+        @part("hand-open")
+        def another() -> Blob:
+            """Another hand."""
+            return Blob("ink", ())
+
+
+def test_an_unknown_part_is_none():
+    assert part_named("hand-opne") is None
+
+
+@pytest.mark.parametrize("name", ["tick", "prohibition", "clock"])
+def test_signs_with_a_right_way_round_stay_so_when_mirrored(name):
+    from signage.ground.geometry import mirroring
+
+    plain = [operation.path for operation in flatten(part_named(name).draw(centre=(60, 48)))]
+    moved = [
+        operation.path
+        for operation in flatten(group(part_named(name).draw(centre=(36, 48)), transform=mirroring(48)))
+    ]
+    for first, second in zip(plain, moved, strict=True):
+        for one, other in zip(first, second, strict=True):
+            assert one[1:] == pytest.approx(other[1:])
