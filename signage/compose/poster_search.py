@@ -18,6 +18,7 @@ LEAST_TILE = 52.0
 """At k = 1: a card lower than this has no room for the least picture and two short texts."""
 
 COMFORTABLE_PICTURE = 40.0
+MOST_SPARE = 0.3
 GROWTHS = (1.5, 1.35, 1.2, 1.1)
 """Where pictures stay comfortable, words and pictures grow together beyond what the paper asks for."""
 
@@ -38,6 +39,12 @@ class Plan:
     def is_comfortable(self) -> bool:
         """Whether pictures are as large as they should be for the type beside them."""
         return self.sizes.picture >= COMFORTABLE_PICTURE * self.layout.measures.scale
+
+    @property
+    def is_hollow(self) -> bool:
+        """Whether cards are so narrow and high that small pictures hang in empty cards."""
+        tile = self.layout.tile
+        return not self.is_comfortable and self.sizes.spare > MOST_SPARE * tile
 
     @property
     def worth(self) -> float:
@@ -71,13 +78,19 @@ class Task:
 
 def find_plan(task: Task) -> Plan:
     """The best plan on the fewest sheets; the least bad one where none fits."""
+    hollow: list[tuple[int, Plan]] = []
     rejected: list[Plan] = []
     for sheets in range(1, max(1, min(MOST_SHEETS, task.cards)) + 1):
         plans = _plans(task, sheets)
         fitting = [plan for plan in plans if plan.fits]
         if fitting:
-            return _grown(task, sheets, max(fitting, key=lambda plan: plan.worth))
+            best = max(fitting, key=lambda plan: plan.worth)
+            if not best.is_hollow:
+                return _grown(task, sheets, best)
+            hollow.append((sheets, best))
         rejected += plans
+    if hollow:
+        return _grown(task, *hollow[0])
     return min(rejected, key=lambda plan: plan.lacking)
 
 

@@ -28,7 +28,7 @@ TEXT_PAD = 3.2
 class Sizes:
     """Type sizes in points and the side of the picture in millimetres, the same on every tile.
 
-    ``drop`` lowers pictures and words where even the fullest tile has height to spare.
+    ``spare`` is the height that even the fullest tile leaves over.
     ``excess`` is what no rung could mend; ``climbed`` the rungs that were taken.
     """
 
@@ -38,11 +38,16 @@ class Sizes:
     note: float
     zone: float
     picture: float
-    drop: float
+    spare: float
     shows_times: bool
     shows_notes: bool
     climbed: tuple[FitStep, ...]
     excess: tuple[Overflow, ...]
+
+    @property
+    def drop(self) -> float:
+        """By how much pictures and words come down from the head of their tile."""
+        return 0.35 * self.spare
 
 
 @dataclass(frozen=True)
@@ -105,7 +110,7 @@ class SizeFinder:
             note=self._note(),
             zone=self._zone(),
             picture=picture,
-            drop=max(0.0, 0.35 * (self._room_for_picture(headline, detail) - picture)),
+            spare=max(0.0, self._room_for_picture(headline, detail) - picture),
             shows_times=self.with_times,
             shows_notes=self.with_notes,
             climbed=tuple(self.climbed),

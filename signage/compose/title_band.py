@@ -20,7 +20,7 @@ from signage.drawing.marks import FitStep, Structure
 from signage.model.library import Phase
 
 _PAD = 5.0
-_TITLE_TOP = 13.0
+_TITLE_TOP = 13.6
 LEAST_OVER = 11.0
 LEAST_TITLE = 26.0
 
@@ -222,7 +222,7 @@ class TitleBand:
 
     @property
     def _ink_height(self) -> float:
-        foot = 3.6 + (1.6 if self.canvas.style.theme.band is Band.TINTED else 0.0)
+        foot = 3.4 + (1.6 if self.canvas.style.theme.band is Band.TINTED else 0.0)
         return self.place.height - (_TITLE_TOP + foot) * self.k
 
     def _fit_title(self, width: float) -> Fitted:
