@@ -239,7 +239,7 @@ def _container_list(
                     y + row / 2,
                     width - 15,
                     10.5,
-                    "row",
+                    "contents",
                     canvas.face(600),
                     floor=8.5,
                     lines=3,

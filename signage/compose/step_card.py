@@ -34,7 +34,6 @@ class CardSet:
     picture: float
     qr_side: float
     headline_points: float
-    count: int
 
     @property
     def inner_width(self) -> float:
@@ -52,9 +51,9 @@ def compose_step_cards(context: SheetContext, width: float = 105.0, height: floa
     pages: list[Page] = []
     fit = []
     overflows = []
-    for phase in context.protocol.phases:
-        steps = numbered_steps(context.protocol, phase)
-        cards = _card_set(context, steps, width, height)
+    by_phase = [(phase, numbered_steps(context.protocol, phase)) for phase in context.protocol.phases]
+    cards = _card_set(context, tuple(step for _, steps in by_phase for step in steps), width, height)
+    for phase, steps in by_phase:
         for numbered in steps:
             canvas = _card(context, phase, numbered, cards)
             pages.append(canvas.page())
@@ -87,7 +86,7 @@ def _card_set(context: SheetContext, steps: tuple[NumberedStep, ...], width: flo
         points = on_one_line
     side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for numbered in steps))
     picture = 48.5 - max(0.0, 148.0 - height)
-    return CardSet(width, height, picture, side, points, len(steps))
+    return CardSet(width, height, picture, side, points)
 
 
 def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: CardSet) -> Canvas:
@@ -323,7 +322,9 @@ def _control(
         floor=7.5,
         lines=3,
     )
-    card = wording.fixed("card-of", card=wording.number(numbered.number), cards=wording.number(cards.count))
+    card = wording.fixed(
+        "card-of", card=wording.number(numbered.number), cards=wording.number(len(phase.steps))
+    )
     revision, page, owner, review = parts.control_lines(context, card)
     code = wording.code(f"{context.protocol.code}-{phase.id}")
     face = canvas.face()

@@ -22,7 +22,20 @@ EXPLANATION = Explanation(
 )
 
 _READ_IN_ACTION = frozenset(
-    {"title", "headline", "detail", "strip", "row", "key-rule", "key-word", "number", "zone", "time", "note"}
+    {
+        "title",
+        "headline",
+        "detail",
+        "strip",
+        "row",
+        "contents",
+        "key-rule",
+        "key-word",
+        "number",
+        "zone",
+        "time",
+        "note",
+    }
 )
 _ACTION_FLOOR = 9.0
 _CONTROL_FLOOR = 7.0
