@@ -10,6 +10,7 @@ from signage.compose.context import SheetContext
 from signage.compose.parts import RULER_MM, control_lines, packed, ruler
 from signage.compose.poster_measures import Grid
 from signage.compose.typesetting import Face, Room, fit, line_width, measure, sizes_down
+from signage.drawing.marks import FitStep
 from signage.ground.length import MM_PER_POINT
 
 _LEAST_CONTROL = 7.0
@@ -33,10 +34,11 @@ Blocks = tuple[Block, Block, Block, Block]
 
 @dataclass(frozen=True)
 class ControlText:
-    """Lines of control text at one size, each short enough for its block."""
+    """Texts at one size, one below the other; ``lines`` counts the lines of each."""
 
     points: float
-    lines: tuple[str, ...]
+    texts: tuple[str, ...]
+    lines: tuple[int, ...]
 
 
 @dataclass(frozen=True)
@@ -104,8 +106,8 @@ def plan_footer(
         Room(blocks[2].width),
     )
     height = _TOP * scale + max(
-        _CODE_LINE * scale + len(identity.lines) * pitch,
-        len(duties.lines) * pitch,
+        _CODE_LINE * scale + sum(identity.lines) * pitch,
+        sum(duties.lines) * pitch,
         caution.measured.height + 0.4 * scale,
     )
     return Footer(scale, blocks, identity, duties, pitch, height)
@@ -131,12 +133,10 @@ def _set_lines(items: Sequence[str], face: Face, scale: float, width: float, wan
     for points in sizes_down(control_points(scale), _LEAST_CONTROL):
         lines = items if len(items) <= wanted else _evenly(items, face, points, width, wanted)
         if len(lines) <= wanted and max(line_width(line, face, points) for line in lines) <= width:
-            return ControlText(points, tuple(lines))
-    broken: list[str] = []
-    for line in packed(items, face, _LEAST_CONTROL, width):
-        measured = measure(line, face, _LEAST_CONTROL, width)
-        broken += [line[part.start : part.end].strip() for part in measured.lines]
-    return ControlText(_LEAST_CONTROL, tuple(broken))
+            return ControlText(points, tuple(lines), (1,) * len(lines))
+    texts = packed(items, face, _LEAST_CONTROL, width)
+    counts = tuple(len(measure(text, face, _LEAST_CONTROL, width).lines) for text in texts)
+    return ControlText(_LEAST_CONTROL, tuple(texts), counts)
 
 
 def _evenly(items: Sequence[str], face: Face, points: float, width: float, lines: int) -> Sequence[str]:
@@ -175,36 +175,43 @@ def draw_footer(
 
 
 def _code_line(canvas: Canvas, context: SheetContext, title: str, block: Block, top: float, k: float) -> None:
-    """The code of the protocol and, so that a torn foot still says what it was, a title."""
+    """The code of the protocol and, so that a torn foot still says what it was, a title if it fits."""
     code = context.wording.code(context.protocol.code)
     centre = top + 2.4 * k
     width = canvas.ink_line(code, block.x, block.width, centre, 17 * k, "code", canvas.face(700))
+    room = Room(block.width - width - 2.4 * k, _CODE_LINE * k, lines=2)
+    points, face = control_points(k) * 1.25, canvas.face(600)
+    if fit(title, face, points, _LEAST_CONTROL, room).excess:
+        canvas.fit_steps.append(FitStep("code-title", "dropped", points, 0.0))
+        return
     canvas.text(
         title,
         block.x + width + 2.4 * k,
         centre,
-        block.width - width - 2.4 * k,
-        control_points(k) * 1.25,
+        room.width,
+        points,
         "code-title",
-        canvas.face(600),
+        face,
         floor=_LEAST_CONTROL,
-        lines=2,
-        height=_CODE_LINE * k,
+        lines=room.lines,
+        height=room.height,
         valign="middle",
     )
 
 
 def _lines(canvas: Canvas, text: ControlText, block: Block, top: float, pitch: float) -> None:
     face = canvas.face(is_body=True)
-    for index, line in enumerate(text.lines):
+    y = top
+    for line, count in zip(text.texts, text.lines, strict=True):
         canvas.text(
             line,
             block.x,
-            top + index * pitch,
+            y,
             block.width,
             text.points,
             "control",
             face,
-            lines=1,
+            lines=count,
             wanted=max(text.points, control_points(canvas.scale)),
         )
+        y += count * pitch

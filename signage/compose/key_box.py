@@ -69,12 +69,12 @@ class KeyBox:
         k = self.scale
         cell = self._cell(width)
         beside = KeyFit(
-            self._fit_rule(width - cell - 6 * k, self.height - 4.5 * k),
+            self._fit_rule(self._beside_room(width)),
             max(0.0, self._least_word() - cell + 3 * k),
             is_stacked=False,
         )
         stacked = KeyFit(
-            self._fit_rule(width - 6 * k, self.height - (_BAR + 3.4) * k),
+            self._fit_rule(self._stacked_room(width)),
             max(0.0, self._least_word() - width + 3 * k),
             is_stacked=True,
         )
@@ -91,12 +91,13 @@ class KeyBox:
             if fitted.is_stacked:
                 self._word(x, self.y, width, _BAR * self.scale, (True, True, False, False), _WORD * 0.75)
                 top, height = self.y + _BAR * self.scale, self.height - _BAR * self.scale
-                self._rule(fitted.rule, x + 3 * self.scale, width - 6 * self.scale, top, height)
+                room = self._stacked_room(width)
+                self._rule(fitted.rule, x + 3 * self.scale, room, top + height / 2)
             else:
                 cell = self._cell(width)
                 self._word(x, self.y, cell, self.height, (True, False, False, True), _WORD)
-                start, room = x + cell + 3 * self.scale, width - cell - 6 * self.scale
-                self._rule(fitted.rule, start, room, self.y, self.height)
+                room = self._beside_room(width)
+                self._rule(fitted.rule, x + cell + 3 * self.scale, room, self.y + self.height / 2)
             canvas.rect(x, self.y, width, self.height, None, self._ground, 0.7 * self.scale, 1.6 * self.scale)
 
     @property
@@ -112,10 +113,15 @@ class KeyBox:
     def _least_word(self) -> float:
         return line_width(self.words.word, self.canvas.face(700), _LEAST_WORD * self.scale)
 
-    def _fit_rule(self, width: float, height: float) -> Fitted:
-        k = self.scale
-        room = Room(max(width, 1.0), height)
-        return fit(self.words.rule, self._face, LARGEST_RULE * k, LEAST_RULE * k, room)
+    def _beside_room(self, width: float) -> Room:
+        free = width - self._cell(width) - 6 * self.scale
+        return Room(max(free, 1.0), self.height - 4.5 * self.scale)
+
+    def _stacked_room(self, width: float) -> Room:
+        return Room(max(width - 6 * self.scale, 1.0), self.height - (_BAR + 3.4) * self.scale)
+
+    def _fit_rule(self, room: Room) -> Fitted:
+        return fit(self.words.rule, self._face, LARGEST_RULE * self.scale, LEAST_RULE * self.scale, room)
 
     def _word(
         self, x: float, y: float, width: float, height: float, corners: tuple[bool, ...], points: float
@@ -137,17 +143,17 @@ class KeyBox:
             message=f"interface/{self.words.kind}",
         )
 
-    def _rule(self, rule: Fitted, x: float, width: float, y: float, height: float) -> None:
+    def _rule(self, rule: Fitted, x: float, room: Room, middle: float) -> None:
         canvas, k = self.canvas, self.scale
         canvas.text(
             self.words.rule,
             x,
-            y + height / 2,
-            width,
+            middle,
+            room.width,
             rule.points,
             "key-rule",
             self._face,
-            height=rule.measured.height,
+            height=room.height,
             colour=canvas.style.paper if self._is_on_filled else canvas.style.ink,
             valign="middle",
             message=self.words.message,

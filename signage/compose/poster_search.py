@@ -99,26 +99,33 @@ def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
     if not task.cards or not plan.is_comfortable:
         return plan
     for growth in GROWTHS:
-        larger = [found for found in _plans(task, sheets, growth) if found.fits and found.is_comfortable]
+        tried = _plans(task, sheets, growth, COMFORTABLE_PICTURE)
+        larger = [found for found in tried if found.fits and found.is_comfortable]
         if larger:
             return max(larger, key=lambda found: found.worth)
     return plan
 
 
-def _plans(task: Task, sheets: int, growth: float = 1.0) -> list[Plan]:
-    """One plan for each number of columns that leaves room for a card."""
+def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = LEAST_PICTURE) -> list[Plan]:
+    """One plan for each number of columns that leaves room for a card with the least picture."""
     measures = measures_of(task.paper, task.footer * growth, task.qr_least, growth)
     cut = cut_sheets(task.parts, sheets)
     most = max(sum(len(part.modules) for part in page) for page in cut)
+    noted = _noted(task.words, with_times=True, with_notes=True)
     layouts = [
-        layout
-        for columns in range(2, min(MOST_COLUMNS, max(most, 2)) + 1)
-        if (layout := lay_out(cut, columns, measures, _noted(task.words, True, True))).grid.width
-        >= (NUMBER_COLUMN + LEAST_PICTURE) * measures.scale
+        lay_out(cut, columns, measures, noted) for columns in range(2, min(MOST_COLUMNS, max(most, 2)) + 1)
     ]
-    roomy = [layout for layout in layouts if layout.tile >= LEAST_TILE * measures.scale or not task.cards]
-    tried = roomy or sorted(layouts, key=lambda layout: layout.tile)[-1:]
-    return [_best_of_rungs(task, cut, len(layout.grid.starts), measures) for layout in tried]
+    least_width = (NUMBER_COLUMN + least_picture) * measures.scale
+    least_tile = (LEAST_TILE - LEAST_PICTURE + least_picture) * measures.scale
+    roomy = [
+        layout
+        for layout in layouts
+        if layout.grid.width >= least_width and (layout.tile >= least_tile or not task.cards)
+    ]
+    if not roomy and growth == 1.0:
+        # None can fit: the one nearest to it tells by how much the words are too large.
+        roomy = [max(layouts, key=lambda layout: min(layout.tile, layout.grid.width))]
+    return [_best_of_rungs(task, cut, len(layout.grid.starts), measures) for layout in roomy]
 
 
 def _best_of_rungs(
@@ -128,7 +135,9 @@ def _best_of_rungs(
     best: Plan | None = None
     for with_notes in (True, False) if task.words.notes else (True,):
         for with_times in (True, False) if task.words.every_rub else (True,):
-            layout = lay_out(cut, columns, measures, _noted(task.words, with_times, with_notes))
+            layout = lay_out(
+                cut, columns, measures, _noted(task.words, with_times=with_times, with_notes=with_notes)
+            )
             finder = SizeFinder(
                 layout, task.words, task.wording, with_times=with_times, with_notes=with_notes
             )
@@ -141,7 +150,7 @@ def _best_of_rungs(
     return best
 
 
-def _noted(words: PosterWords, with_times: bool, with_notes: bool) -> HasNote:
+def _noted(words: PosterWords, *, with_times: bool, with_notes: bool) -> HasNote:
     def has_note(part: ZonePart) -> bool:
         note = words.note(
             part.zone, is_continued=part.is_continued, with_times=with_times, with_notes=with_notes

@@ -104,6 +104,13 @@ def test_a_key_word_wider_than_its_cell_is_counted():
     assert long.fit(80).excess > 10
 
 
+def test_a_rule_that_does_not_fit_is_recorded_and_not_hidden():
+    _, canvas = drawn(words_of(rule=" ".join([RULE] * 6)))
+    (overflow,) = canvas.overflows
+    assert overflow.role == "key-rule"
+    assert overflow.excess_mm > 0
+
+
 def test_an_approved_band_has_no_tag_and_starts_with_the_code():
     context = replace(demo.context(), is_draft=False)
     canvas = Canvas(297, 420, context.wording, style_of("doff"), 1.0, 12.0)
