@@ -308,6 +308,9 @@ def back_panel(canvas: Canvas, context: SheetContext) -> Canvas:
             lines.append(wording.fixed("translation-unverified"))
     y += 1.2
     for line in lines:
-        y = canvas.text(line, _MARGIN, y + 0.5, inner, 8.2, "control", canvas.face(), floor=7, lines=2)
-    parts.ruler(canvas, context, _MARGIN, canvas.height - _MARGIN - 6.6, "below")
+        y = canvas.text(line, _MARGIN, y + 0.9, inner, 8.2, "control", canvas.face(), floor=7, lines=2)
+    sentence = wording.fixed("ruler", length=wording.millimetres(50))
+    words_height = tallest([sentence], canvas.face(), 7.5, inner)
+    foot = canvas.height - _MARGIN - words_height - 1.6
+    parts.ruler(canvas, context, _MARGIN, foot, "below", width=inner)
     return canvas
