@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
 
 from signage.compose.arrangement import numbered_steps, zone_parts
 from signage.compose.canvas import Canvas
@@ -11,7 +12,7 @@ from signage.compose.footer import draw_footer, plan_footer
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon
 from signage.compose.poster_layout import PosterPage
-from signage.compose.poster_measures import margin_of, scale_of
+from signage.compose.poster_measures import margin_of
 from signage.compose.poster_search import Plan, Task, find_plan
 from signage.compose.poster_sheet import poster_sheet
 from signage.compose.poster_sizes import SizeFinder
@@ -40,7 +41,7 @@ def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
         words=words,
         wording=context.wording,
         paper=paper,
-        footer=_footer_height(context, paper),
+        footer_of=partial(_footer_height, context, paper),
         qr_least=smallest_side_mm(context.training_link()),
     )
     plan = find_plan(task)
@@ -91,9 +92,8 @@ def _draw_page(
     return canvas
 
 
-def _footer_height(context: SheetContext, paper: Paper) -> float:
+def _footer_height(context: SheetContext, paper: Paper, scale: float) -> float:
     """The height of the footer before its columns are known."""
-    scale = scale_of(paper)
     margin = margin_of(paper)
     width = paper.width - 2 * margin
     return plan_footer(context, scale, margin, width, is_landscape=paper.is_landscape).height

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from signage.compose.arrangement import ZonePart
 from signage.compose.papers import Paper
 from signage.compose.poster_layout import HasNote, PosterLayout, cut_sheets, lay_out
-from signage.compose.poster_measures import Measures, measures_of
+from signage.compose.poster_measures import Measures, measures_of, scale_of
 from signage.compose.poster_sizes import LEAST_PICTURE, NUMBER_COLUMN, SizeFinder, Sizes
 from signage.compose.poster_words import PosterWords
 from signage.words.wording import Wording
@@ -61,13 +62,13 @@ class Plan:
 
 @dataclass(frozen=True)
 class Task:
-    """What is to be laid out, and on what."""
+    """What is to be laid out, and on what; ``footer_of`` gives the height of the footer at a scale."""
 
     parts: tuple[ZonePart, ...]
     words: PosterWords
     wording: Wording
     paper: Paper
-    footer: float
+    footer_of: Callable[[float], float]
     qr_least: float
 
     @property
@@ -108,12 +109,14 @@ def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
 
 def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = LEAST_PICTURE) -> list[Plan]:
     """One plan for each number of columns that leaves room for a card with the least picture."""
-    measures = measures_of(task.paper, task.footer * growth, task.qr_least, growth)
+    footer = task.footer_of(scale_of(task.paper) * growth)
+    measures = measures_of(task.paper, footer, task.qr_least, growth)
     cut = cut_sheets(task.parts, sheets)
     most = max(sum(len(part.modules) for part in page) for page in cut)
     noted = _noted(task.words, with_times=True, with_notes=True)
     layouts = [
-        lay_out(cut, columns, measures, noted) for columns in range(2, min(MOST_COLUMNS, max(most, 2)) + 1)
+        lay_out(cut, columns, measures, noted)
+        for columns in range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
     ]
     least_width = (NUMBER_COLUMN + least_picture) * measures.scale
     least_tile = (LEAST_TILE - LEAST_PICTURE + least_picture) * measures.scale
