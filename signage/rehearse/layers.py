@@ -1,0 +1,79 @@
+"""Which garment lies over which, as the kit declares it."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping
+
+from signage.model.library import Garment
+
+
+class Layers:
+    """The relations of all garments of a kit; made once, asked often.
+
+    ``over`` of the kit is direct: what it does not name is not inferred, except that on one and the same
+    part of the body what lies over the layer between lies over the layer beneath as well.
+    """
+
+    def __init__(self, garments: Mapping[str, Garment]) -> None:
+        self.sites = {key: frozenset(garment.covers) for key, garment in garments.items()}
+        self._parallel = {key for key, garment in garments.items() if garment.parallel}
+        self._directly_below = {
+            key: frozenset(below for below in garment.over if below in garments)
+            for key, garment in garments.items()
+        }
+        self._below = {key: self._reach(key) for key in garments}
+        self.coverers: dict[str, tuple[str, ...]] = {
+            inner: tuple(sorted(outer for outer in garments if self.lies_over(outer, inner)))
+            for inner in garments
+        }
+
+    def _reach(self, start: str) -> frozenset[str]:
+        """Everything that can be reached downwards; ``start`` itself only where it lies on a circle."""
+        found: set[str] = set()
+        waiting = list(self._directly_below[start])
+        while waiting:
+            below = waiting.pop()
+            if below not in found:
+                found.add(below)
+                waiting.extend(self._directly_below[below])
+        return frozenset(found)
+
+    def lies_over(self, outer: str, inner: str) -> bool:
+        """Whether ``outer`` is declared over ``inner``, or lies over it on a part that both cover."""
+        if inner in self._directly_below[outer]:
+            return True
+        return inner in self._below[outer] and bool(self.sites[outer] & self.sites[inner])
+
+    def covering(self, inner: str, worn: Collection[str]) -> tuple[str, ...]:
+        """What is worn over a garment."""
+        return tuple(outer for outer in self.coverers[inner] if outer in worn)
+
+    def is_exposed(self, garment: str, worn: Collection[str]) -> bool:
+        """Whether some part that the garment covers has nothing worn over it."""
+        hidden: set[str] = set()
+        for outer in self.covering(garment, worn):
+            hidden |= self.sites[outer]
+        return not self.sites[garment] <= hidden
+
+    def outermost_at(self, site: str, worn: Iterable[str]) -> tuple[str, ...]:
+        """What lies outermost on one part of the body; several where no order is declared."""
+        there = [garment for garment in worn if site in self.sites[garment]]
+        return tuple(g for g in there if not any(outer in there for outer in self.coverers[g] if outer != g))
+
+    def is_order_unknown(self, one: str, other: str) -> bool:
+        """Whether two garments share a part of the body and nothing says which lies outside."""
+        if one in self._parallel or other in self._parallel or not self.sites[one] & self.sites[other]:
+            return False
+        return other not in self._below[one] and one not in self._below[other]
+
+    def circles(self, start: Iterable[str]) -> list[tuple[str, ...]]:
+        """Garments that lie over one another in a circle, among those in ``start`` and beneath them."""
+        seen = set(start)
+        for garment in tuple(seen):
+            seen |= self._below[garment]
+        on_circle = sorted(garment for garment in seen if garment in self._below[garment])
+        found: dict[frozenset[str], tuple[str, ...]] = {}
+        for garment in on_circle:
+            members = frozenset(g for g in self._below[garment] if garment in self._below[g])
+            found.setdefault(members, tuple(sorted(members)))
+        return list(found.values())

@@ -1,0 +1,68 @@
+"""The local decisions that the rules read, and the strictest reading of each where it is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from signage.model.library import PolicyScalar, PolicyValue
+
+HYGIENE_EACH = "hygiene-each"
+RESPIRATOR_LAST = "respirator-last"
+SOIL_NEEDS_WASH = "soil-needs-wash"
+CHLORINE_ON_SKIN = "chlorine-on-skin"
+OBSERVER_FOR_REMOVAL = "observer-for-removal"
+MINIMUM_RUB = "min-rub"
+MINIMUM_WASH = "min-wash"
+GLOVE_HYGIENE_LIMIT = "glove-hygiene-limit"
+AGENTS_ON_GLOVE = "agents-on-glove"
+AGENTS_ON_SKIN = "agents-on-skin"
+
+STRICTEST: Mapping[str, PolicyScalar | tuple[str, ...]] = MappingProxyType(
+    {
+        HYGIENE_EACH: True,
+        RESPIRATOR_LAST: True,
+        SOIL_NEEDS_WASH: True,
+        CHLORINE_ON_SKIN: False,
+        OBSERVER_FOR_REMOVAL: True,
+        MINIMUM_RUB: 30,
+        MINIMUM_WASH: 60,
+        GLOVE_HYGIENE_LIMIT: 0,
+        AGENTS_ON_GLOVE: (),
+        AGENTS_ON_SKIN: (),
+    }
+)
+"""Times in seconds: the upper ends of 20 to 30 s for a rub and 40 to 60 s for a wash, WHO Guidelines on
+Hand Hygiene in Health Care, 2009, read through secondary pages."""
+
+
+class LocalPolicy:
+    """The decisions of one library. ``missing`` gathers what was asked for and is not there."""
+
+    def __init__(self, values: Mapping[str, PolicyValue]) -> None:
+        self._values = values
+        self.missing: set[str] = set()
+
+    def is_yes(self, key: str) -> bool:
+        """A yes-or-no decision."""
+        return bool(self._decided(key, bool))
+
+    def number(self, key: str) -> int:
+        """A decision that is a whole number."""
+        value = self._decided(key, int)
+        assert isinstance(value, int)
+        return value
+
+    def words(self, key: str) -> tuple[str, ...]:
+        """A decision that is a list of words."""
+        value = self._decided(key, tuple)
+        assert isinstance(value, tuple)
+        return value
+
+    def _decided(self, key: str, kind: type) -> PolicyScalar | tuple[str, ...]:
+        """The local value if it is there and of this kind, else the strictest reading."""
+        decision = self._values.get(key)
+        if decision is not None and type(decision.value) is kind:
+            return decision.value
+        self.missing.add(key)
+        return STRICTEST[key]

@@ -1,0 +1,59 @@
+"""The movements of a schedule, and which of them share one time."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+
+from signage.model.library import Action, Phase
+from signage.rehearse.people import Moment
+from signage.rehearse.setting import Schedule
+
+
+@dataclass(frozen=True, slots=True)
+class Movement:
+    """One movement with the time that counts for it.
+
+    On a technique card several movements in a row are one hand hygiene: the first carries the time of all,
+    the others are ``is_continued``.
+    """
+
+    moment: Moment
+    seconds: int | None
+    is_continued: bool = False
+
+
+def plan(schedule: Schedule, skipped: Collection[int], wanted: Collection[str]) -> list[list[Movement]]:
+    """The movements of each step that is done, in order; steps for other conditions are left out."""
+    planned: list[list[Movement]] = []
+    before: tuple[Phase, Action] | None = None
+    for index, (phase, step) in enumerate(schedule):
+        if index in skipped or step.when not in wanted:
+            continue
+        movements = []
+        for action in step.actions:
+            is_continued = before is not None and _is_same_hygiene(before, phase, action)
+            moment = Moment(index, phase, step, action)
+            movements.append(Movement(moment, _seconds(phase, action), is_continued))
+            before = (phase, action)
+        if movements:
+            planned.append(movements)
+    return planned
+
+
+def _is_same_hygiene(before: tuple[Phase, Action], phase: Phase, action: Action) -> bool:
+    """Whether this movement goes on with the hygiene of the movement before it."""
+    earlier_phase, earlier = before
+    return (
+        phase is earlier_phase
+        and earlier.verb == action.verb == "hygiene"
+        and bool(earlier.part and action.part)
+        and (earlier.by, earlier.on, earlier.agent, earlier.layer)
+        == (action.by, action.on, action.agent, action.layer)
+    )
+
+
+def _seconds(phase: Phase, action: Action) -> int | None:
+    """The time of a movement; on a technique card it is that of the phase, which all its parts share."""
+    is_share = action.verb == "hygiene" and bool(action.part)
+    return phase.seconds if is_share and phase.seconds is not None else action.seconds

@@ -1,0 +1,158 @@
+"""The pre-pass: everything that is named must exist and be of the kind that is wanted (rules ST-1, ST-2)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from types import MappingProxyType
+
+from signage.model.library import Action
+from signage.rehearse.body import HANDS, SKIN
+from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
+from signage.rehearse.scene import Scene
+from signage.rehearse.setting import Schedule, Setting
+from signage.rehearse.techniques import TECHNIQUES
+from signage.rehearse.verbs.table import VERBS
+
+AGENTS = frozenset({"rub", "wash", "chlorine", "wipe"})
+
+_NEEDED: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {
+        "need": ("need",),
+        "check": ("item", "check"),
+        "don": ("item",),
+        "doff": ("item",),
+        "fasten": ("item",),
+        "unfasten": ("item",),
+        "hygiene": ("agent",),
+        "touch": ("target",),
+        "move": ("to",),
+        "sit": ("chair",),
+        "disinfect": ("fixture",),
+        "handover": ("item", "on"),
+        "replace": ("fixture",),
+        "branch": ("to",),
+    }
+)
+_WEARING = frozenset({"check", "don", "doff", "fasten", "unfasten", "adjust"})
+_FIXTURE_KINDS: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {"hygiene": ("dispenser", "sink"), "mat": ("mat",)}
+)
+
+Fault = tuple[str, str]
+"""The field at fault and the message."""
+
+
+def setting_faults(setting: Setting) -> list[str]:
+    """What is wrong with people, ward and end; nothing can be rehearsed while it stands."""
+    zones, protocol = setting.ward.zones, setting.protocol
+    faults = [] if zones else [f"The ward '{protocol.ward}' is not in the library."]
+    for actor in protocol.people:
+        if zones and actor.starts_in not in zones:
+            faults.append(f"{actor.id} starts in '{actor.starts_in}', which is no zone of the ward.")
+        strange = [item for item in actor.wears if not _is_garment(setting, item)]
+        faults += [f"{actor.id} wears '{item}', which is no garment of the kit." for item in strange]
+    if zones and protocol.ends_in not in zones:
+        faults.append(f"The protocol ends in '{protocol.ends_in}', which is no zone of the ward.")
+    return faults
+
+
+def look_at_references(scene: Scene, schedule: Schedule) -> frozenset[int]:
+    """Reports ST-1 and ST-2; the result are the positions of steps that must be skipped."""
+    skipped = set()
+    seen: set[str] = set()
+    for index, (_phase, step) in enumerate(schedule):
+        if step.id in seen:
+            message = f"There is an earlier step '{step.id}'."
+            scene.report_form(SAME_STEP_TWICE, message, step.at("id"), step=step.id)
+        seen.add(step.id)
+        for action in step.actions:
+            for field, message in _action_faults(scene.setting, action):
+                skipped.add(index)
+                place = action.places.get(field, step.place)
+                scene.report_form(UNKNOWN_REFERENCE, message, place, step=step.id, item=field)
+    return frozenset(skipped)
+
+
+def _action_faults(setting: Setting, action: Action) -> Iterator[Fault]:
+    """Everything that one movement names and that is not there, or is of another kind."""
+    if action.verb not in VERBS:
+        yield "verb", f"'{action.verb}' is not a verb."
+        return
+    for field in _NEEDED.get(action.verb, ()):
+        if getattr(action, field) is None:
+            yield "verb", f"The verb '{action.verb}' needs '{field}'."
+    if action.verb == "adjust" and action.item is None and action.target is None:
+        yield "verb", "The verb 'adjust' needs 'item' or 'target'."
+    yield from _people_and_words(setting, action)
+    yield from _kit(setting, action)
+    yield from _places(setting, action)
+
+
+def _people_and_words(setting: Setting, action: Action) -> Iterator[Fault]:
+    people = {actor.id for actor in setting.protocol.people}
+    for field in ("by", "on"):
+        name = getattr(action, field)
+        if name is not None and name not in people:
+            yield field, f"'{name}' is not a person of this protocol."
+    if action.technique is not None and action.technique not in TECHNIQUES:
+        yield "technique", f"'{action.technique}' is not a technique."
+    if action.agent is not None and action.agent not in AGENTS:
+        yield "agent", f"'{action.agent}' is not an agent."
+
+
+def _is_garment(setting: Setting, name: str) -> bool:
+    """Whether something can be worn: it is in the kit and covers a part of the body."""
+    return name in setting.garments and bool(setting.garments[name].covers)
+
+
+def _is_glove(setting: Setting, name: str) -> bool:
+    """Whether something is a hand layer: it is in the kit and covers the hands."""
+    return name in setting.garments and HANDS in setting.garments[name].covers
+
+
+def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
+    """Items, layers, fasteners and checks."""
+    item = action.item
+    if item is not None and item not in setting.garments:
+        yield "item", f"'{item}' is not in the kit."
+    elif item is not None and action.verb in _WEARING and not _is_garment(setting, item):
+        yield "item", f"'{item}' is never worn; '{action.verb}' needs something that is."
+    elif item is not None:
+        garment = setting.garments[item]
+        if action.verb == "check" and action.check is not None and action.check not in garment.checks:
+            yield "check", f"'{action.check}' is not a check of '{item}'."
+        if action.verb in ("fasten", "unfasten") and action.part not in (None, *garment.fasteners):
+            yield "part", f"'{action.part}' is not a fastener of '{item}'."
+    if action.together is not None and not _is_garment(setting, action.together):
+        yield "together", f"'{action.together}' is not a garment of the kit."
+    layer = action.layer
+    if layer is not None and layer != SKIN and not _is_glove(setting, layer):
+        yield "layer", f"'{layer}' is neither skin nor a garment that covers the hands."
+
+
+def _places(setting: Setting, action: Action) -> Iterator[Fault]:
+    """Fixtures and their kinds, zones, targets and branches."""
+    fixture_kinds = _FIXTURE_KINDS.get(action.verb, ())
+    wanted = (("bin", ("bin", "tub")), ("chair", ("chair",)), ("fixture", fixture_kinds))
+    for field, kinds in wanted:
+        name = getattr(action, field)
+        if name is None:
+            continue
+        fixture = setting.ward.fixtures.get(name)
+        if fixture is None:
+            yield field, f"'{name}' is not a fixture of the ward."
+        elif kinds and fixture.kind not in kinds:
+            yield field, f"'{name}' is a {fixture.kind}; wanted: {' or '.join(kinds)}."
+    if action.verb == "move" and action.to is not None and action.to not in setting.ward.zones:
+        yield "to", f"'{action.to}' is not a zone of the ward."
+    if action.verb == "branch" and action.to is not None and action.to not in setting.branches:
+        yield "to", f"'{action.to}' is neither a step of this protocol nor a protocol."
+    yield from _target(setting, action)
+
+
+def _target(setting: Setting, action: Action) -> Iterator[Fault]:
+    name = action.target
+    if action.verb not in ("touch", "adjust") or name is None:
+        return
+    if name not in setting.sites and name not in setting.ward.fixtures and not _is_garment(setting, name):
+        yield "target", f"'{name}' is neither a part of the body, nor worn, nor a fixture of the ward."

@@ -1,0 +1,1 @@
+"""What each verb of a step does to persons, kit and fixtures."""

@@ -1,0 +1,84 @@
+"""What is looked at before a movement is done: what is in the hand, what is on it, and whose hand it is."""
+
+from __future__ import annotations
+
+from signage.rehearse import local_policy
+from signage.rehearse.people import Person
+from signage.rehearse.rules.conduct import NOBODY_TO_HELP, OBSERVER_TOUCHES
+from signage.rehearse.rules.hands import NO_HYGIENE_AFTER_REMOVAL
+from signage.rehearse.rules.places import STILL_IN_HAND
+from signage.rehearse.scene import Act, Scene
+
+_ALLOWED_WHILE_HOLDING = frozenset({"discard", "say", "wait", "inspect", "branch"})
+_ALLOWED_BEFORE_HYGIENE = frozenset({"hygiene", "discard", "inspect", "say", "wait", "stand", "branch"})
+_HANDLING = frozenset({"don", "doff", "fasten", "unfasten", "touch", "adjust", "handover"})
+
+
+def look_before(scene: Scene, act: Act) -> None:
+    """Rules BN-4, HH-1, RO-1 and RO-2, in this order."""
+    _held_item(scene, act)
+    _hygiene_still_due(scene, act)
+    _whose_hands(scene, act)
+
+
+def _held_item(scene: Scene, act: Act) -> None:
+    """Rule BN-4: something else is done while a removed item is still in the hand."""
+    if act.action.verb in _ALLOWED_WHILE_HOLDING:
+        return
+    for held in act.by.held:
+        is_given_away = act.action.verb == "handover" and act.action.item in held.items
+        if not held.was_told and not is_given_away:
+            held.was_told = True
+            message = f"Still in the hand: {scene.setting.names(held.items)}; wanted: discard it first."
+            scene.report(STILL_IN_HAND, message, item=held.items[0], person=act.by)
+
+
+def _hygiene_still_due(scene: Scene, act: Act) -> None:
+    """Rule HH-1: said once for each removal, then taken as known."""
+    pending = act.by.pending
+    if pending is None or act.action.verb in _ALLOWED_BEFORE_HYGIENE:
+        return
+    if scene.policy.is_yes(local_policy.HYGIENE_EACH):
+        after = f"step {pending.moment.step.id} ({scene.name(pending.item)})"
+        message = f"No hand hygiene between {after} and this step; the outermost layer was to be cleaned."
+        scene.report(NO_HYGIENE_AFTER_REMOVAL, message, item=pending.item, person=act.by)
+        act.by.pending = None
+
+
+def _whose_hands(scene: Scene, act: Act) -> None:
+    """Rules RO-1 and RO-2: observers keep their hands off, and helpers must be there."""
+    verb = act.action.verb
+    if verb == "discard":
+        _observer_and_waste(scene, act)
+        return
+    if act.by is act.on or verb not in _HANDLING:
+        return
+    observers = [person for person in (act.by, act.on) if person.role == "observer"]
+    if act.by.role == "observer" or (verb == "handover" and observers):
+        _tell_observer(scene, act, observers[0])
+    elif act.by.zone != act.on.zone and not _reach_over_line(scene, act):
+        zones = f"{scene.name(act.by.zone)}, {scene.name(act.on.zone)}"
+        message = f"{act.by.id} acts on {act.on.id}, and they are in two zones: {zones}."
+        scene.report(NOBODY_TO_HELP, message, person=act.by)
+
+
+def _tell_observer(scene: Scene, act: Act, observer: Person) -> None:
+    thing = act.action.item or act.action.target
+    message = f"The observer handles: {scene.name(thing)}; observers watch and speak."
+    scene.report(OBSERVER_TOUCHES, message, item=thing, person=observer)
+
+
+def _observer_and_waste(scene: Scene, act: Act) -> None:
+    """An observer who discards what somebody else took off handles that kit."""
+    if act.by.role != "observer" or act.action.item is None:
+        return
+    if not any(act.action.item in held.items for held in act.by.held):
+        _tell_observer(scene, act, act.by)
+
+
+def _reach_over_line(scene: Scene, act: Act) -> bool:
+    """Whether a thing can be handed over where two zones meet at a door."""
+    if act.action.verb != "handover":
+        return False
+    ways = {(act.by.zone, act.on.zone), (act.on.zone, act.by.zone)}
+    return bool(ways & scene.setting.doors)

@@ -1,0 +1,154 @@
+"""Putting on, closing, inspecting and checking."""
+
+from __future__ import annotations
+
+from signage.rehearse.body import HANDS
+from signage.rehearse.level import Level
+from signage.rehearse.meeting import hand_and_garment_meet
+from signage.rehearse.people import Moment, Pending, Person, Worn
+from signage.rehearse.rules.conduct import CHECK_AFTER_COVERED, CHECK_BEFORE_ITEM, KIT_NOT_INSPECTED
+from signage.rehearse.rules.contact import CLEAN_KIT_DIRTY_HANDS
+from signage.rehearse.rules.hands import KIT_BEFORE_HYGIENE
+from signage.rehearse.rules.layering import (
+    LAYER_BENEATH_MISSING,
+    LAYERS_UNDECLARED,
+    NOT_WORN,
+    PUT_ON_TOO_LATE,
+    PUT_ON_TWICE,
+)
+from signage.rehearse.rules.places import CLEAN_KIT_IN_DIRTY_ZONE
+from signage.rehearse.scene import Act, Scene
+from signage.rehearse.surroundings import take_on_the_room
+
+
+def put_on(scene: Scene, act: Act) -> None:
+    """A garment goes on: clean, its outside at the level of the hands that hold it (gloves by the cuff)."""
+    item, person = act.item, act.on
+    if item in person.worn:
+        message = f"Already worn: {scene.name(item)}."
+        scene.report(PUT_ON_TWICE, message, item=item, person=person, field="item")
+        return
+    _judge_layers(scene, act)
+    _judge_cleanness(scene, act)
+    person.checked_by_observer = False
+    worn = _new(scene, item, act.moment)
+    if HANDS not in worn.garment.covers:
+        worn.join(act.by.hand_level())
+    person.worn[item] = worn
+    report_unknown_order(scene, person, item)
+    take_on_the_room(scene, person, only=item)
+
+
+def _new(scene: Scene, item: str, moment: Moment) -> Worn:
+    garment = scene.setting.garments[item]
+    worn = Worn(garment, moment)
+    if garment.open_when_donned:
+        worn.open_fasteners.update(garment.fasteners)
+    return worn
+
+
+def _judge_layers(scene: Scene, act: Act) -> None:
+    """Rules LY-2 and LY-3."""
+    item, person = act.item, act.on
+    over = scene.layers.covering(item, person.worn)
+    if over:
+        message = f"Put on too late: {scene.name(item)}; already over it: {scene.setting.names(over)}."
+        scene.report(PUT_ON_TOO_LATE, message, item=item, others=over, person=person)
+    missing = tuple(g for g in scene.setting.garments[item].needs_under if g not in person.worn)
+    if missing:
+        message = f"{scene.name(item)} put on; missing beneath: {scene.setting.names(missing)}."
+        scene.report(LAYER_BENEATH_MISSING, message, item=item, others=missing, person=person)
+
+
+def _judge_cleanness(scene: Scene, act: Act) -> None:
+    """Rules ZN-1, CT-4, HH-8 and EN-1."""
+    item, person, hands = act.item, act.on, act.by
+    name = scene.name(item)
+    if scene.zone(person).floor == "dirty" and not act.action.fresh:
+        message = f"{name} put on over the dirty floor of zone {scene.name(person.zone)}."
+        scene.report(CLEAN_KIT_IN_DIRTY_ZONE, message, item=item, person=person)
+    if hands.hand_level() is Level.CONTAMINATED:
+        message = f"{name} handled with contaminated {scene.name(hands.top_layer())}."
+        scene.report(CLEAN_KIT_DIRTY_HANDS, message, item=item, person=hands)
+    if not hands.has_cleaned_hands:
+        message = f"{name} put on before any hand hygiene."
+        scene.report(KIT_BEFORE_HYGIENE, message, item=item, person=hands)
+        hands.has_cleaned_hands = True  # said once; all kit after it has the same cause
+    if scene.setting.garments[item].inspect and not _is_inspected(scene, item):
+        message = f"{name} put on without being inspected."
+        scene.report(KIT_NOT_INSPECTED, message, item=item, person=person)
+
+
+def _is_inspected(scene: Scene, item: str) -> bool:
+    """Whoever inspects the kit, it is inspected."""
+    return any(p.whole_kit_inspected or item in p.inspected for p in scene.people.values())
+
+
+def report_unknown_order(scene: Scene, person: Person, item: str) -> None:
+    """Rule LY-A for one garment against all others that are worn with it."""
+    for other in person.worn:
+        if other != item and scene.layers.is_order_unknown(item, other):
+            names = scene.setting.names((item, other))
+            message = f"Both cover the same part, and no order is declared: {names}."
+            scene.report(LAYERS_UNDECLARED, message, item=item, others=(other,), person=person)
+
+
+def inspect(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
+    """Kit is looked over; an observer who looks at a person checks the whole ensemble on that person."""
+    if act.by.role == "observer" and act.on is not act.by:
+        act.on.checked_by_observer = True
+    elif act.action.item is not None:
+        act.by.inspected.add(act.action.item)
+    else:
+        act.by.whole_kit_inspected = True
+
+
+def check(scene: Scene, act: Act) -> None:
+    """A check that the kit requires, such as that of a respirator's seal (rules EN-7 and EN-8)."""
+    item, person = act.item, act.on
+    worn = person.worn.get(item)
+    if worn is None:
+        message = f"Checked before it is on: {scene.name(item)}."
+        scene.report(CHECK_BEFORE_ITEM, message, item=item, person=person)
+        return
+    over = scene.layers.covering(item, person.worn)
+    if over:
+        message = f"Checked after it is covered: {scene.name(item)}, under {scene.setting.names(over)}."
+        scene.report(CHECK_AFTER_COVERED, message, item=item, others=over, person=person)
+    worn.checks.add(act.action.check or "")
+    worn.moved_after_check = None
+
+
+def meet_need(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
+    """A personal need, such as a drink, is met."""
+    act.on.needs_met.add(act.action.need or "")
+
+
+def fasten(scene: Scene, act: Act) -> None:
+    """A fastener is closed; no part named means all of them."""
+    worn = _fastener(scene, act)
+    if worn is not None:
+        worn.open_fasteners.difference_update(_parts(act, worn))
+
+
+def unfasten(scene: Scene, act: Act) -> None:
+    """A fastener is opened; no part named means all of them."""
+    worn = _fastener(scene, act)
+    if worn is not None:
+        worn.open_fasteners.update(_parts(act, worn))
+
+
+def _parts(act: Act, worn: Worn) -> tuple[str, ...]:
+    return (act.action.part,) if act.action.part else worn.garment.fasteners
+
+
+def _fastener(scene: Scene, act: Act) -> Worn | None:
+    """Hands hold the outside of the garment; if it is contaminated, hygiene is due afterwards."""
+    item, person = act.item, act.on
+    if item not in person.worn:
+        message = f"Not worn at this step: {scene.name(item)}."
+        scene.report(NOT_WORN, message, item=item, person=person, field="item")
+        return None
+    if hand_and_garment_meet(scene, act.by, person, item) is Level.CONTAMINATED:
+        act.by.pending = Pending(item, act.moment)
+    return person.worn[item]

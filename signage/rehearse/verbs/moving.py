@@ -1,0 +1,110 @@
+"""Going from zone to zone, and what must be true at the line."""
+
+from __future__ import annotations
+
+from signage.rehearse.level import Level
+from signage.rehearse.people import Person
+from signage.rehearse.rules.conduct import (
+    CHECK_MISSING,
+    FASTENER_OPEN,
+    NEED_NOT_MET,
+    NO_OBSERVER_CHECK,
+    NOT_COVERED,
+)
+from signage.rehearse.rules.places import CARRIED_INTO_CLEAN_ZONE, CONTAMINATED_SOLES, NO_WAY, STILL_SEATED
+from signage.rehearse.scene import Act, Scene
+from signage.rehearse.surroundings import stand_on_the_floor, take_on_the_room
+
+
+def move(scene: Scene, act: Act) -> None:
+    """A person goes to a zone; where no door leads there the finding says so and the person goes on."""
+    person, start, end = act.by, act.by.zone, act.action.to or ""
+    if person.seat is not None:
+        message = f"Seated on {scene.name(person.seat)} when told to walk."
+        scene.report(STILL_SEATED, message, person=person)
+        person.seat = None
+    _judge_way(scene, person, start, end)
+    before, after = scene.setting.ward.zones[start], scene.setting.ward.zones[end]
+    if after.zone_class == "contaminated" and before.zone_class != "contaminated":
+        _judge_entry(scene, person, end)
+    if after.zone_class == "clean" and before.zone_class != "clean":
+        _judge_return(scene, person, end)
+    if after.floor == "clean" and before.floor != "clean" and person.soles is Level.CONTAMINATED:
+        message = f"Contaminated soles on the clean floor of zone {after.name}."
+        scene.report(CONTAMINATED_SOLES, message, person=person, field="to")
+    person.zone = end
+    if after.zone_class == "contaminated":
+        scene.contaminated_zones.add(end)
+    elif before.zone_class == "contaminated":
+        person.fresh_from_contaminated = True
+    take_on_the_room(scene, person)
+    stand_on_the_floor(scene, person)
+
+
+def _judge_way(scene: Scene, person: Person, start: str, end: str) -> None:
+    """Rule ZN-3."""
+    if (start, end) in scene.setting.doors:
+        return
+    ways = f"from zone {scene.name(start)} to zone {scene.name(end)}"
+    if start == end:
+        message = f"Already in zone {scene.name(end)}."
+    elif (end, start) in scene.setting.doors:
+        message = f"The door leads the other way only, not {ways}."
+    else:
+        message = f"No door leads {ways}."
+    scene.report(NO_WAY, message, person=person, field="to")
+
+
+def _judge_entry(scene: Scene, person: Person, end: str) -> None:
+    """Rules EN-2 to EN-6, on the way into a contaminated zone."""
+    zone = scene.setting.ward.zones[end]
+    _judge_cover(scene, person, end)
+    for worn in person.worn.values():
+        if worn.open_fasteners:
+            parts = ", ".join(sorted(worn.open_fasteners))
+            message = f"{scene.name(worn.id)} still open on entry: {parts}."
+            scene.report(FASTENER_OPEN, message, item=worn.id, person=person)
+        missing = [check for check in worn.garment.checks if check not in worn.checks]
+        if missing:
+            message = f"{scene.name(worn.id)} not checked before entry: {', '.join(missing)}."
+            scene.report(CHECK_MISSING, message, item=worn.id, person=person)
+    for need in zone.needs:
+        if need not in person.needs_met:
+            message = f"Not met before entry to zone {zone.name}: {scene.name(need)}."
+            scene.report(NEED_NOT_MET, message, item=need, person=person)
+    if zone.observer_check and not person.checked_by_observer:
+        message = f"No observer check after the last item, before entry to zone {zone.name}."
+        scene.report(NO_OBSERVER_CHECK, message, person=person)
+
+
+def _judge_cover(scene: Scene, person: Person, end: str) -> None:
+    """Rule EN-4: kit that is missing, and bare parts that no missing kit explains."""
+    zone = scene.setting.ward.zones[end]
+    explained: set[str] = set()
+    for item in zone.requires:
+        if item not in person.worn:
+            explained |= scene.layers.sites.get(item, frozenset())
+            message = f"{scene.name(item)} not worn on entry to zone {zone.name}."
+            scene.report(NOT_COVERED, message, item=item, person=person)
+    bare = [site for site in zone.no_skin if person.is_bare(site)]
+    for site in bare:
+        scene.expose(person, site, end)
+    unexplained = tuple(site for site in bare if site not in explained)
+    if unexplained:
+        message = f"Bare on entry to zone {zone.name}: {', '.join(unexplained)}."
+        scene.report(NOT_COVERED, message, item=unexplained[0], others=unexplained[1:], person=person)
+
+
+def _judge_return(scene: Scene, person: Person, end: str) -> None:
+    """Rule ZN-2: nothing contaminated is worn into a clean zone.
+
+    What is carried in the hand is noted, and told when it is put down there; if it never is, BN-1 says so.
+    """
+    zone = scene.name(end)
+    for worn in person.worn.values():
+        if worn.worst is Level.CONTAMINATED:
+            message = f"{scene.name(worn.id)}, contaminated, worn into zone {zone}."
+            scene.report(CARRIED_INTO_CLEAN_ZONE, message, item=worn.id, person=person)
+    for held in person.held:
+        if held.level is Level.CONTAMINATED:
+            held.carried_in = scene.moment

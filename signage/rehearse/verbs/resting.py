@@ -1,0 +1,101 @@
+"""Seats, mats, and disinfecting them."""
+
+from __future__ import annotations
+
+from signage.rehearse.body import SEAT_SITES
+from signage.rehearse.level import Level
+from signage.rehearse.meeting import hand_and_fixture_meet
+from signage.rehearse.people import Person
+from signage.rehearse.rules.places import (
+    CONTACT_TIME_TOO_SHORT,
+    FIXTURE_ABSENT,
+    FIXTURE_ELSEWHERE,
+    MAT_NOT_CHARGED,
+    SEAT_CROSSED,
+)
+from signage.rehearse.scene import Act, FixtureState, Scene
+from signage.rehearse.verbs.touching import report_shared
+
+
+def sit(scene: Scene, act: Act) -> None:
+    """A person sits: seat and the outermost garments on trunk and legs take the higher level."""
+    person, key = act.by, act.action.chair or ""
+    state = scene.use(key)
+    if not scene.is_here(key, person):
+        message = f"{scene.name(key)} is not in zone {scene.name(person.zone)}."
+        scene.report(FIXTURE_ELSEWHERE, message, item=key, person=person, field="chair")
+    touching = {g for site in SEAT_SITES for g in scene.layers.outermost_at(site, person.worn)}
+    mine = max((person.worn[item].outside for item in touching), default=Level.CLEAN)
+    _judge_seat(scene, person, state, mine)
+    report_shared(scene, person, key)
+    for item in touching:
+        person.worn[item].join(state.level)
+    state.level = max(state.level, mine)
+    person.seat = key
+
+
+def _judge_seat(scene: Scene, person: Person, state: FixtureState, mine: Level) -> None:
+    """Rule FX-2, in both directions."""
+    name = scene.name(state.fixture.id)
+    if state.fixture.designated == "clean" and mine is Level.CONTAMINATED:
+        message = f"Contaminated kit on a seat that is meant to stay clean: {name}."
+    elif state.level is Level.CONTAMINATED and not _is_protected(person):
+        message = f"Trunk or legs without protective kit on a contaminated seat: {name}."
+    else:
+        return
+    scene.report(SEAT_CROSSED, message, item=state.fixture.id, person=person, field="chair")
+
+
+def _is_protected(person: Person) -> bool:
+    """Whether protective kit covers both trunk and legs."""
+    covered = {site for worn in person.worn.values() if worn.garment.barrier for site in worn.garment.covers}
+    return covered.issuperset(SEAT_SITES)
+
+
+def stand(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
+    """A person gets up."""
+    act.by.seat = None
+
+
+def disinfect(scene: Scene, act: Act) -> None:
+    """A fixture is disinfected; if its contact time is not kept, nothing changes (rule FX-4)."""
+    key = act.action.fixture or ""
+    if not scene.is_here(key, act.by):
+        message = f"{scene.name(key)} is not in zone {scene.name(act.by.zone)}."
+        scene.report(FIXTURE_ELSEWHERE, message, item=key, person=act.by, field="fixture")
+    hand_and_fixture_meet(scene, act.by, key)
+    state = scene.fixtures[key]
+    if _is_long_enough(scene, act, state):
+        state.level, state.last_user = Level.CLEAN, None
+
+
+def stand_on_mat(scene: Scene, act: Act) -> None:
+    """Soles become ``reduced``, if the mat is here, charged, and given its contact time."""
+    key = act.action.fixture or next(
+        (f.id for f in scene.setting.fixtures_of_zone[act.by.zone] if f.kind == "mat"), None
+    )
+    if key is None or not scene.is_here(key, act.by):
+        message = f"No mat in zone {scene.name(act.by.zone)}."
+        scene.report(FIXTURE_ABSENT, message, item="mat", person=act.by, field="fixture")
+        return
+    state = scene.use(key)
+    if not state.is_charged:
+        message = f"{scene.name(key)} is declared as not charged."
+        scene.report(MAT_NOT_CHARGED, message, item=key, person=act.by)
+    elif _is_long_enough(scene, act, state):
+        act.by.soles = min(act.by.soles, Level.REDUCED)
+
+
+def _is_long_enough(scene: Scene, act: Act, state: FixtureState) -> bool:
+    """Rule FX-4."""
+    wanted, given = state.fixture.contact_seconds, act.seconds
+    if wanted is None or (given is not None and given >= wanted):
+        return True
+    found = "No time is named" if given is None else f"{given} s"
+    message = f"{found}; {scene.name(state.fixture.id)} needs at least {wanted} s."
+    scene.report(CONTACT_TIME_TOO_SHORT, message, item=state.fixture.id, person=act.by, field="seconds")
+    return False
+
+
+def do_nothing(scene: Scene, act: Act) -> None:
+    """Waiting, speaking and branching change nothing that the model knows."""

@@ -1,0 +1,99 @@
+"""Touching and adjusting: of the body, of worn kit and of fixtures."""
+
+from __future__ import annotations
+
+from signage.rehearse.body import HEAD
+from signage.rehearse.level import Level
+from signage.rehearse.meeting import hand_and_fixture_meet, hand_and_garment_meet
+from signage.rehearse.people import Pending, Person, Worn
+from signage.rehearse.rules.contact import (
+    CLEAN_FIXTURE_TOUCHED,
+    HAND_AT_FACE,
+    RESPIRATOR_MOVED_AFTER_CHECK,
+    TREATED_GLOVE_ON_SKIN,
+)
+from signage.rehearse.rules.layering import NOT_WORN
+from signage.rehearse.rules.places import FIXTURE_ELSEWHERE, SHARED_WITHOUT_DISINFECTION
+from signage.rehearse.scene import Act, Scene
+
+_SHARED = frozenset({"chair", "surface", "bench", "shelf"})
+
+
+def touch(scene: Scene, act: Act) -> None:
+    """Hands meet a part of the body, something worn, or a fixture."""
+    target = act.action.target or act.action.item or ""
+    if target in scene.setting.garments:
+        _touch_garment(scene, act, target)
+    elif target in scene.fixtures:
+        _touch_fixture(scene, act, target)
+    else:
+        _touch_body(scene, act, target)
+
+
+def _touch_body(scene: Scene, act: Act, site: str) -> None:
+    """Rules CT-3 and CT-5. Covered parts below the head are touched through what lies outermost there."""
+    person, level = act.on, act.by.hand_level()
+    is_bare = person.is_bare(site)
+    if level is Level.CONTAMINATED and (is_bare or site in HEAD):
+        message = f"Contaminated {scene.name(act.by.top_layer())} touch: {site}."
+        scene.report(HAND_AT_FACE, message, item=site, person=act.by, field="target")
+        if is_bare:
+            scene.expose(person, site, act.by.top_layer())
+    elif level is Level.REDUCED and is_bare:
+        message = f"{scene.name(act.by.top_layer())}, cleaned but not clean, touch bare: {site}."
+        scene.report(TREATED_GLOVE_ON_SKIN, message, item=site, person=act.by, field="target")
+    for item in scene.layers.outermost_at(site, person.worn):
+        _touch_garment(scene, act, item)
+
+
+def _touch_garment(scene: Scene, act: Act, item: str) -> None:
+    """Both take the higher level; rules CT-3, RP-3 and LY-6; another's contaminated kit makes hygiene due."""
+    person = act.on
+    worn = person.worn.get(item)
+    if worn is None:
+        message = f"Not worn at this step: {scene.name(item)}."
+        scene.report(NOT_WORN, message, item=item, person=person, field="target")
+        return
+    worst = max(worn.outside, act.by.hand_level())
+    if worn.garment.face and worst is Level.CONTAMINATED and act.action.target not in HEAD:
+        message = f"{scene.name(item)} handled on the face; hands or front are contaminated."
+        scene.report(HAND_AT_FACE, message, item=item, person=act.by)
+    if worn.checks:
+        worn.moved_after_check = act.moment
+    hand_and_garment_meet(scene, act.by, person, item)
+    if person is not act.by and worst is Level.CONTAMINATED:
+        act.by.pending = Pending(item, act.moment)
+
+
+def report_moved_respirator(scene: Scene, person: Person, worn: Worn) -> None:
+    """Rule RP-3, once the item comes off, or at the end, without having been checked again."""
+    if worn.moved_after_check is not None:
+        message = f"{scene.name(worn.id)} touched after its check, and not checked again."
+        scene.report(
+            RESPIRATOR_MOVED_AFTER_CHECK, message, item=worn.id, person=person, moment=worn.moved_after_check
+        )
+
+
+def _touch_fixture(scene: Scene, act: Act, key: str) -> None:
+    """Rules ZN-5, CT-6 and FX-3."""
+    state = scene.fixtures[key]
+    if not scene.is_here(key, act.by):
+        message = f"{scene.name(key)} is not in zone {scene.name(act.by.zone)}."
+        scene.report(FIXTURE_ELSEWHERE, message, item=key, person=act.by, field="target")
+    zone = scene.setting.ward.zones.get(state.fixture.zone)
+    if act.by.hand_level() is Level.CONTAMINATED and zone is not None and zone.floor == "clean":
+        hands = scene.name(act.by.top_layer())
+        message = f"Contaminated {hands} touch: {scene.name(key)}, over a clean floor."
+        scene.report(CLEAN_FIXTURE_TOUCHED, message, item=key, person=act.by, field="target")
+    if state.fixture.kind in _SHARED:
+        report_shared(scene, act.by, key)
+    hand_and_fixture_meet(scene, act.by, key)
+
+
+def report_shared(scene: Scene, person: Person, key: str) -> None:
+    """Rule FX-3: somebody else used this before, and it was not disinfected since."""
+    state = scene.fixtures[key]
+    if state.last_user not in (None, person.id):
+        message = f"{scene.name(key)} was used by {state.last_user} and not disinfected since."
+        scene.report(SHARED_WITHOUT_DISINFECTION, message, item=key, person=person)
+    state.last_user = person.id

@@ -1,0 +1,96 @@
+"""One walk through the steps: what is done in which order, from the first look to the last."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+
+from signage.model.library import Action
+from signage.rehearse.ending import look_at_the_end
+from signage.rehearse.layout import look_at_ways
+from signage.rehearse.movements import Movement, plan
+from signage.rehearse.people import Person
+from signage.rehearse.references import look_at_references
+from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
+from signage.rehearse.scene import Act, Scene
+from signage.rehearse.setting import Schedule, Setting
+from signage.rehearse.surroundings import stand_on_the_floor, take_on_the_room
+from signage.rehearse.trace import StepState, freeze
+from signage.rehearse.verbs.before_each import look_before
+from signage.rehearse.verbs.dressing import report_unknown_order
+from signage.rehearse.verbs.table import VERBS
+
+
+def walk_through(
+    setting: Setting,
+    schedule: Schedule,
+    *,
+    without: Collection[str] = (),
+    conditions: Collection[str] = (),
+    trace: list[StepState] | None = None,
+) -> Scene:
+    """Rehearses the steps in this order and returns the scene as it is at the end, with its findings.
+
+    Steps whose ``when`` is neither ``always`` nor among ``conditions`` are left out. ``without`` are codes
+    of rules that are switched off. ``trace``, if given, receives the state after each step that is done.
+    """
+    scene = Scene(setting, without)
+    skipped = look_at_references(scene, schedule)
+    _look_at_the_kit(scene, schedule)
+    _look_at_the_start(scene)
+    last = None
+    for movements in plan(schedule, skipped, {"always", *conditions}):
+        scene.used_fixtures.clear()
+        for movement in movements:
+            last = scene.moment = movement.moment
+            _do(scene, movement)
+        if trace is not None:
+            trace.append(freeze(scene, movements[0].moment.step.id))
+    look_at_the_end(scene, last)
+    look_at_ways(scene)
+    return scene
+
+
+def _do(scene: Scene, movement: Movement) -> None:
+    """One movement: first what is looked at before every one, then what its verb does."""
+    action = movement.moment.action
+    by = scene.people[action.by]
+    act = Act(movement.moment, by, _acted_upon(scene, action, by), movement.seconds)
+    look_before(scene, act)
+    if not movement.is_continued:
+        VERBS[action.verb](scene, act)
+
+
+def _acted_upon(scene: Scene, action: Action, by: Person) -> Person:
+    """Whom a movement is done to: as written, else the one who does it.
+
+    Somebody who touches or adjusts a garment without wearing it does so to whoever wears it.
+    """
+    if action.on is not None:
+        return scene.people[action.on]
+    if action.verb in ("touch", "adjust"):
+        thing = action.item or action.target
+        if thing in scene.setting.garments and thing not in by.worn:
+            return next((person for person in scene.people.values() if thing in person.worn), by)
+    return by
+
+
+def _look_at_the_kit(scene: Scene, schedule: Schedule) -> None:
+    """Rule LY-0, for the garments of this protocol and those beneath them."""
+    named = {action.item for _phase, step in schedule for action in step.actions if action.item is not None}
+    worn = {item for person in scene.people.values() for item in person.worn}
+    used = (named | worn) & set(scene.setting.garments)
+    for circle in scene.layers.circles(sorted(used)):
+        message = f"Declared over one another in a circle: {scene.setting.names(circle)}."
+        place = scene.setting.garments[circle[0]].at("over")
+        scene.report_form(LAYERS_IN_A_CIRCLE, message, place, item=circle[0])
+
+
+def _look_at_the_start(scene: Scene) -> None:
+    """Everybody as the protocol begins; whoever begins in a contaminated zone is contaminated by it."""
+    for person in scene.people.values():
+        for item in tuple(person.worn)[1:]:
+            report_unknown_order(scene, person, item)
+        if scene.zone(person).zone_class == "contaminated":
+            scene.contaminated_zones.add(person.zone)
+        take_on_the_room(scene, person)
+        stand_on_the_floor(scene, person)
