@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from signage.words.fixed_text import FixedText
 from signage.words.fixed_text import fixed_text as _fixed
+from signage.words.page_texts import PAGE_TEXTS
 
 __all__ = ["FIXED_TEXTS", "FixedText"]
 
@@ -68,5 +69,5 @@ _TEXTS = (
     ),
 )
 
-FIXED_TEXTS = {text.id: text for text in _TEXTS}
+FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
