@@ -6,19 +6,25 @@ from signage.model.library import Protocol, Step
 def zones_of_steps(protocol: Protocol, actor: str | None = None) -> dict[str, str]:
     """Step id to the zone in which it is shown.
 
-    A move is shown in the zone it enters, except the last move of the protocol, which is shown in
-    the zone it leaves. ``actor`` defaults to the first person of the protocol.
+    A step is shown where the person is who does it; what an observer does is shown where the person is
+    whom it is about, for an observer stands apart. ``actor``, by default the first person of the
+    protocol, is that person where the step names none. A move is shown in the zone it enters, except the
+    last move of the protocol, which is shown in the zone it leaves.
     """
-    person = protocol.people[0] if actor is None else next(p for p in protocol.people if p.id == actor)
-    zone = person.starts_in
+    reader = protocol.people[0] if actor is None else next(p for p in protocol.people if p.id == actor)
+    zones = {person.id: person.starts_in for person in protocol.people}
+    apart = {person.id for person in protocol.people if person.role == "observer"} - {reader.id}
     shown: dict[str, str] = {}
     steps = protocol.steps
     for step in steps:
-        before = zone
+        person = step.action.by
+        if person in apart or person not in zones:
+            person = step.action.on or reader.id
+        before = zones[person]
         for action in step.actions:
-            if action.verb == "move" and action.by == person.id and action.to is not None:
-                zone = action.to
-        shown[step.id] = zone
+            if action.verb == "move" and action.to is not None:
+                zones[action.by] = action.to
+        shown[step.id] = zones[person]
         if step is steps[-1] and leaves(step):
             shown[step.id] = before
     return shown
