@@ -111,6 +111,11 @@ def _draw_chevrons(canvas: Canvas, cells: tuple[Cell, ...], k: float) -> None:
             chevron(canvas, middle - 0.8 * k, cell.box.y + cell.box.height * 0.36, 0.8 * k)
 
 
+def _head_word(phase: Phase) -> str:
+    is_wash = any(action.agent == "wash" for step in phase.steps for action in step.actions)
+    return "wash-for" if is_wash else "rub-for"
+
+
 def _draw_panel(canvas: Canvas, context: SheetContext, phase: Phase, layout: HandLayout) -> None:
     """The tinted ground of the timed movements, its time in words and as a bar of equal boxes."""
     k, panel, style = layout.scale, layout.panel, canvas.style
@@ -120,7 +125,7 @@ def _draw_panel(canvas: Canvas, context: SheetContext, phase: Phase, layout: Han
         if not phase.seconds:
             return
         centre = panel.y + 6.4 * k
-        words = context.wording.fixed("rub-for", time=context.wording.seconds(phase.seconds))
+        words = context.wording.fixed(_head_word(phase), time=context.wording.seconds(phase.seconds))
         face = canvas.face(700)
         points = 17 * k
         width = line_width(words, face, points)

@@ -25,6 +25,13 @@ _TEXTS = (
     ),
     _fixed("every-rub", "Every rub: {time}.", "Note that stands for the time on each rub.", 30, "time"),
     _fixed("rub-for", "Rub for {time}", "Head over the rubbing movements.", 24, "time"),
+    _fixed(
+        "wash-for",
+        "Wash for {time}",
+        "Head over the movements of washing; the time of the whole.",
+        24,
+        "time",
+    ),
     _fixed("owner", "Owner: {role}", "Control text; the role that answers for the sheet.", 44, "role"),
     _fixed("review-by", "Review by {date}", "Control text.", 34, "date"),
     _fixed("revision", "Revision {code}", "Control text; the code stays as it is.", 28, "code"),
