@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
 from signage.rehearse.finding import Finding
+from signage.rehearse.movements import is_part_of_technique
 from signage.rehearse.rehearsal import find
 from signage.rehearse.setting import Schedule, Setting, prepare, schedule_of
 
@@ -49,25 +50,38 @@ def leave_one_out(library: Library, protocol: Protocol, without: Collection[str]
 def free_swaps(
     library: Library, protocol: Protocol, without: Collection[str] = ()
 ) -> tuple[tuple[str, str], ...]:
-    """Neighbouring steps whose order is free: exchanged, they give no new S1 or S2."""
+    """Neighbouring steps whose order is free: exchanged, they give no new S1 or S2.
+
+    Movements of a technique card are never called free: the model does not look into one hand hygiene.
+    """
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
     known = {finding.identity for finding in find(setting, schedule, without)[0]}
     return tuple(
         (schedule[index][1].id, schedule[index + 1][1].id)
         for index in range(len(schedule) - 1)
-        if worst(_new(setting, exchanged(schedule, index), known, without)) not in _COUNTS
+        if _may_be_exchanged(schedule, index)
+        and worst(_new(setting, exchanged(schedule, index), known, without)) not in _COUNTS
     )
+
+
+def _may_be_exchanged(schedule: Schedule, index: int) -> bool:
+    """Whether the model can judge the exchange of the steps at ``index`` and after it at all."""
+    return not any(is_part_of_technique(step) for _phase, step in schedule[index : index + 2])
 
 
 def judge_order(library: Library, protocol: Protocol, order: Sequence[str]) -> tuple[Finding, ...]:
     """What is wrong with another order of the steps, such as a learner's: its new S1 and S2 findings.
 
-    ``order`` names every step of the protocol, or of one of its phases, once; ``ValueError`` if not. It
-    is judged by rehearsing it and never by comparing it with the protocol's own order.
+    ``order`` names every step of the protocol, or of one of its phases, once. It is judged by rehearsing
+    it and never by comparing it with the protocol's own order. ``ValueError`` if steps are missing or
+    repeated, or if movements of a technique card, which the model does not look into, change places.
     """
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
     known = {finding.identity for finding in find(setting, schedule)[0]}
-    found = _new(setting, reordered(protocol, order), known, ())
+    other = reordered(protocol, order)
+    if _technique(other) != _technique(schedule):
+        raise ValueError("The movements of one hand hygiene have a published order; it is not rehearsed.")
+    found = _new(setting, other, known, ())
     return tuple(finding for finding in found if finding.severity in _COUNTS)
 
 
@@ -84,7 +98,7 @@ def accepted_orders(library: Library, protocol: Protocol, limit: int = 1000) -> 
         yield schedule
         for index in range(len(schedule) - 1):
             other = exchanged(schedule, index)
-            if _names(other) in seen:
+            if _names(other) in seen or not _may_be_exchanged(schedule, index):
                 continue
             if worst(_new(setting, other, known, ())) not in _COUNTS:
                 seen.add(_names(other))
@@ -121,6 +135,10 @@ def _new(
     setting: Setting, schedule: Schedule, known: Collection[object], without: Collection[str]
 ) -> list[Finding]:
     return [f for f in find(setting, schedule, without)[0] if f.identity not in known]
+
+
+def _technique(schedule: Schedule) -> tuple[str, ...]:
+    return tuple(step.id for _phase, step in schedule if is_part_of_technique(step))
 
 
 def _names(schedule: Schedule) -> tuple[str, ...]:

@@ -1,0 +1,60 @@
+"""Waivers are held against findings; what is waived stays on record."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from signage.ground.problem import Problem, Severity
+from signage.model.waiver import Waiver
+from signage.rehearse.finding import Finding
+from signage.rehearse.rules.conduct import WAIVER_EXPIRED, WAIVER_NOT_POSSIBLE, WAIVER_WITHOUT_FINDING
+from signage.rehearse.rules.rule import Rule
+
+
+@dataclass(frozen=True)
+class Waived:
+    """``standing`` findings count; ``waived`` ones do not, and are printed with their waiver."""
+
+    standing: tuple[Finding, ...]
+    waived: tuple[tuple[Finding, Waiver], ...]
+    problems: tuple[Problem, ...]
+
+
+def apply_waivers(findings: Sequence[Finding], waivers: Sequence[Waiver], today: date) -> Waived:
+    """Takes out the findings that a waiver excuses on this day.
+
+    A waiver fits by rule, protocol and step. Findings of severity S1 are never waived; expired waivers,
+    waivers of an S1, and waivers that fit nothing are problems of their own.
+    """
+    standing = list(findings)
+    waived: list[tuple[Finding, Waiver]] = []
+    problems: list[Problem] = []
+    for waiver in waivers:
+        fitting = [finding for finding in findings if _fits(waiver, finding)]
+        where = f"{waiver.code} in step {waiver.step or 'none'} of {waiver.protocol}"
+        if not fitting:
+            problems.append(_problem(WAIVER_WITHOUT_FINDING, f"No finding {where}.", waiver))
+        elif today > waiver.expires:
+            message = f"The waiver of {where} held until {waiver.expires.isoformat()}."
+            problems.append(_problem(WAIVER_EXPIRED, message, waiver))
+        elif any(finding.severity is Severity.S1 for finding in fitting):
+            message = f"{where} has severity S1 and cannot be waived."
+            problems.append(_problem(WAIVER_NOT_POSSIBLE, message, waiver))
+        else:
+            excused = [finding for finding in fitting if finding in standing]
+            waived += [(finding, waiver) for finding in excused]
+            standing = [finding for finding in standing if finding not in excused]
+    return Waived(tuple(standing), tuple(waived), tuple(problems))
+
+
+def _fits(waiver: Waiver, finding: Finding) -> bool:
+    wanted = waiver.code, waiver.protocol, waiver.step
+    return wanted == (finding.code, finding.protocol, finding.step)
+
+
+def _problem(rule: Rule, message: str, waiver: Waiver) -> Problem:
+    return Problem(
+        rule.code, rule.name, rule.severity, message, rule.cure, waiver.place, waiver.protocol, waiver.step
+    )
