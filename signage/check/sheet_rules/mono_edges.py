@@ -22,6 +22,7 @@ EXPLANATION = Explanation(
 )
 
 _PATTERN = (0.12, 0.5)
+_CRITICAL = 0.6
 
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
@@ -35,6 +36,12 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             share = raster.share_darker_than(140, box)
             if not _PATTERN[0] <= share <= _PATTERN[1]:
                 yield subject.problem(EXPLANATION, f"the pattern {pattern.name} copies as {share:.0%} black")
+        for critical, box in groups_of(page, "critical"):
+            share = raster.share_darker_than(140, box)
+            if share < _CRITICAL:
+                yield subject.problem(
+                    EXPLANATION, f"the critical mark of {critical.name} copies as {share:.0%} black"
+                )
 
 
 RULE = SheetRule(EXPLANATION, find)
