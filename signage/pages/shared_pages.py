@@ -1,0 +1,166 @@
+"""The pages that belong to no one protocol: languages, contents, what to do when something goes wrong."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from urllib.parse import urlsplit
+
+from signage.model.library import Phase, Protocol, Step
+from signage.pages import address
+from signage.pages.picture import PictureKey, picture_key
+from signage.pages.publication import PageContext, Publication
+from signage.pages.rendering import Page
+from signage.pages.views import TECHNIQUE, PhaseView, phase_view
+from signage.pages.words import PageWords
+
+_IN_ORDER = frozenset({"steps", TECHNIQUE})
+"""Layouts of phases that are done from first to last; others are branches, shown as what-if cards."""
+
+
+@dataclass(frozen=True)
+class LanguageChoice:
+    """A language to choose, with a line of its script to recognise it by."""
+
+    words: PageWords
+    address: str
+    sample: str
+
+
+@dataclass(frozen=True)
+class ContentsEntry:
+    """A protocol in the list of protocols."""
+
+    address: str
+    code: str
+    title: str
+    phases: str
+    theme: str
+    picture: PictureKey
+
+
+@dataclass(frozen=True)
+class StopRule:
+    """The sentence of a key box that tells people to stop."""
+
+    word: str
+    text: str
+    where: str
+
+
+@dataclass(frozen=True)
+class WhatIfCard:
+    """A phase that is done only when something has happened."""
+
+    id: str
+    title: str
+    phase: PhaseView
+
+
+def is_what_if(phase: Phase) -> bool:
+    """Whether the phase answers to an event: its layout says so, or its steps have a condition."""
+    return phase.layout not in _IN_ORDER or any(step.when != "always" for step in phase.steps)
+
+
+def language_choices(publication: Publication) -> list[LanguageChoice]:
+    """The languages in the order of the publication."""
+    return [
+        LanguageChoice(words, address.contents(tag), words.content("library/name"))
+        for tag, words in publication.words.items()
+    ]
+
+
+def languages_page(publication: Publication) -> Page:
+    """The first page of the site, in no language more than it must."""
+    source = _first_words(publication)
+    return Page(
+        address=address.LANGUAGES,
+        template="languages.html",
+        words=source,
+        title=source.content("library/name"),
+        values={"title": source.content("library/name"), "choices": language_choices(publication)},
+        languages={},
+    )
+
+
+def not_found_page(publication: Publication) -> Page:
+    """What a server shows for an address that has no page, in every language."""
+    source = _first_words(publication)
+    root = urlsplit(publication.library.training_address).path.rstrip("/") + "/"
+    return Page(
+        address=address.LANGUAGES,
+        template="not_found.html",
+        words=source,
+        title=source.fixed("page-address"),
+        values={"choices": language_choices(publication)},
+        languages={},
+        root=root,
+    )
+
+
+def contents_page(publication: Publication, words: PageWords) -> Page:
+    """All protocols in one language."""
+    entries = [_entry(words, protocol) for protocol in publication.protocols()]
+    return Page(
+        address=address.contents(words.tag),
+        template="contents.html",
+        words=words,
+        title=words.content("library/name"),
+        values={
+            "title": words.content("library/name"),
+            "entries": entries,
+            "what_if": address.what_if(words.tag),
+        },
+        languages={tag: address.contents(tag) for tag in publication.words},
+        up=(address.LANGUAGES, words.fixed("page-languages")),
+    )
+
+
+def _entry(words: PageWords, protocol: Protocol) -> ContentsEntry:
+    titles = [words.content(f"{protocol.id}/phase/{phase.id}/title") for phase in protocol.phases]
+    phase = protocol.phases[-1]
+    step = _telling_step(phase)
+    return ContentsEntry(
+        address=address.protocol_page(words.tag, protocol),
+        code=protocol.code,
+        title=words.content(f"{protocol.id}/title"),
+        phases=words.wording.join(titles),
+        theme=phase.theme,
+        picture=picture_key(step, phase, words.is_right_to_left),
+    )
+
+
+def _telling_step(phase: Phase) -> Step:
+    """A step whose picture stands for the phase: the first that puts something on or takes it off."""
+    dressing = (step for step in phase.steps if step.action.verb in {"don", "doff"})
+    return next(dressing, phase.steps[len(phase.steps) // 2])
+
+
+def what_if_page(publication: Publication, words: PageWords) -> Page:
+    """Every stop rule, then one card for each phase that answers to an event."""
+    rules: list[StopRule] = []
+    cards: list[WhatIfCard] = []
+    contexts = [PageContext(publication, protocol, words) for protocol in publication.protocols()]
+    for context in contexts:
+        for phase in context.protocol.phases:
+            view = phase_view(context, phase)
+            where = f"{words.code(context.protocol.code)} {context.title} · {view.title}"
+            if is_what_if(phase):
+                card = f"{context.protocol.code.lower()}-{phase.id}"
+                cards.append(WhatIfCard(card, context.title, view))
+            elif view.rule and phase.rule_kind == "stop":
+                rules.append(StopRule(view.rule_word, view.rule, where))
+    return Page(
+        address=address.what_if(words.tag),
+        template="what_if.html",
+        words=words,
+        title=words.fixed("page-what-if"),
+        values={"rules": rules, "cards": cards},
+        languages={tag: address.what_if(tag) for tag in publication.words},
+        up=(address.contents(words.tag), words.fixed("page-contents")),
+        is_draft=any(context.is_draft for context in contexts),
+    )
+
+
+def _first_words(publication: Publication) -> PageWords:
+    source = publication.library.source_locale
+    return publication.words.get(source) or next(iter(publication.words.values()))

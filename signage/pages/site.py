@@ -1,0 +1,111 @@
+"""The whole site as files: every page in every language, pictures, stylesheet, script."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from importlib import resources
+
+from signage.pages import address
+from signage.pages.container_sign import pattern_names, pattern_tile
+from signage.pages.embedded_font import RARE_ON_PHONES, font_style
+from signage.pages.look import stylesheet
+from signage.pages.picture import picture_file, picture_key
+from signage.pages.practice_pages import Exercise, plan_practice, practice_pages
+from signage.pages.protocol_pages import (
+    current_sheet_page,
+    full_view_page,
+    has_trainer_notes,
+    overview_page,
+    step_pages,
+    trainer_page,
+)
+from signage.pages.publication import PageContext, Publication
+from signage.pages.reasons import Assess
+from signage.pages.rendering import Page, font_file, render_page
+from signage.pages.shared_pages import (
+    contents_page,
+    languages_page,
+    not_found_page,
+    what_if_page,
+)
+
+_TEXT = re.compile(r"<[^>]*>")
+
+
+@dataclass(frozen=True)
+class Site:
+    """A built site: files by path, and how many pages it has."""
+
+    files: Mapping[str, bytes]
+    pages: int
+
+
+def build_site(publication: Publication, assess: Assess) -> Site:
+    """All files of the site. The same publication gives the same bytes.
+
+    ``assess`` rehearses a protocol. Raises MissingMessageError where a language lacks a text.
+    """
+    plans = {
+        protocol.id: plan_practice(publication.library, protocol, assess)
+        for protocol in publication.protocols()
+    }
+    files: dict[str, bytes] = {}
+    for page in _pages(publication, plans):
+        files[address.file_of(page.address)] = render_page(publication, page)
+    pages = len(files)
+    files[address.NOT_FOUND_FILE] = render_page(publication, not_found_page(publication))
+    files.update(_letters(publication, files))
+    files.update(_assets(publication))
+    return Site(dict(sorted(files.items())), pages)
+
+
+def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) -> Iterator[Page]:
+    yield languages_page(publication)
+    for words in publication.words.values():
+        yield contents_page(publication, words)
+        yield what_if_page(publication, words)
+        for protocol in publication.protocols():
+            context = PageContext(publication, protocol, words)
+            yield overview_page(context)
+            yield from step_pages(context)
+            yield full_view_page(context)
+            yield current_sheet_page(context)
+            if has_trainer_notes(protocol):
+                yield trainer_page(context)
+            yield from practice_pages(context, plans[protocol.id])
+
+
+def _assets(publication: Publication) -> Iterator[tuple[str, bytes]]:
+    scripts = [words.script for words in publication.words.values()]
+    yield address.STYLESHEET, stylesheet(scripts)
+    yield address.SCRIPT, (resources.files("signage.pages") / "assets" / "site.js").read_bytes()
+    for pattern in pattern_names():
+        yield f"{address.ASSETS}{pattern}.svg", pattern_tile(pattern)
+    directions = {words.is_right_to_left for words in publication.words.values()}
+    keys = {
+        picture_key(step, phase, is_right_to_left)
+        for protocol in publication.protocols()
+        for phase in protocol.phases
+        for step in phase.steps
+        for is_right_to_left in directions
+    }
+    for key in sorted(keys):
+        yield key.file, picture_file(key)
+
+
+def _letters(publication: Publication, files: Mapping[str, bytes]) -> Iterator[tuple[str, bytes]]:
+    """Letters of scripts that a phone may lack: all that its pages use, and those of the language's name."""
+    for tag, words in publication.words.items():
+        if words.script not in RARE_ON_PHONES:
+            continue
+        own = [data.decode() for path, data in files.items() if path.startswith(f"{tag}/")]
+        yield font_file(words.script, is_whole=True), font_style(words.script, map(_visible, own))
+        names = [words.name, words.content("library/name"), _visible(files[address.NOT_FOUND_FILE].decode())]
+        yield font_file(words.script, is_whole=False), font_style(words.script, names)
+
+
+def _visible(page: str) -> str:
+    """The text of a page; exercises hold some of theirs as data."""
+    return _TEXT.sub(" ", page)
