@@ -47,7 +47,11 @@ def _still_worn(scene: Scene, person: Person) -> None:
         report_moved_respirator(scene, person, worn)
         if undresses and worn.garment.barrier:
             message = f"Still worn at the end: {scene.name(worn.id)}."
-            scene.report(NEVER_REMOVED, message, item=worn.id, person=person, moment=worn.put_on)
+            if worn.put_on is not None:
+                scene.report(NEVER_REMOVED, message, item=worn.id, person=person, moment=worn.put_on)
+            else:
+                place = person.start.at("wears")
+                scene.report_form(NEVER_REMOVED, message, place, person=person.id, item=worn.id)
 
 
 def _place(scene: Scene, person: Person) -> None:

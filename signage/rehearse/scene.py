@@ -109,7 +109,14 @@ class Scene:
         self._found.append((at.index if at else -1, finding))
 
     def report_form(
-        self, rule: Rule, message: str, place: Place, *, step: str | None = None, item: str | None = None
+        self,
+        rule: Rule,
+        message: str,
+        place: Place,
+        *,
+        step: str | None = None,
+        person: str | None = None,
+        item: str | None = None,
     ) -> None:
         """A finding about how something is written, or about no step; it comes before all others."""
         if rule.code not in self._without:
@@ -122,7 +129,8 @@ class Scene:
                 rule.cure,
                 protocol,
                 step,
-                item=item,
+                person,
+                item,
                 place=place,
             )
             self._found.append((-1, finding))

@@ -25,18 +25,24 @@ def _held_item(scene: Scene, act: Act) -> None:
     """Rule BN-4: something else is done while a removed item is still in the hand."""
     if act.action.verb in _ALLOWED_WHILE_HOLDING:
         return
+    if _is_handed_on(act):
+        return
     for held in act.by.held:
-        is_given_away = act.action.verb == "handover" and act.action.item in held.items
-        if not held.was_told and not is_given_away:
+        if not held.was_told:
             held.was_told = True
             message = f"Still in the hand: {scene.setting.names(held.items)}; wanted: discard it first."
             scene.report(STILL_IN_HAND, message, item=held.items[0], person=act.by)
 
 
+def _is_handed_on(act: Act) -> bool:
+    """Whether what is in the hand is given to somebody else, which is as good as discarding it."""
+    return act.action.verb == "handover" and any(act.action.item in held.items for held in act.by.held)
+
+
 def _hygiene_still_due(scene: Scene, act: Act) -> None:
     """Rule HH-1: said once for each removal, then taken as known."""
     pending = act.by.pending
-    if pending is None or act.action.verb in _ALLOWED_BEFORE_HYGIENE:
+    if pending is None or act.action.verb in _ALLOWED_BEFORE_HYGIENE or _is_handed_on(act):
         return
     if scene.policy.is_yes(local_policy.HYGIENE_EACH):
         after = f"step {pending.moment.step.id} ({scene.name(pending.item)})"
