@@ -6,28 +6,36 @@ Importing it registers every part.
 from signage.pictograms.kit import (
     biohazard,
     busts,
+    face_covers,
     figures,
     figures_side,
     furniture,
     garments,
+    gowns,
     hands,
     marks,
     objects,
     small_hands,
+    spills,
+    waste_bags,
 )
 from signage.pictograms.kit.registry import Part, part, part_named, part_names
 
 PART_MODULES = (
     biohazard,
     busts,
+    face_covers,
     figures,
     figures_side,
     furniture,
     garments,
+    gowns,
     hands,
     marks,
     objects,
     small_hands,
+    spills,
+    waste_bags,
 )
 """The modules whose drawings register themselves."""
 
