@@ -6,7 +6,7 @@ import base64
 import io
 from collections.abc import Iterable
 
-from fontTools import subset
+import uharfbuzz
 from fontTools.ttLib import TTFont
 
 from signage.text.fonts import font_for, font_path
@@ -27,29 +27,32 @@ def font_style(script: str, texts: Iterable[str]) -> bytes:
     """A stylesheet with the letters of a script that the texts use, in every weight.
 
     The font is inside as WOFF (zlib, no further library needed), since a browser may not read a font
-    file beside a page that was opened from a memory stick.
+    file beside a page that was opened from a memory stick. It serves these letters only: all others, such
+    as Latin ones and digits, stay with the fonts of the phone.
     """
-    characters = {character for text in texts for character in text} - _BASIC
-    data = base64.b64encode(_subset(script, characters)).decode()
+    wanted = {character for text in texts for character in text} - _BASIC
+    face = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(font_path(font_for(script, 400)))))
+    letters = sorted({ord(character) for character in wanted} & set(face.unicodes))
+    data = base64.b64encode(_woff(_subset(face, letters))).decode()
+    served = ",".join(f"U+{letter:X}" for letter in letters)
     return (
         f'@font-face{{font-family:"{embedded_family(script)}";font-weight:100 900;font-display:swap;'
-        f"src:url(data:font/woff;base64,{data}) format('woff')}}\n"
+        f"unicode-range:{served};src:url(data:font/woff;base64,{data}) format('woff')}}\n"
     ).encode()
 
 
-def _subset(script: str, characters: set[str]) -> bytes:
-    options = subset.Options()
-    options.flavor = "woff"
-    options.layout_features = ["*"]
-    options.hinting = False
-    options.recalc_timestamp = False
-    options.drop_tables += ["DSIG", "STAT", "MVAR"]
-    font = TTFont(str(font_path(font_for(script, 400))), recalcTimestamp=False)
-    known = font.getBestCmap()
-    cutter = subset.Subsetter(options)
-    cutter.populate(unicodes=sorted(ord(character) for character in characters if ord(character) in known))
-    cutter.subset(font)
-    font.flavor = "woff"
+def _subset(face: uharfbuzz.Face, letters: list[int]) -> bytes:
+    """A font with these letters in every weight, without hints, which phones do not use."""
+    wanted = uharfbuzz.SubsetInput()
+    wanted.sets(uharfbuzz.SubsetInputSets.UNICODE).update(letters)
+    wanted.flags = uharfbuzz.SubsetFlags.NO_HINTING
+    return bytes(uharfbuzz.subset(face, wanted).blob.data)
+
+
+def _woff(font: bytes) -> bytes:
+    """The font as WOFF 1.0: each of its tables compressed."""
+    packed = TTFont(io.BytesIO(font), recalcTimestamp=False, recalcBBoxes=False)
+    packed.flavor = "woff"
     target = io.BytesIO()
-    font.save(target, reorderTables=True)
+    packed.save(target, reorderTables=None)
     return target.getvalue()

@@ -126,7 +126,7 @@ def _name(words: PageWords, exercise: Exercise) -> str:
     if isinstance(exercise, ContainerQuiz):
         return words.fixed("page-container")
     title = words.fixed("page-order" if isinstance(exercise, OrderExercise) else "page-wrong-here")
-    return f"{title} · {words.number(exercise.place)}"
+    return f"{title} {words.number(exercise.place)}"
 
 
 def _content(

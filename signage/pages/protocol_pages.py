@@ -137,7 +137,7 @@ def _step_page(
         },
         up=(address.protocol_page(context.tag, context.protocol), context.words.fixed("page-steps")),
         theme=phase.phase.theme,
-        title=f"{step.number}. {step.headline}",
+        title=f"{step.number} {step.headline}",
     )
 
 

@@ -31,7 +31,7 @@ from signage.pages.shared_pages import (
     what_if_page,
 )
 
-_TEXT = re.compile(r"<[^>]*>")
+_NOT_TEXT = re.compile(r"<svg.*?</svg>", re.DOTALL)
 
 
 @dataclass(frozen=True)
@@ -101,11 +101,11 @@ def _letters(publication: Publication, files: Mapping[str, bytes]) -> Iterator[t
         if words.script not in RARE_ON_PHONES:
             continue
         own = [data.decode() for path, data in files.items() if path.startswith(f"{tag}/")]
-        yield font_file(words.script, is_whole=True), font_style(words.script, map(_visible, own))
-        names = [words.name, words.content("library/name"), _visible(files[address.NOT_FOUND_FILE].decode())]
+        yield font_file(words.script, is_whole=True), font_style(words.script, map(_words_of, own))
+        names = [words.name, words.content("library/name"), _words_of(files[address.NOT_FOUND_FILE].decode())]
         yield font_file(words.script, is_whole=False), font_style(words.script, names)
 
 
-def _visible(page: str) -> str:
-    """The text of a page; exercises hold some of theirs as data."""
-    return _TEXT.sub(" ", page)
+def _words_of(page: str) -> str:
+    """A page without its pictures; what scripts show later stands in attributes and data."""
+    return _NOT_TEXT.sub("", page)

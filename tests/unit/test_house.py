@@ -24,6 +24,7 @@ LEVEL = {
     "pack": 4,
     "build": 5,
     "examine": 6,
+    "publish": 6,
     "cli": 7,
     "__main__": 8,
 }

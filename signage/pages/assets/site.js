@@ -197,7 +197,7 @@
     if (!place) return;
     const answer = one("[data-answer]", place);
     const show = (typed) => {
-      const code = typed.trim().toUpperCase();
+      const code = typed.toUpperCase().split(/[^A-Z0-9]+/).filter(Boolean).pop();
       if (!code) return;
       const state = judgeSheet(code, place.dataset);
       say(answer, place.dataset[state], state === "current" ? "right" : "wrong");

@@ -1,0 +1,93 @@
+"""``signage pages``: the training site behind the QR codes, as files for any server or memory stick."""
+
+from __future__ import annotations
+
+import sys
+import time
+from datetime import date
+from typing import TYPE_CHECKING, Annotated
+
+import typer
+
+from signage.cli.application import (
+    CONTENT,
+    LOCALES,
+    OUTPUT,
+    ContentOption,
+    Format,
+    FormatOption,
+    LocalesOption,
+    OutputOption,
+    QuietOption,
+    typer_application,
+)
+from signage.cli.report import print_json, print_problems
+from signage.ground.errors import WrongUsageError
+
+if TYPE_CHECKING:
+    from signage.build import Project
+    from signage.publish import Published
+
+
+@typer_application.command()
+def pages(
+    locale: Annotated[list[str] | None, typer.Option(help="Only this locale, such as ar.")] = None,
+    day: Annotated[
+        str | None,
+        typer.Option("--date", help="The day that pages name, such as 2026-11-26; else today."),
+    ] = None,
+    content: ContentOption = CONTENT,
+    locales: LocalesOption = LOCALES,
+    output: OutputOption = OUTPUT,
+    form: FormatOption = Format.TEXT,
+    quiet: QuietOption = False,
+) -> int:
+    """Make the training pages; they need no network, and no script to be read."""
+    from signage.build import open_project
+    from signage.cli.choice import chosen
+    from signage.publish import day_of_making, publish
+
+    started = time.monotonic()
+    made_on = _date(day) if day else day_of_making()
+    project = open_project(content, locales)
+    wanted = chosen(project, None, locale, None, None, "colour")
+    published = publish(project, output, made_on, wanted.locales)
+    return _report(project, published, form, quiet, round(time.monotonic() - started, 2))
+
+
+def _date(text: str) -> date:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        raise WrongUsageError(f"'{text}' is no date. Write one such as 2026-11-26.") from None
+
+
+def _report(project: Project, published: Published, form: Format, quiet: bool, seconds: float) -> int:
+    from signage.pages.training_address import reachable_problem
+
+    if form is Format.JSON:
+        print_json(
+            {
+                "site": published.folder.as_posix(),
+                "pages": published.site.pages,
+                "files": len(published.site.files),
+                "bytes": published.size,
+                "locales": list(published.locales),
+                "refused": [each.as_json() for each in published.refused],
+                "removed": published.removed,
+                "seconds": seconds,
+            }
+        )
+        return int(bool(published.refused))
+    if not quiet:
+        languages = ", ".join(published.locales)
+        print(f"{published.site.pages} pages in {languages}: {published.folder}/, {seconds:.1f} s.")
+        print(f"Open {published.folder}/index.html, or run 'signage serve' to show them to phones.")
+        print("Every page is marked as a draft: nobody has signed its words and its order.")
+    library = project.library
+    warning = reachable_problem(library.training_address, library.at("training_address"))
+    if warning is not None and not quiet:
+        print_problems([warning], is_json=False)
+    for refusal in published.refused:
+        sys.stderr.write(f"Refused: {refusal.locale}: {refusal.why}\n")
+    return int(bool(published.refused))
