@@ -36,11 +36,13 @@ _OWN_NUMERALS = {"ar": "arab", "ar-XB": "arab"}
 _LONGEST_SHORT_UNIT = 4
 """Letters; a short form of CLDR longer than this gives way to its narrow form on a crowded sheet."""
 
-_SECOND = "duration-second"
+_MINUTE = 60
+"""Seconds."""
+
 _UNITS = {
     "ml": "volume-milliliter", "l": "volume-liter", "g": "mass-gram", "kg": "mass-kilogram",
     "mm": "length-millimeter", "cm": "length-centimeter", "m": "length-meter",
-    "s": _SECOND, "min": "duration-minute", "h": "duration-hour", "ppm": "concentr-permillion",
+    "s": "duration-second", "min": "duration-minute", "h": "duration-hour", "ppm": "concentr-permillion",
 }  # fmt: skip
 _AMOUNT = re.compile(r"(\d+(?:\.\d+)?)\s*(\w+|%)?")
 _PLURAL_SAMPLES = (0, 1, 2, 3, 11, 20, 100, Decimal("1.5"))
@@ -99,21 +101,15 @@ class Numerals:
         return self._with_own_digits(self._decimal(value))
 
     def seconds(self, value: float, long: bool = False) -> str:
-        """A time such as ``20 s``, or in full as ``20 seconds``.
+        """A time such as ``20 s``, or in full as ``20 seconds``; ``10 min`` from two whole minutes on.
 
-        Short: in Latin script the SI symbol s with the space of the locale (SI Brochure, 9th edition,
-        5.4.3); in other scripts CLDR's short form, or its narrow form where the short one is a whole word.
+        Short: in Latin script the SI symbol s or min with the space of the locale (SI Brochure, 9th
+        edition, 5.4.3 and table 8); in other scripts CLDR's short form, or its narrow form where the
+        short one is a whole word.
         """
-        if self._locale is None:
-            return self._plain(value, "s")
-        if not long and script_of(self.tag) == "Latn":
-            number = self._decimal(value)
-            spacing = NO_BREAK_SPACE
-            match = re.match(r"[\u00a0\u202f]", self._unit(value, _SECOND, "short").removeprefix(number))
-            if match is not None:
-                spacing = match.group()
-            return self._with_own_digits(f"{number}{spacing}s")
-        return self._measure(value, _SECOND, long)
+        if value >= 2 * _MINUTE and value % _MINUTE == 0:
+            return self._time(int(value) // _MINUTE, "min", long)
+        return self._time(value, "s", long)
 
     def millimetres(self, value: float) -> str:
         """A length such as ``50 mm``."""
@@ -139,7 +135,7 @@ class Numerals:
         if symbol == "%":
             return self._percent(value)
         if symbol == "s":
-            return self.seconds(float(value))
+            return self._time(float(value), symbol, long=False)
         return self._with_own_digits(_tied(self._forms(value, _UNITS[symbol], long=False)[0]))
 
     def date(self, day: date) -> str:
@@ -147,6 +143,18 @@ class Numerals:
         if self._locale is None:
             return day.isoformat()
         return self._with_own_digits(format_date(day, "long", locale=self._locale))
+
+    def _time(self, value: float, symbol: str, long: bool) -> str:
+        if self._locale is None:
+            return self._plain(value, symbol)
+        if long or script_of(self.tag) != "Latn":
+            return self._measure(value, _UNITS[symbol], long)
+        number = self._decimal(value)
+        spacing = NO_BREAK_SPACE
+        match = re.match(r"[\u00a0\u202f]", self._unit(value, _UNITS[symbol], "short").removeprefix(number))
+        if match is not None:
+            spacing = match.group()
+        return self._with_own_digits(f"{number}{spacing}{symbol}")
 
     def _percent(self, value: Decimal) -> str:
         percent = format_percent(

@@ -105,6 +105,25 @@ def test_other_scripts_write_the_short_form_of_cldr(tag, written):
 @pytest.mark.parametrize(
     ("tag", "written"),
     [
+        ("en", "10\u00a0min"),
+        ("fr", "10\u00a0min"),
+        ("ar", "١٠\u00a0د"),
+        ("am", "10\u00a0ደቂቃ"),
+        ("zh", "10分钟"),
+    ],
+)
+def test_whole_minutes_are_written_in_minutes(tag, written):
+    assert Numerals(tag).seconds(600) == written
+
+
+@pytest.mark.parametrize("seconds", [60, 90, 119, 150])
+def test_what_is_no_whole_number_of_minutes_stays_in_seconds(seconds):
+    assert Numerals("en").seconds(seconds) == f"{seconds}\u00a0s"
+
+
+@pytest.mark.parametrize(
+    ("tag", "written"),
+    [
         ("fr", "31 mai 2027"),
         ("hi", "31 मई 2027"),
         ("am", "31 ሜይ 2027"),
