@@ -36,7 +36,7 @@ def test_a_rubbing_movement_shows_its_motion_and_what_is_rubbed(name):
     assert {"arrow", "item"} <= roles_of(name)
 
 
-@pytest.mark.parametrize(("first", "second"), itertools.combinations(MOVEMENTS, 2))
+@pytest.mark.parametrize(("first", "second"), list(itertools.combinations(MOVEMENTS, 2)))
 def test_rubbing_movements_cannot_be_taken_for_one_another(first, second):
     one, other = (thumbnail(compiled_scene(name), HANDS) for name in (first, second))
     assert distance(one, other) > 0.12
