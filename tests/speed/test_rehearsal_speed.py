@@ -1,0 +1,37 @@
+"""How fast a protocol is rehearsed; run on request with ``pytest tests/speed -s``."""
+
+from time import perf_counter
+
+from rehearsal_edits import demo_library, layered_protection
+
+from signage.rehearse.alternatives import free_swaps, leave_one_out
+from signage.rehearse.rehearsal import rehearse
+
+
+def seconds_of(work, times):
+    work()
+    start = perf_counter()
+    for _ in range(times):
+        work()
+    return (perf_counter() - start) / times
+
+
+def test_one_rehearsal_takes_single_digit_milliseconds():
+    protocol = layered_protection()
+    seconds = seconds_of(lambda: rehearse(demo_library(), protocol), 50)
+    speed = f"{len(protocol.steps) / seconds:,.0f} steps a second, {seconds * 1000:.2f} ms a rehearsal"
+    print(f"\n{speed}")  # noqa: T201 - what is asked for
+    assert seconds < 0.010
+
+
+def test_leaving_out_and_exchanging_every_step_takes_half_a_second():
+    protocol = layered_protection()
+
+    def work():
+        leave_one_out(demo_library(), protocol)
+        free_swaps(demo_library(), protocol)
+
+    seconds = seconds_of(work, 3)
+    count = 2 * len(protocol.steps) - 1
+    print(f"\n{seconds * 1000:.0f} ms for {count} rehearsals in other arrangements")  # noqa: T201 - as above
+    assert seconds < 0.5

@@ -1,0 +1,92 @@
+"""Steps left out, exchanged and reordered."""
+
+from itertools import islice
+
+import pytest
+from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after, without_steps
+
+from signage.ground.problem import Severity
+from signage.rehearse.alternatives import accepted_orders, free_swaps, judge_order, leave_one_out
+
+HANDS = demo_library().protocols["clean-hands"]
+ORDER = [step.id for step in layered_protection().steps]
+
+
+def exchanged(order, one, other):
+    order = list(order)
+    first, second = order.index(one), order.index(other)
+    order[first], order[second] = order[second], order[first]
+    return order
+
+
+class TestLeavingOut:
+    result = leave_one_out(demo_library(), layered_protection())
+
+    def test_how_bad_it_is_to_leave_a_step_out(self):
+        assert self.result.criticality["seal-check"] is Severity.S1
+        assert self.result.criticality["drink-and-toilet"] is Severity.S2
+
+    def test_critical_steps_are_those_that_give_an_s1_or_that_the_author_marked(self):
+        steps = layered_protection().steps
+        derived = {name for name, worst in self.result.criticality.items() if worst is Severity.S1}
+        marked = {step.id for step in steps if step.critical}
+        assert set(self.result.critical) == derived | marked
+        assert "observer-check" in marked - derived
+
+    def test_a_second_inspection_is_unexplained(self):
+        protocol = with_step_after(layered_protection(), "inspect-kit", new_step("again", "inspect"))
+        result = leave_one_out(demo_library(), protocol)
+        assert set(result.unexplained) == {"inspect-kit", "again"}, "each can stand in for the other"
+
+    def test_a_rationale_explains(self):
+        result = leave_one_out(demo_library(), HANDS)
+        assert result.load_bearing == ()
+        assert result.unexplained == ()
+
+    def test_what_was_wrong_before_is_not_blamed_on_the_step(self):
+        protocol = without_steps(layered_protection(), "zip-close")
+        result = leave_one_out(demo_library(), protocol)
+        assert result.criticality["drink-and-toilet"] is Severity.S2
+
+
+class TestJudgingAnOrder:
+    def test_the_own_order_is_accepted(self):
+        assert judge_order(demo_library(), layered_protection(), ORDER) == ()
+
+    def test_a_free_swap_is_accepted(self):
+        order = exchanged(ORDER, "hood-on", "apron-on")
+        assert judge_order(demo_library(), layered_protection(), order) == ()
+
+    def test_another_order_is_judged_by_its_findings(self):
+        order = exchanged(ORDER, "hood-off", "goggles-off")
+        found = judge_order(demo_library(), layered_protection(), order)
+        assert ("LY-1", "goggles-off") in {(f.code, f.step) for f in found}
+
+    def test_the_order_of_one_phase_is_enough(self):
+        phase = [step.id for step in layered_protection().phases[0].steps]
+        order = exchanged(phase, "respirator-on", "goggles-on")
+        found = judge_order(demo_library(), layered_protection(), order)
+        assert {f.code for f in found} >= {"LY-2"}
+
+    @pytest.mark.parametrize("order", [ORDER[1:], [*ORDER, ORDER[0]], ["nothing"], []])
+    def test_steps_must_be_named_once(self, order):
+        with pytest.raises(ValueError, match="once"):
+            judge_order(demo_library(), layered_protection(), order)
+
+    def test_movements_of_a_technique_card_are_not_judged(self):
+        """The model does not look into one hand hygiene; the published order of its movements stands."""
+        order = exchanged([step.id for step in HANDS.steps], "palms", "thumbs")
+        with pytest.raises(ValueError, match="published order"):
+            judge_order(demo_library(), HANDS, order)
+
+
+def test_movements_of_a_technique_card_are_never_called_free():
+    assert free_swaps(demo_library(), HANDS) == ()
+
+
+def test_accepted_orders_begin_with_the_own_and_are_all_accepted():
+    orders = list(islice(accepted_orders(demo_library(), layered_protection(), limit=12), 12))
+    names = [[step.id for _phase, step in order] for order in orders]
+    assert names[0] == ORDER
+    assert len({tuple(order) for order in names}) == 12
+    assert all(judge_order(demo_library(), layered_protection(), order) == () for order in names)

@@ -1,0 +1,57 @@
+"""The words that the rehearsal knows are the words that content files may use."""
+
+import shutil
+
+from rehearsal_edits import CONTENT, demo_library
+
+from signage.load import kit_file, policy_file, step_grammar
+from signage.load.library import load_library
+from signage.load.starter import starter_files
+from signage.rehearse import local_policy, references
+from signage.rehearse.body import SITES
+from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.study import study_protocol
+from signage.rehearse.techniques import TECHNIQUES
+from signage.rehearse.verbs.table import VERBS
+
+
+def test_verbs():
+    assert set(VERBS) == set(step_grammar.VERBS)
+
+
+def test_parts_of_the_body():
+    assert SITES == kit_file.SITES
+
+
+def test_techniques():
+    assert set(TECHNIQUES) == set(kit_file.TECHNIQUES)
+
+
+def test_agents():
+    assert set(policy_file.AGENTS) == references.AGENTS
+
+
+def test_local_decisions():
+    assert set(local_policy.STRICTEST) == set(policy_file.KNOWN_POLICIES)
+
+
+def test_fresh_kit_can_be_written(tmp_path):
+    shutil.copytree(CONTENT, tmp_path / "content")
+    file = tmp_path / "content" / "protocols" / "layered-protection.yaml"
+    text = file.read_text(encoding="utf-8")
+    assert text.count("item: hood\n") == 2
+    file.write_text(text.replace("item: hood\n", "item: hood\n        fresh: yes\n", 1), encoding="utf-8")
+    library = load_library(tmp_path / "content")
+    fresh = [s.id for s in library.protocols["layered-protection"].steps if s.action.fresh]
+    assert fresh == ["hood-on"]
+
+
+def test_every_protocol_that_comes_with_the_programme_is_clean(tmp_path):
+    for name, data in starter_files().items():
+        target = tmp_path / name
+        target.parent.mkdir(parents=True, exist_ok=True)
+        target.write_bytes(data)
+    for library in (load_library(tmp_path / "content"), demo_library()):
+        for protocol in library.protocols.values():
+            assert rehearse(library, protocol).findings == ()
+            assert study_protocol(library, protocol).findings == ()
