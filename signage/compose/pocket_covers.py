@@ -81,9 +81,9 @@ def _line_above(
 
 def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: float, height: float) -> None:
     phases = context.protocol.phases
-    gap, band = 3.0, 8.0
+    gap, pad, band = (3.0, 2.4, 8.0) if len(phases) < 3 else (2.0, 1.6, 9.0)
     each = (width - gap * (len(phases) - 1)) / len(phases)
-    side = min(each - 2.4, height - band - 1.6)
+    side = min(each - pad, height - band - 1.6)
     for index, phase in enumerate(phases):
         left = x + index * (each + gap)
         style = style_of(phase.theme, context.tone)
@@ -110,6 +110,7 @@ def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: fl
             canvas.face(700),
             floor=7.5,
             lines=2,
+            height=band - 1.4,
             valign="middle",
             align="center",
             colour=colour,
@@ -126,9 +127,14 @@ def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: fl
 
 
 def _emblem(phase: Phase) -> Step:
-    """The step whose picture stands for a phase: the largest garment, else the middle step."""
+    """The step whose picture stands for a phase: the largest garment, else the middle step.
+
+    Where a phase is neither about kit nor about hands, it is the first step that is not either.
+    """
     for step in phase.steps:
         if step.action.verb in {"don", "doff"} and step.action.item in {"coverall", "gown"}:
+            return step
+        if phase.theme == "plain" and step.action.verb not in {"need", "hygiene", "don", "move"}:
             return step
     return phase.steps[len(phase.steps) // 2]
 
