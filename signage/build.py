@@ -16,14 +16,17 @@ from signage.compose.poster import compose_poster
 from signage.compose.step_card import compose_step_cards
 from signage.compose.theme import Tone
 from signage.drawing.marks import Sheet
-from signage.ground.errors import RefusedError, SignageError
+from signage.ground.errors import RefusedError, SignageError, UnreadableInputError
 from signage.ground.files import write_whole
+from signage.ground.problem import Problem
 from signage.impose.fold import fold_eight
 from signage.impose.n_up import four_up
+from signage.load.file_text import shown_path
 from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Phase, Protocol
 from signage.model.messages import Message, library_messages
 from signage.model.revision import protocol_revision
+from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
 from signage.text.fonts import add_font_folder
 from signage.words.wording import MissingMessageError, Wording, open_wording
@@ -43,6 +46,7 @@ class Project:
     library: Library
     content: Path
     locales: Path
+    own_pictures: tuple[str, ...] = ()
     _wordings: dict[str, Wording] = field(default_factory=dict, compare=False, repr=False)
 
     @cached_property
@@ -52,6 +56,11 @@ class Project:
             {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
         )
         return (*library_messages(self.library), *picture_messages(used))
+
+    @property
+    def pictures(self) -> tuple[str, ...]:
+        """The names of all pictures: those that ship with the programme and those of the library."""
+        return tuple(sorted({*scene_names(), *self.own_pictures}))
 
     @cached_property
     def picture_fingerprints(self) -> dict[str, str]:
@@ -90,7 +99,18 @@ def open_project(content: Path, locales: Path) -> Project:
     """Load everything; raises UnreadableInputError with all problems of all files."""
     if (content / "fonts").is_dir():
         add_font_folder(content / "fonts")
-    return Project(load_library(content, scene_names()), content, locales)
+    problems: list[Problem] = []
+    try:
+        library = load_library(content, scene_names())
+    except UnreadableInputError as unreadable:
+        problems += unreadable.problems
+    told = {problem.place.path for problem in problems}
+    files = [(file, shown_path(file)) for file in sorted((content / "scenes").glob("[!.]*.yaml"))]
+    scenes, faults = read_scenes((file, shown) for file, shown in files if shown not in told)
+    if problems or faults:
+        raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
+    add_scenes(scenes)
+    return Project(library, content, locales, tuple(scene.name for scene in scenes))
 
 
 @dataclass(frozen=True, order=True)

@@ -17,7 +17,7 @@ _KNOWN = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, "approvals.yaml")
 
 @dataclass(frozen=True, slots=True)
 class ContentFiles:
-    """The paths of a content folder, wards and protocols in the order of their names."""
+    """The paths of a content folder; wards, protocols and scenes in the order of their names."""
 
     library: Path
     kit: Path
@@ -25,6 +25,7 @@ class ContentFiles:
     terms: Path | None
     wards: tuple[Path, ...]
     protocols: tuple[Path, ...]
+    scenes: tuple[Path, ...] = ()
 
 
 def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
@@ -44,6 +45,9 @@ def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
         terms=content / _TERMS if content / _TERMS in entries else None,
         wards=_files_of(content / "wards", "ward", problems),
         protocols=_files_of(content / "protocols", "protocol", problems),
+        scenes=_files_of(content / "scenes", "scene", problems, may_be_empty=True)
+        if content / "scenes" in entries
+        else (),
     )
 
 
@@ -70,8 +74,10 @@ def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:
     return None
 
 
-def _files_of(folder: Path, what: str, problems: list[Problem]) -> tuple[Path, ...]:
-    """The YAML files of a folder that has to hold at least one."""
+def _files_of(
+    folder: Path, what: str, problems: list[Problem], *, may_be_empty: bool = False
+) -> tuple[Path, ...]:
+    """The YAML files of a folder, which has to hold at least one unless it may be empty."""
     entries = _list_folder(folder, problems)
     if entries is None:
         return ()
@@ -81,7 +87,7 @@ def _files_of(folder: Path, what: str, problems: list[Problem]) -> tuple[Path, .
         for path in entries
         if path.suffix != ".yaml" and path.suffix.lower() in {".yaml", ".yml"}
     )
-    if not found:
+    if not found and not may_be_empty:
         place = Place(shown_path(folder))
         problems.append(
             faults.UNREADABLE_FILE.at(

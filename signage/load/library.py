@@ -21,6 +21,7 @@ from signage.load.policy_file import PoliciesEntry, build_policy, policy_problem
 from signage.load.protocol_file import ProtocolEntry, build_protocol
 from signage.load.protocol_references import protocol_problems
 from signage.load.references import kit_problems, library_problems, term_problems, ward_problems
+from signage.load.scene_files import scene_problems
 from signage.load.step_grammar import normal_form
 from signage.load.validation import EntryType, validate
 from signage.load.ward_file import WardEntry, build_ward
@@ -53,19 +54,24 @@ class _Readings:
     terms: _Reading[TermsEntry] | None
     wards: tuple[_Reading[WardEntry], ...]
     protocols: tuple[_Reading[ProtocolEntry], ...]
+    scenes: tuple[Path, ...]
 
 
 def load_library(content: Path, known_pictures: Collection[str] | None = None) -> Library:
     """The library of a content folder.
 
-    ``known_pictures`` are the names that a picture may have; None leaves them unjudged. Raises
-    UnreadableInputError with every problem of every file, in the order of file, line and column.
+    ``known_pictures`` are the names of the pictures that ship with the programme; None leaves pictures
+    unjudged. The scenes of the content are read as YAML only; ``Library.scene_files`` are their paths.
+    Raises UnreadableInputError with every problem of every file, in the order of file, line and column.
     """
     problems: list[Problem] = []
     files = find_files(content, problems)
     if files is None:
         raise UnreadableInputError(problems)
     readings = _read_files(files, problems)
+    problems.extend(scene_problems(readings.scenes, known_pictures or ()))
+    if known_pictures is not None:
+        known_pictures = {*known_pictures, *(scene.stem for scene in readings.scenes)}
     problems.extend(_reference_problems(readings, known_pictures))
     if problems:
         distinct = dict.fromkeys(problems)
@@ -108,6 +114,7 @@ def _read_files(files: ContentFiles, problems: list[Problem]) -> _Readings:
         terms=_read_file(files.terms, TermsEntry, problems) if files.terms is not None else None,
         wards=tuple(_read_file(path, WardEntry, problems) for path in files.wards),
         protocols=tuple(_read_protocol(path, problems) for path in files.protocols),
+        scenes=files.scenes,
     )
 
 
@@ -162,6 +169,7 @@ def _build_library(readings: _Readings) -> Library:
         terms=build_terms(*readings.terms.valid) if readings.terms is not None else (),
         wards={ward.id: ward for ward in wards},
         protocols={protocol.id: protocol for protocol in protocols},
+        scene_files=tuple(scene.as_posix() for scene in readings.scenes),
         place=node.place,
         places=field_places(node, LibraryEntry, source_language="source_locale"),
     )

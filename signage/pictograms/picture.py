@@ -40,7 +40,11 @@ def compiled_scene(name: str, mirrored: bool = False) -> tuple[CompiledLayer, ..
     nodes = scene_of(name).nodes
     if mirrored:
         nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
-    operations = tuple(flatten(nodes))
+    return compiled(tuple(flatten(nodes)))
+
+
+def compiled(operations: tuple[Operation, ...]) -> tuple[CompiledLayer, ...]:
+    """The layers of painting passes, from the cache folder where they have been compiled before."""
     kept = cache_folder() / f"{_cache_key(operations)}.json"
     layers = _read_kept(kept)
     if layers is None:

@@ -10,7 +10,8 @@ import yaml
 from pydantic import ValidationError
 
 from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.pictograms import faults
 from signage.pictograms.schema import SceneFile
 
 Location = tuple[str | int, ...]
@@ -28,7 +29,14 @@ class _Reader:
             return self._mapping(node, location)
         if isinstance(node, yaml.SequenceNode):
             return [self.value(child, (*location, index)) for index, child in enumerate(node.value)]
-        return yaml.SafeLoader("").construct_object(node)
+        return self._scalar(node)
+
+    def _scalar(self, node: yaml.Node) -> Any:
+        """A number, a text, yes or no; what looks like a date or a number and is none stays a text."""
+        try:
+            return yaml.SafeLoader("").construct_object(node)
+        except ValueError:
+            return str(node.value)
 
     def _mapping(self, node: yaml.MappingNode, location: Location) -> dict[str, Any]:
         values: dict[str, Any] = {}
@@ -48,7 +56,7 @@ def _place(path: str, mark: yaml.Mark) -> Place:
 
 
 def _problem(place: Place, message: str, hint: str) -> Problem:
-    return Problem("PIC-1", "scene cannot be read", Severity.S1, message, hint, place)
+    return faults.SCENE.at(place, message, hint)
 
 
 @dataclass(frozen=True, slots=True)

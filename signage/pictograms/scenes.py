@@ -1,4 +1,4 @@
-"""The scenes that ship with the project, by name."""
+"""The scenes by name: those that ship with the project, and those that a library adds."""
 
 from __future__ import annotations
 
@@ -11,8 +11,9 @@ from pathlib import Path as FilePath
 from signage.ground.errors import UnreadableInputError, WrongUsageError
 from signage.ground.fingerprint import fingerprint
 from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
 from signage.model.messages import Message, MessageRole
+from signage.pictograms import faults
 from signage.pictograms.build import LayerFaultError, build_scene
 from signage.pictograms.kit.nodes import ITEM, Node, Operation, flatten
 from signage.pictograms.reading import ReadScene, read_scene
@@ -35,6 +36,7 @@ class Scene:
     cropped: frozenset[str]
     nodes: tuple[Node, ...]
     place: Place
+    alike: frozenset[str] = frozenset()
 
     @property
     def operations(self) -> tuple[Operation, ...]:
@@ -42,19 +44,20 @@ class Scene:
         return tuple(flatten(self.nodes))
 
 
-def load_scene(file: FilePath) -> Scene:
-    """The scene of a file. Raises UnreadableInputError with every problem of the file."""
+def load_scene(file: FilePath, shown: str = "") -> Scene:
+    """The scene of a file; ``shown`` is the path that its places carry, by default ``scenes/NAME.yaml``.
+
+    Raises UnreadableInputError with every problem of the file.
+    """
     name = file.stem
-    read = read_scene(file, f"scenes/{file.name}")
+    read = read_scene(file, shown or f"scenes/{file.name}")
     if read.scene is None or read.problems:
         raise UnreadableInputError(read.problems)
     try:
         nodes = build_scene(read.scene)
     except LayerFaultError as fault:
         place = read.place(fault.location)
-        hint = "See the list of parts and their arguments."
-        problem = Problem("PIC-2", "layer cannot be drawn", Severity.S1, fault.message, hint, place)
-        raise UnreadableInputError([problem]) from fault
+        raise UnreadableInputError([faults.LAYER.at(place, fault.message)]) from fault
     problems = [*_focus_problems(read.scene, read), *_accent_problems(nodes, read)]
     if problems:
         raise UnreadableInputError(problems)
@@ -70,6 +73,7 @@ def load_scene(file: FilePath) -> Scene:
         frozenset(source.cropped),
         nodes,
         read.place(("alt",)),
+        frozenset(source.alike),
     )
 
 
@@ -79,8 +83,7 @@ def _focus_problems(scene: SceneFile, read: ReadScene) -> list[Problem]:
     if count == 1:
         return []
     message = f"the focus {scene.focus!r} names {count} layers; it must name exactly one of {', '.join(ids)}"
-    hint = "Give the item of the step one layer, and further pieces of it the key belongs_to."
-    return [Problem("PIC-3", "focus is unclear", Severity.S1, message, hint, read.place(("focus",)))]
+    return [faults.FOCUS.at(read.place(("focus",)), message)]
 
 
 def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
@@ -89,31 +92,42 @@ def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
         for operation in flatten(nodes)
         if operation.pigment == "accent" and operation.role.partition(".")[0] != ITEM
     }
-    hint = "Only the focus is painted in the accent: give the others ink, tone or paper."
     return [
-        Problem(
-            "PIC-4",
-            "two accents",
-            Severity.S1,
-            f"{role!r} is painted in the accent but is no piece of the focus",
-            hint,
-            read.place(("layers",)),
+        faults.ACCENT.at(
+            read.place(("layers",)), f"{role!r} is painted in the accent but is no piece of the focus"
         )
         for role in sorted(strangers)
     ]
 
 
+_ADDED: dict[str, Scene] = {}
+"""The scenes of libraries, by name."""
+
+
+def add_scene(scene: Scene) -> bool:
+    """Make a scene known by its name; returns whether another of that name was known and gave way."""
+    has_replaced = scene.name in _ADDED
+    if has_replaced:
+        scene_of.cache_clear()
+        scene_fingerprint.cache_clear()
+    _ADDED[scene.name] = scene
+    return has_replaced
+
+
 @cache
 def scene_names() -> tuple[str, ...]:
-    """The names of all scenes in alphabetical order."""
+    """The names of the scenes that ship with the project, in alphabetical order."""
     return tuple(sorted(file.stem for file in SCENE_FOLDER.glob("*.yaml")))
 
 
 @cache
 def scene_of(name: str) -> Scene:
     """The scene of a name. Raises WrongUsageError if there is none."""
+    if name in _ADDED:
+        return _ADDED[name]
     if name not in scene_names():
-        raise WrongUsageError(f"no picture is named {name!r}; pictures are {', '.join(scene_names())}")
+        known = ", ".join(sorted({*scene_names(), *_ADDED}))
+        raise WrongUsageError(f"no picture is named {name!r}; pictures are {known}")
     return load_scene(SCENE_FOLDER / f"{name}.yaml")
 
 

@@ -19,7 +19,7 @@ Radii = float | list[float]
 
 
 class _Strict(BaseModel):
-    model_config = ConfigDict(extra="forbid", frozen=True)
+    model_config = ConfigDict(extra="forbid", frozen=True, allow_inf_nan=False)
 
 
 class Curve(_Strict):
@@ -49,6 +49,8 @@ class Curve(_Strict):
             raise ValueError(f"wants exactly one of {', '.join(CURVE_FORMS)}; found {given or 'none'}")
         if self.radius is not None and given[0] not in {"polygon", "rectangle"}:
             raise ValueError(f"radius belongs to polygon and rectangle, not to {given[0]}")
+        if given[0] == "rectangle" and isinstance(self.radius, list):
+            raise ValueError("a rectangle has one radius for all its corners")
         return self
 
 
@@ -117,13 +119,14 @@ class Gloss(_Strict):
 
 
 class SceneFile(_Strict):
-    """A scene as authored."""
+    """A scene as authored. ``alike`` names scenes that are meant to look the same at a glance."""
 
     theme: Theme
     focus: str
     handed: bool = False
     mirror: MirrorRule = "never"
     gloss: Gloss
-    alt: str = Field(min_length=8, max_length=ALTERNATIVE_BUDGET)
+    alt: str = Field(min_length=8, max_length=ALTERNATIVE_BUDGET, pattern=r"^[^{}]*$")
     layers: list[Layer] = Field(min_length=1)
     cropped: list[Literal["left", "right", "top", "bottom"]] = Field(default_factory=list)
+    alike: list[str] = Field(default_factory=list)

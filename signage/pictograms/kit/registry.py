@@ -30,6 +30,7 @@ class Part:
 
 
 _PARTS: dict[str, Part] = {}
+_ARGUMENTS = ConfigDict(extra="forbid", allow_inf_nan=False)
 
 
 def part(name: str) -> Callable[[Drawing], Drawing]:
@@ -50,7 +51,7 @@ def part(name: str) -> Callable[[Drawing], Drawing]:
             )
             for parameter in inspect.signature(draw).parameters.values()
         }
-        arguments = create_model(f"{name}-arguments", __config__=ConfigDict(extra="forbid"), **fields)
+        arguments = create_model(f"{name}-arguments", __config__=_ARGUMENTS, **fields)
         summary = (inspect.getdoc(draw) or "").partition("\n")[0]
         _PARTS[name] = Part(name, draw, arguments, summary)
         return draw
