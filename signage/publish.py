@@ -13,6 +13,7 @@ from signage.ground.edition import edition_date
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_whole
 from signage.model.library import LocaleState, Protocol
+from signage.pages.address import FILE_LIST
 from signage.pages.publication import Publication
 from signage.pages.reasons import Finding
 from signage.pages.site import Site, build_site
@@ -21,9 +22,6 @@ from signage.rehearse.rehearsal import rehearse
 
 SITE_FOLDER = "site"
 """Where the site goes inside the folder for what is made."""
-
-FILE_LIST = "site-files.txt"
-"""Names every file of the site, so that the next run takes away only what this programme wrote."""
 
 
 @dataclass(frozen=True)

@@ -30,8 +30,8 @@ def serve(
     """Serve the training pages until Ctrl-C; nothing can be changed through it."""
     import uvicorn
 
+    from signage.pages.address import FILE_LIST
     from signage.pages.server import SiteFolder, server_application
-    from signage.publish import FILE_LIST
 
     if not (site / "index.html").is_file():
         raise WrongUsageError(

@@ -21,6 +21,9 @@ SCRIPT = f"{ASSETS}site.js"
 PICTURES = f"{ASSETS}pictures/"
 NOT_FOUND_FILE = "404.html"
 
+FILE_LIST = "site-files.txt"
+"""Names every file of the site, so that the next run takes away only what this programme wrote."""
+
 
 def file_of(address: str) -> str:
     """The file that a server shows for an address."""

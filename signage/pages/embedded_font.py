@@ -36,7 +36,7 @@ def font_style(script: str, texts: Iterable[str]) -> bytes:
     data = base64.b64encode(_woff(_subset(face, letters))).decode()
     served = ",".join(f"U+{letter:X}" for letter in letters)
     return (
-        f'@font-face{{font-family:"{embedded_family(script)}";font-weight:100 900;font-display:swap;'
+        f'@font-face{{font-family:"{embedded_family(script)}";font-weight:400 700;font-display:swap;'
         f"unicode-range:{served};src:url(data:font/woff;base64,{data}) format('woff')}}\n"
     ).encode()
 
