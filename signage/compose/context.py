@@ -41,8 +41,9 @@ class SheetContext:
         return self.wording.content(f"kit/{garment}/name")
 
     def container(self, action: Action) -> Fixture | None:
-        """The bin or tub that takes what the action removes."""
-        return self.ward.fixtures.get(action.bin) if action.bin else None
+        """The bin or tub that takes what the action removes; None where no letter tells it from others."""
+        fixture = self.ward.fixtures.get(action.bin) if action.bin else None
+        return fixture if fixture is not None and fixture.code else None
 
     def picture_words(self, step: Step) -> str:
         """The alternative text of a step's picture."""

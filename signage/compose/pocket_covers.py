@@ -115,7 +115,7 @@ def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: fl
             align="center",
             colour=colour,
         )
-        step = _emblem(phase)
+        step = _emblem(context, phase)
         canvas.picture(
             step.picture,
             left + (each - side) / 2,
@@ -126,16 +126,18 @@ def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: fl
         )
 
 
-def _emblem(phase: Phase) -> Step:
-    """The step whose picture stands for a phase: the largest garment, else the middle step.
+def _emblem(context: SheetContext, phase: Phase) -> Step:
+    """The step whose picture stands for a phase: that of its largest garment, else its middle step.
 
-    Where a phase is neither about kit nor about hands, it is the first step that is not either.
+    A phase that is not about kit or hands has the first step that is not either.
     """
-    for step in phase.steps:
-        if step.action.verb in {"don", "doff"} and step.action.item in {"coverall", "gown"}:
-            return step
-        if phase.theme == "plain" and step.action.verb not in {"need", "hygiene", "don", "move"}:
-            return step
+    garments = context.library.garments
+    if phase.theme == "plain":
+        deeds = (s for s in phase.steps if s.action.verb not in {"need", "hygiene", "don", "move"})
+        return next(deeds, phase.steps[0])
+    dressing = [s for s in phase.steps if s.action.verb in {"don", "doff"} and s.action.item in garments]
+    if dressing:
+        return max(dressing, key=lambda step: len(garments[step.action.item or ""].covers))
     return phase.steps[len(phase.steps) // 2]
 
 
@@ -175,7 +177,7 @@ def rule_panel(canvas: Canvas, context: SheetContext, phase: Phase) -> Canvas:
         message=message,
     )
     foot = canvas.height - _MARGIN - 7
-    _container_list(canvas, context, phase, y + 3, foot - 2, inner)
+    _container_list(canvas, context, y + 3, foot - 2, inner)
     if any(step.critical for step in context.protocol.steps):
         with canvas.group("critical", "key", structure=Structure.PARAGRAPH):
             canvas.rect(_MARGIN, foot, 7, 5.6, style.ink, radius=0.6)
@@ -204,14 +206,12 @@ def rule_panel(canvas: Canvas, context: SheetContext, phase: Phase) -> Canvas:
     return canvas
 
 
-def _container_list(
-    canvas: Canvas, context: SheetContext, phase: Phase, top: float, foot: float, width: float
-) -> None:
+def _container_list(canvas: Canvas, context: SheetContext, top: float, foot: float, width: float) -> None:
     style, wording = canvas.style, context.wording
     contents: dict[str, list[str]] = {}
-    for step in phase.steps:
+    for step in context.protocol.steps:
         for action in step.actions:
-            if action.bin and action.item:
+            if action.bin and action.item and context.container(action):
                 names = contents.setdefault(action.bin, [])
                 name = context.garment_name(action.item)
                 if name not in names:

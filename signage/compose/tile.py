@@ -175,7 +175,7 @@ def _container(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> 
     """The bin or tub, its word level with the foot of the picture."""
     k = drawing.k
     fixture = drawing.context.container(numbered.step.action)
-    if fixture is None or not fixture.code:
+    if fixture is None:
         return
     foot = y + ABOVE_PICTURE * k + drawing.sizes.drop + drawing.sizes.picture
     container_tag(
