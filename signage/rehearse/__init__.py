@@ -1,1 +1,8 @@
-"""Level 2: a protocol is walked step by step against declared facts."""
+"""Level 2: a protocol is walked step by step against declared facts.
+
+Where to begin reading: ``walkthrough`` is one walk in its order; ``verbs`` holds what each movement does,
+``verbs/undressing`` most of it; ``techniques``, ``level`` and ``layers`` are the physical facts; ``rules``
+says what each finding means. The entrances are ``rehearsal.rehearse`` (one walk), ``study.study_protocol``
+(with steps left out and exchanged), ``alternatives.judge_order`` (a learner's order),
+``equipment.derive_equipment``, ``repairs.suggest_repairs`` and ``waivers.apply_waivers``.
+"""

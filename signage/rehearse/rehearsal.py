@@ -21,6 +21,8 @@ SIMPLIFICATIONS = (
     "No droplets, splashes, aerosols, leaks or sweat are modelled.",
     "Left and right hand are one.",
     "Hygiene is whole or absent; a part of it is nothing.",
+    "A contaminated zone contaminates on the way in, and what is put on inside; not what is uncovered later.",
+    "Hands do not contaminate the inside or the straps by which they take something off.",
     "Straps that are declared to lie under another garment are taken as clean while it is worn.",
     "The inside of gloves stays clean.",
     "All agents that policy allows work equally well.",

@@ -88,8 +88,9 @@ def _look_at_the_kit(scene: Scene, schedule: Schedule) -> None:
 def _look_at_the_start(scene: Scene) -> None:
     """Everybody as the protocol begins; whoever begins in a contaminated zone is contaminated by it."""
     for person in scene.people.values():
-        for item in tuple(person.worn)[1:]:
-            report_unknown_order(scene, person, item)
+        worn = tuple(person.worn)
+        for position, item in enumerate(worn):
+            report_unknown_order(scene, person, item, worn[:position])
         if scene.zone(person).zone_class == "contaminated":
             scene.contaminated_zones.add(person.zone)
         take_on_the_room(scene, person)

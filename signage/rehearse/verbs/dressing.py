@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from signage.rehearse.body import HANDS
 from signage.rehearse.level import Level
 from signage.rehearse.meeting import hand_and_garment_meet
@@ -35,7 +37,7 @@ def put_on(scene: Scene, act: Act) -> None:
     if HANDS not in worn.garment.covers:
         worn.join(act.by.hand_level())
     person.worn[item] = worn
-    report_unknown_order(scene, person, item)
+    report_unknown_order(scene, person, item, person.worn)
     take_on_the_room(scene, person, only=item)
 
 
@@ -84,9 +86,9 @@ def _is_inspected(scene: Scene, item: str) -> bool:
     return any(p.whole_kit_inspected or item in p.inspected for p in scene.people.values())
 
 
-def report_unknown_order(scene: Scene, person: Person, item: str) -> None:
-    """Rule LY-A for one garment against all others that are worn with it."""
-    for other in person.worn:
+def report_unknown_order(scene: Scene, person: Person, item: str, others: Iterable[str]) -> None:
+    """Rule LY-A for one garment against others that are worn with it."""
+    for other in others:
         if other != item and scene.layers.is_order_unknown(item, other):
             names = scene.setting.names((item, other))
             message = f"Both cover the same part, and no order is declared: {names}."
