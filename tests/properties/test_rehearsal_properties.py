@@ -99,10 +99,10 @@ def without_conditions(protocol):
 
 @MANY
 @given(mutated_protocols(), st.integers(0, 2**32))
-def test_the_order_of_kit_ward_and_policy_in_their_files_changes_nothing(protocol, seed):
+def test_the_order_of_kit_ward_and_policy_in_their_files_changes_nothing(protocol, shuffle):
     def shuffled(mapping):
         items = list(mapping.items())
-        random.Random(seed).shuffle(items)
+        random.Random(shuffle).shuffle(items)
         return dict(items)
 
     library = demo_library()

@@ -18,7 +18,7 @@ NOBODY_TO_HELP = Rule(
     "A step needs another person's hands, and that person is in another zone.",
     "The wearer waits, or tries alone.",
     "the assistant takes off the hood from the next zone",
-    "Move the helper into the zone first, or write the step so that the wearer does it alone.",
+    "Move that person into the zone first, or write the step so that the wearer does it alone.",
 )
 NO_OBSERVER = Rule(
     "RO-3",

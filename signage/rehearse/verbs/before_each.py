@@ -52,7 +52,7 @@ def _hygiene_still_due(scene: Scene, act: Act) -> None:
 
 
 def _whose_hands(scene: Scene, act: Act) -> None:
-    """Rules RO-1 and RO-2: observers keep their hands off, and helpers must be there."""
+    """Rules RO-1 and RO-2: observers keep their hands off, and whoever helps must be there."""
     verb = act.action.verb
     if verb == "discard":
         _observer_and_waste(scene, act)

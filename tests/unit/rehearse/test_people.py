@@ -26,23 +26,25 @@ class TestAnAssistantTakesOffTheHood:
 
     @pytest.fixture
     def protocol(self):
-        helper = Actor(id="helper", role="assistant", starts_in="dirty-side", wears=("inner-gloves",))
-        protocol = replace(layered_protection(), people=(*layered_protection().people, helper))
+        assistant = Actor(id="assistant", role="assistant", starts_in="dirty-side", wears=("inner-gloves",))
+        protocol = replace(layered_protection(), people=(*layered_protection().people, assistant))
         protocol = without_steps(protocol, "rub-after-hood")
-        return with_action(protocol, "hood-off", by="helper", on="wearer", technique="front-grab")
+        return with_action(protocol, "hood-off", by="assistant", on="wearer", technique="front-grab")
 
     def rub(self):
-        return new_step("helper-rub", "hygiene", by="helper", agent="rub", layer="inner-gloves", seconds=20)
+        return new_step(
+            "assistant-rub", "hygiene", by="assistant", agent="rub", layer="inner-gloves", seconds=20
+        )
 
     def test_the_wearer_goes_on_and_hygiene_is_due_to_the_assistant(self, protocol):
         result = rehearse(demo_library(), protocol)
         found = {(f.code, f.step, f.person) for f in result.findings}
-        assert ("HH-1", "hood-off", "helper") in found
-        assert not {person for code, _step, person in found if code == "HH-1"} - {"helper"}
+        assert ("HH-1", "hood-off", "assistant") in found
+        assert not {person for code, _step, person in found if code == "HH-1"} - {"assistant"}
 
     def test_the_assistants_gloves_take_up_what_the_hood_carries(self, protocol):
         trace = {state.step: state for state in rehearse(demo_library(), protocol).trace}
-        assert trace["hood-off"].of("helper").hands[-1] == ("inner-gloves", Level.CONTAMINATED)
+        assert trace["hood-off"].of("assistant").hands[-1] == ("inner-gloves", Level.CONTAMINATED)
         assert trace["hood-off"].of("wearer").hands[-1] == ("inner-gloves", Level.CLEAN)
 
     def test_after_the_assistants_hygiene_it_is_not_due(self, protocol):
@@ -50,7 +52,9 @@ class TestAnAssistantTakesOffTheHood:
         assert "HH-1" not in {code for code, _step in found(protocol)}
 
     def test_from_another_zone_nobody_can_help(self, protocol):
-        people = tuple(replace(p, starts_in="anteroom") if p.id == "helper" else p for p in protocol.people)
+        people = tuple(
+            replace(p, starts_in="anteroom") if p.id == "assistant" else p for p in protocol.people
+        )
         assert ("RO-2", "hood-off") in found(replace(protocol, people=people))
 
     def test_the_assistants_own_kit_is_the_matter_of_another_protocol(self, protocol):
