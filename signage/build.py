@@ -62,6 +62,13 @@ class Project:
         """The names of all pictures: those that ship with the programme and those of the library."""
         return tuple(sorted({*scene_names(), *self.own_pictures}))
 
+    @property
+    def pictures_in_use(self) -> tuple[str, ...]:
+        """The names of the pictures of steps and kit, and of all that the library has drawn itself."""
+        steps = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
+        kit = {name for garment in self.library.garments.values() for name in garment.pictures.values()}
+        return tuple(sorted(steps | kit | set(self.own_pictures)))
+
     @cached_property
     def picture_fingerprints(self) -> dict[str, str]:
         """The fingerprint of every scene that a step uses."""

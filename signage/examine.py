@@ -1,4 +1,4 @@
-"""Everything is looked at: words, then every sheet in every language in use."""
+"""Everything is looked at: words, pictures, then every sheet in every language in use."""
 
 from __future__ import annotations
 
@@ -9,7 +9,8 @@ from pathlib import Path
 from typing import Any
 
 from signage.build import Project, SheetRequest, Wanted, compose_request, open_project, requests_for
-from signage.check.registry import all_sheet_rules
+from signage.check.picture_rule import picture_subject
+from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.ground.errors import RefusedError
@@ -24,20 +25,28 @@ class LookedAt:
     messages: int
     locales: int
     sheets: int
+    pictures: int
 
 
 Progress = Callable[..., Iterable[Any]]
 
 
 def check_project(project: Project, progress: Progress | None = None) -> tuple[list[Problem], LookedAt]:
-    """All problems of words and sheets, sorted; locales with faulty words are not composed."""
+    """All problems of words, pictures and sheets, sorted; locales with faulty words are not composed."""
     words = coverage_problems(project.library, project.messages, project.locales)
     faulty = {problem.locale for problem in words if problem.severity is not Severity.S3}
     locales = tuple(tag for tag in project.locales_in_use if tag not in faulty)
     requests = requests_for(project, Wanted(locales=locales)) if locales else ()
-    sheets = _check_sheets(project, requests, progress)
-    problems = sorted({*words, *sheets}, key=_order)
-    return problems, LookedAt(len(project.messages), len(locales), len(requests))
+    pictures = project.pictures_in_use
+    drawn = _check_all(project, (*pictures, *requests), progress)
+    problems = sorted({*words, *drawn}, key=_order)
+    return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
+
+
+def check_picture(project: Project, name: str) -> list[Problem]:
+    """The findings of all picture rules on one picture among those in use."""
+    subject = picture_subject(name, project.pictures_in_use)
+    return [problem for rule in all_picture_rules() for problem in rule.find(subject)]
 
 
 def check_request(project: Project, request: SheetRequest) -> list[Problem]:
@@ -62,18 +71,22 @@ def check_request(project: Project, request: SheetRequest) -> list[Problem]:
     return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
 
 
-def _check_sheets(
-    project: Project, requests: Sequence[SheetRequest], progress: Progress | None
+def _check_all(
+    project: Project, jobs: Sequence[SheetRequest | str], progress: Progress | None
 ) -> list[Problem]:
+    """Pictures by their names, and sheets."""
     workers = os.cpu_count() or 1
-    if workers == 1 or len(requests) < 8:
-        found: Iterable[list[Problem]] = (check_request(project, request) for request in requests)
-        return _gather(found, len(requests), progress)
+    if workers == 1 or len(jobs) < 8:
+        return _gather((_check(project, job) for job in jobs), len(jobs), progress)
     from concurrent.futures import ProcessPoolExecutor  # noqa: PLC0415 - only for large jobs
 
     arguments = (project.content, project.locales)
     with ProcessPoolExecutor(workers, initializer=_open_in_worker, initargs=arguments) as pool:
-        return _gather(pool.map(_check_in_worker, requests, chunksize=2), len(requests), progress)
+        return _gather(pool.map(_check_in_worker, jobs, chunksize=2), len(jobs), progress)
+
+
+def _check(project: Project, job: SheetRequest | str) -> list[Problem]:
+    return check_picture(project, job) if isinstance(job, str) else check_request(project, job)
 
 
 def _gather(found: Iterable[list[Problem]], total: int, progress: Progress | None) -> list[Problem]:
@@ -103,5 +116,5 @@ def _open_in_worker(content: Path, locales: Path) -> None:
     _worker_project[:] = [open_project(content, locales)]
 
 
-def _check_in_worker(request: SheetRequest) -> list[Problem]:
-    return check_request(_worker_project[0], request)
+def _check_in_worker(job: SheetRequest | str) -> list[Problem]:
+    return _check(_worker_project[0], job)

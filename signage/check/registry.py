@@ -7,10 +7,12 @@ from functools import lru_cache
 from importlib import import_module
 from typing import Protocol
 
-from signage.check import sheet_rules
+from signage.check import picture_rules, sheet_rules
+from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
 from signage.load import faults
+from signage.pictograms import faults as scene_faults
 from signage.words import coverage
 
 
@@ -22,7 +24,22 @@ def all_sheet_rules() -> tuple[SheetRule, ...]:
         rule = import_module(f"{sheet_rules.__name__}.{module.name}").RULE
         assert isinstance(rule, SheetRule)
         found.append(rule)
-    return tuple(sorted(found, key=lambda rule: int(rule.explanation.code.split("-")[1])))
+    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
+
+
+@lru_cache(maxsize=1)
+def all_picture_rules() -> tuple[PictureRule, ...]:
+    """The rules over pictures, by code."""
+    found: list[PictureRule] = []
+    for module in pkgutil.iter_modules(picture_rules.__path__):
+        rule = import_module(f"{picture_rules.__name__}.{module.name}").RULE
+        assert isinstance(rule, PictureRule)
+        found.append(rule)
+    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
+
+
+def _number(explanation: Explanation) -> int:
+    return int(explanation.code.split("-")[1])
 
 
 @lru_cache(maxsize=1)
@@ -30,6 +47,8 @@ def explanations() -> dict[str, Explanation]:
     """What ``signage explain`` knows, by code."""
     known = [_explanation(rule) for rule in faults.RULES]
     known += [_explanation(rule) for rule in coverage.RULES]
+    known += [_explanation(rule) for rule in scene_faults.RULES]
+    known += [rule.explanation for rule in all_picture_rules()]
     known += [rule.explanation for rule in all_sheet_rules()]
     return {explanation.code: explanation for explanation in known}
 

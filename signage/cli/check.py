@@ -37,7 +37,7 @@ def check(
     problems, looked_at = check_project(project, progress)
     print_problems(problems, is_json=form is Format.JSON)
     if form is Format.TEXT and not quiet and not problems:
-        seen = f"{looked_at.messages} texts, {looked_at.locales} languages, {looked_at.sheets} sheets"
-        print(f"Nothing wrong in {seen}.")
+        seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
+        print(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
         print("That the order is safe is not proved by this check. Local policy decides.")
     return status_of(problems)

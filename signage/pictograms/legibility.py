@@ -95,7 +95,7 @@ def stroke_findings(name: str, operations: Sequence[Operation]) -> list[Finding]
 def thin_findings(name: str, layers: Sequence[CompiledLayer]) -> list[Finding]:
     """Visible lines and points of one pigment that are thinner than they may be printed."""
     findings: list[Finding] = []
-    for pigment, shape in visible_shapes(layers).items():
+    for pigment, shape in _visible(layers).items():
         if pigment not in _DRAWN:
             continue
         lost = max(lost_when_opened(shape, THINNEST_RADIUS), default=0.0)
@@ -122,7 +122,7 @@ def sliver_findings(name: str, layers: Sequence[CompiledLayer]) -> list[Finding]
         findings.append(
             Finding("sliver", name, alone, SLIVER, f"a piece of {alone:.1f} square units stands alone")
         )
-    for pigment, shape in visible_shapes(layers).items():
+    for pigment, shape in _visible(layers).items():
         crumb = min((area for area in piece_areas(shape) if area > _DUST), default=CRUMB)
         if crumb < CRUMB:
             message = f"{pigment} leaves a crumb of {crumb:.2f} square units"
@@ -168,7 +168,7 @@ def _without_corners(strip: Path, side: str, cropped: frozenset[str]) -> Path:
 
 def balance_findings(name: str, layers: Sequence[CompiledLayer]) -> list[Finding]:
     """Shares of the canvas outside their range: drawing in all, ink, and accent with arrows."""
-    areas = {pigment: abs(shape.area) / CANVAS**2 for pigment, shape in visible_shapes(layers).items()}
+    areas = {pigment: abs(shape.area) / CANVAS**2 for pigment, shape in _visible(layers).items()}
     shares = (
         ("coverage", sum(share for pigment, share in areas.items() if pigment != "paper"), COVERAGE_RANGE),
         ("ink-share", areas.get("ink", 0.0), INK_RANGE),
@@ -302,6 +302,15 @@ def _foreground_of(layers: tuple[CompiledLayer, ...]) -> pathops.Path:
 
 def _foreground(layers: Sequence[CompiledLayer]) -> pathops.Path:
     return _foreground_of(tuple(layers))
+
+
+@cache
+def _visible_of(layers: tuple[CompiledLayer, ...]) -> Mapping[Pigment, pathops.Path]:
+    return visible_shapes(layers)
+
+
+def _visible(layers: Sequence[CompiledLayer]) -> Mapping[Pigment, pathops.Path]:
+    return _visible_of(tuple(layers))
 
 
 def scene_findings(

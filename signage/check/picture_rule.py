@@ -1,0 +1,48 @@
+"""What a rule over pictures is: it measures one scene and returns problems."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+
+from signage.check.rule import Explanation
+from signage.ground.problem import Problem
+from signage.pictograms.compile import CompiledLayer
+from signage.pictograms.legibility import Finding
+from signage.pictograms.picture import compiled_scene
+from signage.pictograms.scenes import Scene, scene_of
+
+
+@dataclass(frozen=True)
+class PictureSubject:
+    """A scene as it is painted; ``others`` are the names of pictures that may stand beside it."""
+
+    scene: Scene
+    layers: tuple[CompiledLayer, ...]
+    others: tuple[str, ...] = ()
+
+    def problem(self, rule: Explanation, message: str) -> Problem:
+        """A finding of a rule about this picture, at the place of its sentence in the scene's file."""
+        text = f"picture {self.scene.name}: {message}"
+        return Problem(rule.code, rule.name, rule.severity, text, rule.cure, self.scene.place)
+
+    def problems(
+        self, rule: Explanation, findings: Iterable[Finding], measure: str = ""
+    ) -> Iterator[Problem]:
+        """The findings of a measure as problems; of one measure by its name where several come together."""
+        for finding in findings:
+            if not measure or finding.rule == measure:
+                yield self.problem(rule, finding.message)
+
+
+@dataclass(frozen=True)
+class PictureRule:
+    """A rule over one picture."""
+
+    explanation: Explanation
+    find: Callable[[PictureSubject], Iterable[Problem]]
+
+
+def picture_subject(name: str, others: Iterable[str] = ()) -> PictureSubject:
+    """The subject of a picture by its name."""
+    return PictureSubject(scene_of(name), compiled_scene(name), tuple(others))

@@ -1,0 +1,1 @@
+"""One rule over pictures in each module; each module offers ``RULE``."""

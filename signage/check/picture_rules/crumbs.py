@@ -1,0 +1,26 @@
+"""A crumb of one colour that shows between others."""
+
+from collections.abc import Iterator
+
+from signage.check.picture_rule import PictureRule, PictureSubject
+from signage.check.rule import Explanation
+from signage.ground.problem import Problem, Severity
+from signage.pictograms.legibility import CRUMB, sliver_findings
+
+EXPLANATION = Explanation(
+    code="PC-5",
+    name="crumb",
+    severity=Severity.S3,
+    what=f"Every visible piece of one colour has at least {CRUMB:g} square units.",
+    why="Crumbs are left where outlines nearly meet; they look like faults of the print.",
+    example="A speck of accent beside the rim of a prohibition ring.",
+    cure="Move the layer above by a unit, so that it covers the crumb or leaves a real shape.",
+)
+
+
+def find(subject: PictureSubject) -> Iterator[Problem]:
+    """The problems of one picture."""
+    yield from subject.problems(EXPLANATION, sliver_findings(subject.scene.name, subject.layers), "crumb")
+
+
+RULE = PictureRule(EXPLANATION, find)

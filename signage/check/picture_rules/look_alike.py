@@ -1,0 +1,47 @@
+"""Two pictures that are taken for one another at a glance."""
+
+from collections.abc import Iterator
+from functools import cache
+
+from signage.check.picture_rule import PictureRule, PictureSubject
+from signage.check.rule import Explanation
+from signage.ground.problem import Problem, Severity
+from signage.pictograms.compile import CompiledLayer
+from signage.pictograms.legibility import DISTINCT, distance, thumbnail
+from signage.pictograms.palette import DON
+from signage.pictograms.picture import compiled_scene
+from signage.pictograms.scan import Grid
+from signage.pictograms.scenes import scene_of
+
+EXPLANATION = Explanation(
+    code="PC-10",
+    name="look-alike",
+    severity=Severity.S2,
+    what=(
+        "The mean difference of two pictures of a library, at 24 by 24 points, blurred and without colour, "
+        f"is at least {DISTINCT:g} of the way from black to white."
+    ),
+    why="Whoever takes one step for another puts on or takes off the wrong thing.",
+    example="Lower strap and upper strap differ by only 0.041.",
+    cure="Change the view or the pose of one; if they are meant to look alike, name it under alike.",
+)
+
+
+def find(subject: PictureSubject) -> Iterator[Problem]:
+    """One problem for each other picture that looks the same; each pair is told once."""
+    scene = subject.scene
+    own = _thumbnail(subject.layers)
+    for other in subject.others:
+        if other <= scene.name or other in scene.alike or scene.name in scene_of(other).alike:
+            continue
+        found = distance(own, _thumbnail(compiled_scene(other)))
+        if found < DISTINCT:
+            yield subject.problem(EXPLANATION, f"differs from {other} by only {found:.3f}")
+
+
+@cache
+def _thumbnail(layers: tuple[CompiledLayer, ...]) -> Grid:
+    return thumbnail(layers, DON)
+
+
+RULE = PictureRule(EXPLANATION, find)
