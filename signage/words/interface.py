@@ -5,6 +5,7 @@ from __future__ import annotations
 from signage.words.fixed_text import FixedText
 from signage.words.fixed_text import fixed_text as _fixed
 from signage.words.page_texts import PAGE_TEXTS
+from signage.words.trial_texts import TRIAL_TEXTS
 
 __all__ = ["FIXED_TEXTS", "FixedText"]
 
@@ -76,5 +77,5 @@ _TEXTS = (
     ),
 )
 
-FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS)}
+FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
