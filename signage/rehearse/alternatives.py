@@ -9,7 +9,6 @@ from dataclasses import dataclass
 from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
 from signage.rehearse.finding import Finding
-from signage.rehearse.movements import is_part_of_technique
 from signage.rehearse.rehearsal import find
 from signage.rehearse.setting import Schedule, Setting, prepare, schedule_of
 
@@ -48,47 +47,63 @@ def leave_one_out(library: Library, protocol: Protocol, without: Collection[str]
 
 
 def free_swaps(
-    library: Library, protocol: Protocol, without: Collection[str] = ()
+    library: Library, protocol: Protocol, without: Collection[str] = (), known: LeaveOneOut | None = None
 ) -> tuple[tuple[str, str], ...]:
     """Neighbouring steps whose order is free: exchanged, they give no new S1 or S2.
 
-    Movements of a technique card are never called free: the model does not look into one hand hygiene.
+    Only load-bearing steps are ever called free. Of a step whose absence changes nothing that the model
+    sees, such as a wait or one movement of a technique card, it cannot know where it must stand. ``known``
+    is the result of leaving out, where it is at hand.
     """
+    judged = (known or leave_one_out(library, protocol, without)).load_bearing
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    known = {finding.identity for finding in find(setting, schedule, without)[0]}
+    before = {finding.identity for finding in find(setting, schedule, without)[0]}
+    names = _names(schedule)
     return tuple(
-        (schedule[index][1].id, schedule[index + 1][1].id)
+        (names[index], names[index + 1])
         for index in range(len(schedule) - 1)
-        if _may_be_exchanged(schedule, index)
-        and worst(_new(setting, exchanged(schedule, index), known, without)) not in _COUNTS
+        if {names[index], names[index + 1]} <= set(judged)
+        and worst(_new(setting, exchanged(schedule, index), before, without)) not in _COUNTS
     )
 
 
-def _may_be_exchanged(schedule: Schedule, index: int) -> bool:
-    """Whether the model can judge the exchange of the steps at ``index`` and after it at all."""
-    return not any(is_part_of_technique(step) for _phase, step in schedule[index : index + 2])
+@dataclass(frozen=True)
+class OrderJudgement:
+    """What is wrong with an order: its new S1 and S2, and moved steps that the model cannot place."""
+
+    findings: tuple[Finding, ...]
+    unjudged: tuple[str, ...]
+
+    @property
+    def is_accepted(self) -> bool:
+        """Whether the order is as good as the protocol's own, as far as the model sees."""
+        return not self.findings and not self.unjudged
 
 
-def judge_order(library: Library, protocol: Protocol, order: Sequence[str]) -> tuple[Finding, ...]:
-    """What is wrong with another order of the steps, such as a learner's: its new S1 and S2 findings.
+def judge_order(
+    library: Library, protocol: Protocol, order: Sequence[str], known: LeaveOneOut | None = None
+) -> OrderJudgement:
+    """Another order of the steps, such as a learner's, judged by rehearsing it, not by comparing it.
 
-    ``order`` names every step of the protocol, or of one of its phases, once. It is judged by rehearsing
-    it and never by comparing it with the protocol's own order. ``ValueError`` if steps are missing or
-    repeated, or if movements of a technique card, which the model does not look into, change places.
+    ``order`` names every step of the protocol, or of one of its phases, once; ``ValueError`` if not. Steps
+    that are not load-bearing must have the same steps before them as in the protocol. ``known`` is the
+    result of leaving out, where it is at hand.
     """
+    judged = (known or leave_one_out(library, protocol)).load_bearing
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    known = {finding.identity for finding in find(setting, schedule)[0]}
+    before = {finding.identity for finding in find(setting, schedule)[0]}
     other = reordered(protocol, order)
-    if _technique(other) != _technique(schedule):
-        raise ValueError("The movements of one hand hygiene have a published order; it is not rehearsed.")
-    found = _new(setting, other, known, ())
-    return tuple(finding for finding in found if finding.severity in _COUNTS)
+    found = tuple(f for f in _new(setting, other, before, ()) if f.severity in _COUNTS)
+    own, theirs = _earlier_steps(schedule), _earlier_steps(other)
+    moved = tuple(name for name in own if name not in judged and own[name] != theirs[name])
+    return OrderJudgement(found, moved)
 
 
 def accepted_orders(library: Library, protocol: Protocol, limit: int = 1000) -> Iterator[Schedule]:
     """Orders without a new S1 or S2 that free swaps lead to, the protocol's own first, at most ``limit``."""
+    judged = set(leave_one_out(library, protocol).load_bearing)
     setting, start = prepare(library, protocol), schedule_of(protocol)
-    known = {finding.identity for finding in find(setting, start)[0]}
+    before = {finding.identity for finding in find(setting, start)[0]}
     seen = {_names(start)}
     waiting = deque([start])
     given = 0
@@ -98,9 +113,9 @@ def accepted_orders(library: Library, protocol: Protocol, limit: int = 1000) -> 
         yield schedule
         for index in range(len(schedule) - 1):
             other = exchanged(schedule, index)
-            if _names(other) in seen or not _may_be_exchanged(schedule, index):
+            if _names(other) in seen or not set(_names(schedule)[index : index + 2]) <= judged:
                 continue
-            if worst(_new(setting, other, known, ())) not in _COUNTS:
+            if worst(_new(setting, other, before, ())) not in _COUNTS:
                 seen.add(_names(other))
                 waiting.append(other)
 
@@ -137,8 +152,10 @@ def _new(
     return [f for f in find(setting, schedule, without)[0] if f.identity not in known]
 
 
-def _technique(schedule: Schedule) -> tuple[str, ...]:
-    return tuple(step.id for _phase, step in schedule if is_part_of_technique(step))
+def _earlier_steps(schedule: Schedule) -> dict[str, frozenset[str]]:
+    """Each step with the steps that come before it."""
+    names = _names(schedule)
+    return {name: frozenset(names[:position]) for position, name in enumerate(names)}
 
 
 def _names(schedule: Schedule) -> tuple[str, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from signage.model.library import Action, Phase, Step
+from signage.model.library import Action, Phase
 from signage.rehearse.people import Moment
 from signage.rehearse.setting import Schedule
 
@@ -39,11 +39,6 @@ def plan(schedule: Schedule, skipped: Collection[int], wanted: Collection[str]) 
         if movements:
             planned.append(movements)
     return planned
-
-
-def is_part_of_technique(step: Step) -> bool:
-    """Whether a step shows one movement of a technique card, which no rule looks into."""
-    return any(action.verb == "hygiene" and action.part for action in step.actions)
 
 
 def _is_same_hygiene(before: tuple[Phase, Action], phase: Phase, action: Action) -> bool:

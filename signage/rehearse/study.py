@@ -53,7 +53,9 @@ def study_protocol(library: Library, protocol: Protocol, without: Collection[str
         return Study(rehearsal, rehearsal.findings, _NOT_LOOKED_AT, ())
     steps = leave_one_out(library, protocol, without)
     idle = () if STEP_WITHOUT_EFFECT.code in without else _idle_steps(protocol, steps)
-    return Study(rehearsal, (*rehearsal.findings, *idle), steps, free_swaps(library, protocol, without))
+    return Study(
+        rehearsal, (*rehearsal.findings, *idle), steps, free_swaps(library, protocol, without, steps)
+    )
 
 
 def _idle_steps(protocol: Protocol, steps: LeaveOneOut) -> tuple[Finding, ...]:
