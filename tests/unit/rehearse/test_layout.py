@@ -59,7 +59,5 @@ def test_against_a_one_way_door_the_message_says_so():
 
 
 def test_doors_in_both_directions_between_classes_are_listed():
-    assert two_way_doors(WARD) == ()
-    assert two_way_doors(with_doors(("room", "anteroom"), ("anteroom", "corridor"))) == (
-        ("anteroom", "room"),
-    )
+    ward = with_doors(("room", "anteroom"), ("anteroom", "corridor"))
+    assert set(two_way_doors(ward)) - set(two_way_doors(WARD)) == {("anteroom", "room")}
