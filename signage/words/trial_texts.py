@@ -33,6 +33,7 @@ _FORM = (
         110,
     ),
     _text("trial-doing", "What is the person doing?", "Question beside each picture, above two lines.", 32),
+    _text("trial-thing", "What is this?", "Question beside a picture of a thing without a person.", 32),
     _text("trial-must", "What must you do?", "Second question beside each picture.", 32),
     _text(
         "trial-picture",
