@@ -15,7 +15,7 @@ LANGUAGES = ("en", "ar", "hi", "am")
 @lru_cache(maxsize=1)
 def publication():
     made, refused = publication_of(project(), MADE_ON, LANGUAGES)
-    assert not refused
+    assert not refused, refused
     return made
 
 

@@ -253,14 +253,14 @@
       item.prepend(one("#handle").content.cloneNode(true));
       item.append(one("#moves").content.cloneNode(true));
       const label = one("b", item).id;
-      for (const button of all("button", item)) {
-        button.setAttribute("aria-describedby", label);
-        if (button.dataset.move) {
-          button.addEventListener("click", () => move(item, items().indexOf(item) + Number(button.dataset.move), button));
-        }
-      }
       const handle = one(".handle", item);
-      handle.setAttribute("aria-labelledby", label);
+      handle.id = `handle-${item.dataset.key}`;
+      handle.setAttribute("aria-labelledby", `${handle.id} ${label}`);
+      for (const button of all("button", item)) {
+        if (!button.dataset.move) continue;
+        button.setAttribute("aria-describedby", label);
+        button.addEventListener("click", () => move(item, items().indexOf(item) + Number(button.dataset.move), button));
+      }
       handle.addEventListener("keydown", (event) => {
         const by = { ArrowUp: -1, ArrowDown: 1 }[event.key];
         if (!by) return;

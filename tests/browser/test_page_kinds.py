@@ -1,0 +1,145 @@
+"""Every kind of page in four scripts, in a real browser."""
+
+import pytest
+from site_samples import LANGUAGES
+
+KINDS = {
+    "contents": "",
+    "overview": "p1/",
+    "technique-overview": "p3/",
+    "step": "p1/goggles-off/",
+    "critical-step": "p1/inner-gloves-off/",
+    "timed-step": "p1/wash-hands/",
+    "full-view": "full-view/p1/",
+    "current": "is-current/p1/?r=AAAA",
+    "what-if": "what-if/",
+    "trainer": "trainer-notes/p1/",
+    "practice": "practice/p1/",
+    "ordering": "practice/p1/order-take-off-1/",
+    "meaning": "practice/p1/meaning-take-off/",
+    "container": "practice/p1/container-take-off/",
+    "mistake": "practice/p1/wrong-take-off-1/",
+}
+SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
+
+
+@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_a_page_of_each_kind(visit, violations, tag, kind):
+    page = visit.open(f"{tag}/{KINDS[kind]}")
+    assert page.evaluate("document.documentElement.lang") == tag
+    direction = page.evaluate("getComputedStyle(document.body).direction")
+    assert direction == ("rtl" if tag == "ar" else "ltr")
+    assert page.locator("h1").count() == 1
+    assert violations(page) == []
+    page.set_viewport_size({"width": 320, "height": 640})
+    assert page.evaluate(SIDEWAYS) == 0
+    page.evaluate("document.documentElement.dataset.size = 'largest'")  # 200 %
+    assert page.evaluate(SIDEWAYS) == 0
+
+
+@pytest.mark.parametrize("path", ["", "nowhere/at/all/"])
+def test_pages_of_all_languages(visit, violations, path):
+    page = visit.open(path)
+    tags = page.eval_on_selector_all("main [lang]", "elements => elements.map(each => each.lang)")
+    assert sorted(set(tags)) == sorted(LANGUAGES)
+    assert violations(page) == []
+    page.set_viewport_size({"width": 320, "height": 640})
+    assert page.evaluate(SIDEWAYS) == 0
+    if path:
+        visit.said.clear()  # the browser reports the status 404 itself
+
+
+@pytest.mark.parametrize("look", ["dark", "contrast"])
+@pytest.mark.parametrize(
+    "kind", ["overview", "critical-step", "timed-step", "ordering", "current", "mistake"]
+)
+def test_other_looks_keep_their_contrast(visit, violations, look, kind):
+    joined = "&" if "?" in KINDS[kind] else "?"
+    page = visit.open(f"en/{KINDS[kind]}{joined}look={look}")
+    assert page.evaluate("document.documentElement.dataset.look") == look
+    assert violations(page) == []
+
+
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_controls_are_large_enough_for_a_gloved_finger(visit, tag):
+    for kind in ("overview", "timed-step", "ordering", "container", "current"):
+        page = visit.open(f"{tag}/{KINDS[kind]}")
+        small = page.evaluate(
+            """() => [...document.querySelectorAll('a[href], button, summary, input')]
+                .filter(each => !each.closest('.skip, [hidden], h3') && each.getClientRects().length)
+                .map(each => [each.outerHTML.slice(0, 80), each.getBoundingClientRect()])
+                .filter(([, box]) => box.width < 47.9 || box.height < 47.9)
+                .map(([html]) => html)"""
+        )
+        assert small == [], kind
+
+
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_next_and_back_stay_in_sight_on_a_phone(visit, tag):
+    page = visit.open(f"{tag}/p1/goggles-off/")
+    for relation in ("next", "prev"):
+        box = page.locator(f"a[rel={relation}]").bounding_box()
+        assert box["y"] + box["height"] <= 844
+    for part in ("h1", ".detail", ".hero figure"):
+        box = page.locator(part).bounding_box()
+        assert box["y"] + box["height"] <= page.locator(".going").bounding_box()["y"], part
+
+
+def test_reading_runs_from_the_side_where_it_begins(visit):
+    page = visit.open("ar/p1/goggles-off/")
+    rail, figure = (page.locator(part).bounding_box() for part in (".hero .rail", ".hero figure"))
+    assert rail["x"] > figure["x"]
+    page = visit.open("en/p1/goggles-off/")
+    rail, figure = (page.locator(part).bounding_box() for part in (".hero .rail", ".hero figure"))
+    assert rail["x"] < figure["x"]
+
+
+def test_letters_that_phones_lack_come_with_the_page(visit):
+    page = visit.open("am/p1/goggles-off/")
+    page.evaluate("document.fonts.ready")
+    loaded = page.evaluate(
+        "[...document.fonts].filter(font => font.status === 'loaded').map(font => font.family)"
+    )
+    assert loaded == ["signage-ethi"]
+    page = visit.open("en/p1/goggles-off/")
+    page.evaluate("document.fonts.ready")
+    assert page.evaluate("document.fonts.size") == 1  # for the name of the language only
+
+
+def test_the_device_decides_the_look_until_someone_chooses(browser, host):
+    context = browser.new_context(color_scheme="dark", contrast="no-preference")
+    page = context.new_page()
+    page.goto(f"{host}/en/p1/goggles-off/")
+    ground = "getComputedStyle(document.body).backgroundColor"
+    assert page.evaluate(ground) == "rgb(13, 21, 29)"
+    page.locator("details.menu summary").last.click()
+    page.locator("[data-set-look=light]").click()
+    assert page.evaluate(ground) == "rgb(255, 255, 255)"
+    page.emulate_media(contrast="more")
+    page.locator("[data-set-look=light]").click()
+    assert page.evaluate("getComputedStyle(document.body).color") == "rgb(0, 0, 0)"
+    context.close()
+
+
+def test_a_chosen_look_goes_along_and_nothing_is_stored(visit):
+    page = visit.open("en/p1/goggles-off/")
+    page.locator("details.menu summary").last.click()
+    page.locator("[data-set-look=dark]").click()
+    page.locator("[data-size-step='1']").click()
+    page.keyboard.press("Escape")
+    page.locator("a[rel=next]").click()
+    page.wait_for_url("**/rub-after-goggles/**")
+    assert page.evaluate("({...document.documentElement.dataset}).look") == "dark"
+    assert page.evaluate("document.documentElement.dataset.size") == "large"
+    assert page.evaluate("localStorage.length + sessionStorage.length") == 0
+
+
+def test_nothing_moves_for_people_who_want_it_still(browser, host):
+    for motion, expected in (("reduce", "none"), ("no-preference", "settle")):
+        context = browser.new_context(reduced_motion=motion)
+        page = context.new_page()
+        page.goto(f"{host}/en/practice/p1/order-take-off-1/")
+        page.locator("[data-move='1']:enabled").first.click()
+        assert page.evaluate("getComputedStyle(document.querySelector('.moved')).animationName") == expected
+        context.close()
