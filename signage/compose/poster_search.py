@@ -20,6 +20,9 @@ LEAST_TILE = 52.0
 
 COMFORTABLE_PICTURE = 40.0
 MOST_SPARE = 0.3
+WORTH_OF_NOTES = 25.0
+"""As much as a picture half as large again: notes say who stands where, and what must be true there."""
+
 GROWTHS = (1.5, 1.35, 1.2, 1.1)
 """Where pictures stay comfortable, words and pictures grow together beyond what the paper asks for."""
 
@@ -49,10 +52,19 @@ class Plan:
 
     @property
     def worth(self) -> float:
-        """Larger pictures and headlines are better; zones cut inside rows and empty places are worse."""
+        """Larger pictures and headlines are better; cut zones, empty places and lost notes are worse."""
         k = self.layout.measures.scale
         splits = sum(page.splits for page in self.layout.pages)
-        return self.sizes.picture / k + self.sizes.headline / k - 3.0 * splits - 2.0 * self.layout.empty_cells
+        lost = 0.0 if self.sizes.shows_notes else WORTH_OF_NOTES
+        looks = self.sizes.picture / k + self.sizes.headline / k
+        return looks - 3.0 * splits - 2.0 * self.layout.empty_cells - lost
+
+    def says_as_much_as(self, other: Plan) -> bool:
+        """Whether it has lost neither notes nor times that the other plan shows."""
+        return (self.sizes.shows_notes, self.sizes.shows_times) >= (
+            other.sizes.shows_notes,
+            other.sizes.shows_times,
+        )
 
     @property
     def lacking(self) -> float:
@@ -101,7 +113,9 @@ def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
         return plan
     for growth in GROWTHS:
         tried = _plans(task, sheets, growth, COMFORTABLE_PICTURE)
-        larger = [found for found in tried if found.fits and found.is_comfortable]
+        larger = [
+            found for found in tried if found.fits and found.is_comfortable and found.says_as_much_as(plan)
+        ]
         if larger:
             return max(larger, key=lambda found: found.worth)
     return plan

@@ -66,3 +66,11 @@ def test_many_steps_take_several_sheets_even_on_large_paper():
     numbers = [step.fact("number") for page in sheet.pages for step, _ in groups_of(page, "step")]
     assert numbers == list(range(1, 43))
     assert len(sheet.pages) == 2
+
+
+@pytest.mark.parametrize("tag", ["en", "ar", "fr"])
+@pytest.mark.parametrize("name", ["torn-glove", "splash"])
+def test_growing_loses_neither_notes_nor_times(tag, name):
+    sheet = demo.sheet("poster", tag, name, "A3", "gone-wrong")
+    roles = {mark.role for mark, _ in texts_of(sheet.pages[0])}
+    assert {"note", "time"} <= roles
