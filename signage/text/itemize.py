@@ -118,14 +118,28 @@ def _font_script(script: str, language: str) -> str:
 
 
 def _resolved_scripts(text: str, language: str) -> list[str]:
-    """The script of each character; shared ones take the script before them, at the start the one after."""
+    """The script of each character; shared ones take the script before them, at the start the one after.
+
+    A sign that only some scripts share, such as the danda, never takes another one (UAX #24, section 4.2).
+    """
     own = [script_of_character(character) for character in text]
     current = next((script for script in own if script), script_of(language))
     resolved: list[str] = []
-    for script in own:
+    for character, script in zip(text, own, strict=True):
         current = script or current
-        resolved.append(current)
+        sharing = _sharing_scripts(character)
+        if script is None and sharing and current not in sharing:
+            home = script_of(language)
+            resolved.append(home if home in sharing else min(sharing))
+        else:
+            resolved.append(current)
     return resolved
+
+
+@cache
+def _sharing_scripts(character: str) -> frozenset[str]:
+    """The scripts that share a sign (Script_Extensions of the UCD); empty where all do."""
+    return frozenset(map(str, font_unicode.script_extension(character))) - _WITHOUT_OWN_SCRIPT
 
 
 @lru_cache(maxsize=65_536)

@@ -57,6 +57,14 @@ def test_symbols_come_from_the_symbol_font():
     assert fonts("a ⚕ b", "en") == [("a ", ""), ("⚕ ", "Symbols"), ("b", "")]
 
 
+def test_a_sign_of_some_scripts_takes_none_that_does_not_use_it():
+    # Script_Extensions of U+0964: scripts of India; of U+060C: Arabic and its neighbours (UCD)
+    assert cut("फ़ॉर्म B।", "hi")[-1] == ("।", "Deva", 0)
+    assert cut("B।", "bn")[-1] == ("।", "Beng", 0)
+    assert ("،", "Arab", 1) in cut("رمز A، ثم", "ar", 1)
+    assert cut("B.", "hi") == [("B.", "Latn", 0)]
+
+
 def test_a_grapheme_is_never_divided_between_fonts():
     # the dotted circle is not in every font; with a mark of another script it stays with one font
     for start, font in fonts("ක්‍රියා x\u0301 ক্ষ", "si"):
