@@ -79,12 +79,11 @@ _RUNNING = (
     ),
     _text(
         "trial-guide-type",
-        "Type the ratings into {file}: one row for each picture, reader and assessor.",
-        "Rule; the name of the file stays as it is.",
+        "Type the ratings into this table: one row for each picture, reader and assessor.",
+        "Rule; the name of a file follows on the next line.",
         _GUIDE,
-        "file",
     ),
-    _text("trial-guide-audit", "Then run {command}", "Rule; the command stays as it is.", _GUIDE, "command"),
+    _text("trial-guide-audit", "Then run this command:", "Rule; the command follows.", _GUIDE),
     _text("trial-pages", "Pages", "Head of the list that says which pages are form A, form B and key.", 14),
 )
 
