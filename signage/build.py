@@ -11,6 +11,13 @@ from pathlib import Path
 from signage.compose.context import SheetContext
 from signage.compose.hand_poster import compose_hand_poster
 from signage.compose.papers import Paper, paper_of
+from signage.compose.picture_context import PictureContext
+from signage.compose.picture_documents import (
+    PICTURE_KINDS,
+    compose_pictures,
+    picture_papers,
+    table_beside,
+)
 from signage.compose.pocket import compose_pocket
 from signage.compose.poster import compose_poster
 from signage.compose.step_card import compose_step_cards
@@ -18,6 +25,7 @@ from signage.compose.theme import Tone
 from signage.drawing.marks import Sheet
 from signage.ground.errors import RefusedError, SignageError, UnreadableInputError
 from signage.ground.files import write_whole
+from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.problem import Problem
 from signage.impose.fold import fold_eight
 from signage.impose.n_up import four_up
@@ -96,6 +104,16 @@ class Project:
             self.library, protocol, self.wording(tag), self.source, self.revision(protocol), tone
         )
 
+    def picture_context(self, protocol: str, tag: str, tone: Tone = Tone.COLOUR) -> PictureContext:
+        """What sheets about the pictures of a protocol are made from, or about all where it is empty."""
+        chosen = self.library.protocols[protocol] if protocol else None
+        used = {step.picture for step in chosen.steps} if chosen else self.pictures
+        prints = {name: scene_fingerprint(name) for name in used}
+        code = revision_code(fingerprint(prints))
+        return PictureContext(
+            self.library, self.wording(tag), self.source, code, tuple(sorted(used)), chosen, tone
+        )
+
     @property
     def locales_in_use(self) -> tuple[str, ...]:
         """The locales in which sheets are printed."""
@@ -122,7 +140,7 @@ def open_project(content: Path, locales: Path) -> Project:
 
 @dataclass(frozen=True, order=True)
 class SheetRequest:
-    """One document to make. ``phase`` is empty for sheets of a whole protocol."""
+    """One document to make. ``phase`` is empty for sheets of a whole protocol, both for all pictures."""
 
     protocol: str
     locale: str
@@ -130,6 +148,7 @@ class SheetRequest:
     phase: str
     paper: str
     tone: str = Tone.COLOUR.value
+    seed: int = 0
 
 
 @dataclass(frozen=True)
@@ -141,6 +160,7 @@ class Wanted:
     kinds: tuple[str, ...] = ()
     papers: tuple[str, ...] = ()
     tone: Tone = Tone.COLOUR
+    seed: int = 1
 
 
 def requests_for(project: Project, wanted: Wanted) -> tuple[SheetRequest, ...]:
@@ -176,13 +196,19 @@ def requests_for(project: Project, wanted: Wanted) -> tuple[SheetRequest, ...]:
                     SheetRequest(name, locale, "pocket-checklist", "", paper, wanted.tone.value)
                     for paper in cut
                 ]
+        for kind in PICTURE_KINDS:
+            if kind in kinds:
+                found += [
+                    SheetRequest(name, locale, kind, "", paper, wanted.tone.value, wanted.seed)
+                    for name in wanted.protocols or ("",)
+                    for paper in picture_papers(wanted.papers)
+                ]
     return tuple(found)
 
 
 def compose_request(project: Project, request: SheetRequest) -> Sheet:
     """Compose and impose one document; raises RefusedError where it must not be printed."""
     library = project.library
-    protocol = library.protocols[request.protocol]
     locale = library.locales.get(request.locale)
     if locale is not None and locale.state is LocaleState.IN_WORK:
         raise RefusedError(
@@ -190,8 +216,13 @@ def compose_request(project: Project, request: SheetRequest) -> Sheet:
             f"Finish its words and set its state to in-use in library.yaml."
         )
     try:
-        context = project.context(protocol, request.locale, Tone(request.tone))
-        sheet = _compose(context, protocol, request)
+        if request.kind in PICTURE_KINDS:
+            pictures = project.picture_context(request.protocol, request.locale, Tone(request.tone))
+            sheet = compose_pictures(pictures, request.kind, paper_of(request.paper), request.seed)
+        else:
+            protocol = library.protocols[request.protocol]
+            context = project.context(protocol, request.locale, Tone(request.tone))
+            sheet = _compose(context, protocol, request)
     except MissingMessageError as missing:
         raise RefusedError(str(missing)) from missing
     stem = f"{sheet.file_stem}-{request.paper.lower()}"
@@ -242,12 +273,12 @@ class Drawn:
     images: tuple[Path, ...] = ()
     fitted: int = 0
 
-    def as_json(self) -> dict[str, str | int | bool]:
+    def as_json(self) -> dict[str, str | int | bool | None]:
         """The fields of the contract."""
         return {
             "path": self.path.as_posix(),
             "kind": self.sheet_kind,
-            "protocol": self.protocol,
+            "protocol": self.protocol or None,
             "locale": self.locale,
             "pages": self.pages,
             "paper": self.paper,
@@ -266,9 +297,9 @@ class Refused:
     locale: str
     why: str
 
-    def as_json(self) -> dict[str, str]:
+    def as_json(self) -> dict[str, str | None]:
         """The fields of the contract."""
-        return {"kind": self.kind, "protocol": self.protocol, "locale": self.locale, "why": self.why}
+        return {"kind": self.kind, "protocol": self.protocol or None, "locale": self.locale, "why": self.why}
 
 
 Finding = Callable[[Sheet], Sequence[str]]
@@ -294,6 +325,8 @@ def draw_request(
     folder = output / request.locale
     path = folder / f"{sheet.file_stem}.pdf"
     write_whole(path, data)
+    if request.kind in PICTURE_KINDS:
+        _write_beside(project, request, path, dots_per_inch)
     images: list[Path] = []
     if dots_per_inch:
         pictures = paint_png(data, dots_per_inch)
@@ -316,6 +349,18 @@ def draw_request(
         tuple(images),
         len(sheet.fit),
     )
+
+
+def _write_beside(project: Project, request: SheetRequest, path: Path, dots_per_inch: int) -> None:
+    """The table of a trial, and where pictures are wanted, one picture of all pictures."""
+    from signage.paint.gallery import paint_gallery  # noqa: PLC0415 - only for sheets about pictures
+
+    context = project.picture_context(request.protocol, request.locale)
+    table = table_beside(context, request.kind, request.seed)
+    if table is not None:
+        write_whole(path.with_suffix(".csv"), table.encode())
+    elif dots_per_inch:
+        write_whole(path.with_name(f"{path.stem}-gallery.png"), paint_gallery(context.pictures))
 
 
 def draw_all(

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 
 from signage.build import SHEET_KINDS, Project, Wanted
 from signage.compose.papers import paper_names, paper_of
+from signage.compose.picture_documents import PICTURE_KINDS
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
 
@@ -21,6 +22,7 @@ def chosen(
     kinds: Sequence[str] | None,
     papers: Sequence[str] | None,
     tone: str,
+    seed: int = 1,
 ) -> Wanted:
     """The request in the library's own names; raises WrongUsageError that says what exists."""
     library = project.library
@@ -28,7 +30,7 @@ def chosen(
     names = [by_code.get(name.lower(), name) for name in protocols or ()]
     _must_exist(names, library.protocols, "protocol")
     _must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
-    _must_exist(kinds or (), SHEET_KINDS, "kind of sheet")
+    _must_exist(kinds or (), (*SHEET_KINDS, *PICTURE_KINDS), "kind of sheet")
     known_papers = {name.lower(): name for name in paper_names()}
     chosen_papers = [known_papers.get(paper.lower(), paper) for paper in papers or ()]
     _must_exist(chosen_papers, paper_names(), "paper")
@@ -39,6 +41,7 @@ def chosen(
         tuple(kinds or ()),
         tuple(paper_of(paper).name for paper in chosen_papers),
         Tone(tone),
+        seed,
     )
 
 

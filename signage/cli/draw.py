@@ -33,12 +33,19 @@ def draw(
     protocol: Annotated[list[str] | None, typer.Option(help="Only this protocol (id or code).")] = None,
     locale: Annotated[list[str] | None, typer.Option(help="Only this locale, such as ar.")] = None,
     sheet: Annotated[
-        list[str] | None, typer.Option(help="Only this kind: poster, step-cards or pocket-checklist.")
+        list[str] | None,
+        typer.Option(
+            help="Only this kind: poster, step-cards or pocket-checklist; made only when asked for: "
+            "pictures (all pictures to choose from), picture-trial (a comprehension form)."
+        ),
     ] = None,
     paper: Annotated[
         list[str] | None, typer.Option(help="A1 to A4, Letter or Tabloid, with -landscape; A6 for cards.")
     ] = None,
     tone: Annotated[str, typer.Option(help="colour, mono (for photocopiers) or contrast.")] = "colour",
+    seed: Annotated[
+        int, typer.Option(min=0, max=999_999, help="Decides the orders of the pictures of a picture-trial.")
+    ] = 1,
     png: Annotated[bool, typer.Option("--png", help="Also pictures of the pages.")] = False,
     resolution: Annotated[int, typer.Option(min=36, max=600, help="Dots per inch of the pictures.")] = 110,
     content: ContentOption = CONTENT,
@@ -54,7 +61,7 @@ def draw(
 
     started = time.monotonic()
     project = open_project(content, locales)
-    wanted = chosen(project, protocol, locale, sheet, paper, tone)
+    wanted = chosen(project, protocol, locale, sheet, paper, tone, seed)
     requests = requests_for(project, wanted)
     results = draw_all(
         project, requests, output, reasons_not_to_print, resolution if png else 0, workers=os.cpu_count() or 1
@@ -94,7 +101,8 @@ def _report(
         _print_summary(sheets, output, seconds)
         _print_left_out(project, wanted)
     for refusal in refused:
-        sys.stderr.write(f"Refused: {refusal.protocol}, {refusal.kind}, {refusal.locale}: {refusal.why}\n")
+        what = ", ".join(part for part in (refusal.protocol, refusal.kind) if part)
+        sys.stderr.write(f"Refused: {what}, {refusal.locale}: {refusal.why}\n")
     return int(bool(refused))
 
 

@@ -194,6 +194,7 @@ class Canvas:
         palette: Palette | None = None,
         *,
         is_sign: bool = False,
+        language: str | None = None,
     ) -> None:
         """A pictogram in a square, decoration without alternative text; rules let a sign be smaller."""
         is_mirrored = self.is_right_to_left and scene_of(name).mirror == "with-layout"
@@ -202,7 +203,7 @@ class Canvas:
         transform = translation(box.x, box.y) @ scaling(side / form.size)
         structure = Structure.FIGURE if alternative else Structure.ARTEFACT
         facts: dict[str, Fact] = {"is_sign": True} if is_sign else {}
-        tag = self.wording.tag
+        tag = language or self.wording.tag
         with self.group(
             "picture", name, structure=structure, box=box, alternative=alternative, language=tag, **facts
         ):

@@ -3,11 +3,32 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Protocol as Shape
 
 from signage.compose.theme import Tone
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
 from signage.model.training_path import training_path
 from signage.words.wording import Wording
+
+
+class Speaking(Shape):
+    """What draft marks and rulers need to know of a sheet: its words, and whether it is a draft."""
+
+    @property
+    def wording(self) -> Wording:
+        """The words of the sheet."""
+
+    @property
+    def source(self) -> Wording:
+        """The words of the language of its authors."""
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether nobody has signed it."""
+
+    @property
+    def is_source_language(self) -> bool:
+        """Whether it is in the language of its authors."""
 
 
 @dataclass(frozen=True)

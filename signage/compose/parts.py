@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 
 from signage.compose.canvas import Canvas
-from signage.compose.context import SheetContext
+from signage.compose.context import SheetContext, Speaking
 from signage.compose.typesetting import Face, line_width
 from signage.drawing.marks import Structure
 from signage.model.library import Fixture
@@ -22,7 +22,7 @@ def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
 
 def draft_tag(
     canvas: Canvas,
-    context: SheetContext,
+    context: Speaking,
     x: float,
     centre: float,
     height: float,
@@ -57,7 +57,7 @@ def draft_tag(
     return width
 
 
-def draft_ribbon(canvas: Canvas, context: SheetContext, points: float) -> None:
+def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
     """The draft sentence along all four edges, in the language of the sheet and of its source."""
     if not context.is_draft:
         return
@@ -91,7 +91,7 @@ def draft_ribbon(canvas: Canvas, context: SheetContext, points: float) -> None:
 
 def ruler(
     canvas: Canvas,
-    context: SheetContext,
+    context: Speaking,
     x: float,
     y: float,
     words: str | None = None,

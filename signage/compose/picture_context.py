@@ -1,0 +1,92 @@
+"""What the sheets about pictures are made from: many pictures and no single step."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from signage.compose.theme import Tone
+from signage.compose.typesetting import Face
+from signage.ground.language import script_of
+from signage.model.library import Library, Protocol
+from signage.pictograms.scenes import scene_names, scene_of
+from signage.words.wording import MissingMessageError, Wording
+
+SHIPPED_LANGUAGE = "en"
+"""The language of the sentences of the pictures that ship with the programme."""
+
+
+@dataclass(frozen=True)
+class Meaning:
+    """The sentence that stands for a picture, its language, and whether it is that of the sheet."""
+
+    text: str
+    language: str
+    is_translated: bool
+
+    def face(self, weight: int = 400) -> Face:
+        """The face for reading on in its language."""
+        return Face(self.language, script_of(self.language), weight, is_body=True)
+
+
+@dataclass(frozen=True)
+class PictureContext:
+    """Pictures in one locale. ``protocol`` is the one whose pictures they are, None for a whole library."""
+
+    library: Library
+    wording: Wording
+    source: Wording
+    revision: str
+    pictures: tuple[str, ...]
+    protocol: Protocol | None = None
+    tone: Tone = Tone.COLOUR
+    is_draft: bool = True
+
+    @property
+    def is_source_language(self) -> bool:
+        """Whether the sheet is in the language of its authors."""
+        return self.wording.tag == self.source.tag
+
+    @property
+    def protocols(self) -> tuple[Protocol, ...]:
+        """The protocols whose pictures these are."""
+        return (self.protocol,) if self.protocol else tuple(self.library.protocols.values())
+
+    @property
+    def file_start(self) -> str:
+        """What the name of a file begins with."""
+        return f"{self.protocol.id}-" if self.protocol else ""
+
+    @property
+    def critical_pictures(self) -> frozenset[str]:
+        """The pictures of steps where a mistake can hurt."""
+        return frozenset(
+            step.picture for protocol in self.protocols for step in protocol.steps if step.critical
+        )
+
+    def control_items(self) -> list[str]:
+        """Owners and the first review date of the protocols that use the pictures, and the library."""
+        wording = self.wording
+        owners = dict.fromkeys(wording.content(f"{protocol.id}/owner") for protocol in self.protocols)
+        review = min(protocol.review_by for protocol in self.protocols)
+        return [
+            *(wording.fixed("owner", role=owner) for owner in owners),
+            wording.fixed("review-by", date=wording.date(review)),
+            wording.content("library/name"),
+        ]
+
+    def meaning(self, name: str) -> Meaning:
+        """The sentence of a picture in the language of the sheet, or in the one it was written in.
+
+        Texts of pictures that no step uses are not in the catalogues: they come untranslated.
+        """
+        tag = self.wording.tag
+        written = SHIPPED_LANGUAGE if name in scene_names() else self.library.source_locale
+        untranslated = Meaning(scene_of(name).alternative, written, is_translated=False)
+        if tag.partition("-")[0] == written.partition("-")[0] and tag == self.library.source_locale:
+            return Meaning(scene_of(name).alternative, tag, is_translated=True)
+        if tag == self.library.source_locale:
+            return untranslated
+        try:
+            return Meaning(self.wording.content(f"picture/{name}"), tag, is_translated=True)
+        except MissingMessageError:
+            return untranslated
