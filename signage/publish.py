@@ -12,13 +12,12 @@ from signage.build import Project
 from signage.ground.edition import edition_date
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_whole
-from signage.model.library import LocaleState, Protocol
+from signage.model.library import LocaleState
 from signage.pages.address import FILE_LIST
 from signage.pages.publication import Publication
-from signage.pages.reasons import Finding
+from signage.pages.reasons import rehearsing
 from signage.pages.site import Site, build_site
 from signage.pages.words import PageWords
-from signage.rehearse.rehearsal import rehearse
 
 SITE_FOLDER = "site"
 """Where the site goes inside the folder for what is made."""
@@ -86,11 +85,7 @@ def publication_of(
 
 def site_of(project: Project, publication: Publication) -> Site:
     """The files of the site; exercises are judged by rehearsing the protocols."""
-
-    def assess(protocol: Protocol) -> Sequence[Finding]:
-        return rehearse(project.library, protocol).findings
-
-    return build_site(publication, assess)
+    return build_site(publication, rehearsing(project.library))
 
 
 def publish(project: Project, output: Path, made_on: date, locales: Sequence[str] = ()) -> Published:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from signage.model.library import Phase, Protocol, Step
 from signage.pages.orders import looks_alike, with_steps
-from signage.pages.reasons import Assess, Reason, known_findings, new_findings, reason_of
+from signage.pages.reasons import Examiner, Reason, known_findings, new_findings, reason_of
 from signage.pages.views import TECHNIQUE
 
 SHOWN = 5
@@ -46,15 +46,15 @@ class _Mutant:
     is_moved: bool
 
 
-def mistake_exercises(protocol: Protocol, phase: Phase, assess: Assess) -> Iterator[MistakeExercise]:
+def mistake_exercises(protocol: Protocol, phase: Phase, examiner: Examiner) -> Iterator[MistakeExercise]:
     """A few mistakes of different kinds; none in a hand technique, whose order no rule looks at."""
     if phase.layout == TECHNIQUE:
         return
-    known = known_findings(assess, protocol)
+    known = known_findings(examiner, protocol)
     told: set[str] = set()
     place = 0
     for mutant in _mutants(phase):
-        findings = new_findings(assess, with_steps(protocol, phase, mutant.steps), known)
+        findings = new_findings(examiner, with_steps(protocol, phase, mutant.steps), known)
         if not findings:
             continue
         reason = reason_of(findings)

@@ -8,19 +8,19 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from itertools import permutations
 from typing import TypeVar
 
 from signage.model.library import Phase, Protocol, Step
-from signage.pages.reasons import Assess, Finding, Known, Reason, known_findings, new_findings, reason_of
-from signage.pages.views import TECHNIQUE
+from signage.pages.reasons import Examiner, Known, Reason, known_findings, new_findings, reason_of
 
 LARGEST = 5
 """Steps of an exercise: they fit a phone, and their 120 orders can all be rehearsed when pages are made."""
 
-RIGHT, DIFFERENT, FIRST_REASON = 0, 1, 2
-"""Verdicts: the order of the sheet; another one that breaks no rule; from here on unsafe, one a reason."""
+RIGHT, SAFE, UNKNOWN, FIRST_REASON = 0, 1, 2, 3
+"""Verdicts: the order of the sheet; another that breaks no rule; another in which a step has moved whose
+place no rule knows; from here on unsafe, one verdict for each reason."""
 
 T = TypeVar("T")
 
@@ -30,8 +30,7 @@ class OrderExercise:
     """Steps to put in order.
 
     ``verdicts`` has one entry for each arrangement of 0 … n-1 in dictionary order. An entry of
-    FIRST_REASON or more points into ``reasons``. ``is_judged`` is False where the rehearsal does not look
-    at the order, as inside a hand technique: then another order is never called safe.
+    FIRST_REASON or more points into ``reasons``.
     """
 
     phase: Phase
@@ -40,7 +39,6 @@ class OrderExercise:
     shuffled: tuple[int, ...]
     verdicts: tuple[int, ...]
     reasons: tuple[Reason, ...]
-    is_judged: bool
 
     @property
     def name(self) -> str:
@@ -48,14 +46,20 @@ class OrderExercise:
         return f"order-{self.phase.id}-{self.place}"
 
 
-def order_exercises(protocol: Protocol, phase: Phase, assess: Assess) -> Iterator[OrderExercise]:
+def order_exercises(protocol: Protocol, phase: Phase, examiner: Examiner) -> Iterator[OrderExercise]:
     """The exercises of a phase: all its steps, a few at a time."""
-    known = known_findings(assess, protocol)
+    known = known_findings(examiner, protocol)
+    placed = frozenset(examiner.load_bearing(protocol))
     start = 0
     for place, length in enumerate(window_lengths(len(phase.steps)), start=1):
         steps = phase.steps[start : start + length]
         if length > 1:
-            yield _exercise(protocol, phase, place, start, steps, assess, known)
+            seed = f"{protocol.id}/{phase.id}/{place}"
+            judge = _Judge(protocol, phase, start, steps, examiner, known, placed)
+            verdicts = judge.verdicts()
+            yield OrderExercise(
+                phase, place, steps, _shuffled_wrong(steps, seed), verdicts, tuple(judge.reasons)
+            )
         start += length
 
 
@@ -65,41 +69,48 @@ def window_lengths(count: int, largest: int = LARGEST) -> tuple[int, ...]:
     return tuple(count * (i + 1) // windows - count * i // windows for i in range(windows))
 
 
-def _exercise(
-    protocol: Protocol,
-    phase: Phase,
-    place: int,
-    start: int,
-    steps: tuple[Step, ...],
-    assess: Assess,
-    known: Known,
-) -> OrderExercise:
-    is_judged = phase.layout != TECHNIQUE
-    alike = [next(i for i, other in enumerate(steps) if looks_alike(other, step)) for step in steps]
-    reasons: list[Reason] = []
-    judged: dict[tuple[int, ...], int] = {tuple(alike): RIGHT}
-    verdicts: list[int] = []
-    for order in permutations(range(len(steps))):
-        seen = tuple(alike[i] for i in order)
-        if seen not in judged:
-            changed = rearranged(protocol, phase, start, [steps[i] for i in order])
-            findings = new_findings(assess, changed, known) if is_judged else []
-            judged[seen] = _verdict(findings, reasons)
-        verdicts.append(judged[seen])
-    seed = f"{protocol.id}/{phase.id}/{place}"
-    return OrderExercise(
-        phase, place, steps, _shuffled_wrong(steps, seed), tuple(verdicts), tuple(reasons), is_judged
-    )
+@dataclass
+class _Judge:
+    """Judges the arrangements of a few steps, from ``start`` on in their phase, and collects the reasons."""
 
+    protocol: Protocol
+    phase: Phase
+    start: int
+    steps: tuple[Step, ...]
+    examiner: Examiner
+    known: Known
+    placed: frozenset[str]
+    reasons: list[Reason] = field(default_factory=list)
 
-def _verdict(findings: Sequence[Finding], reasons: list[Reason]) -> int:
-    """The verdict for findings; a reason that is new joins the list."""
-    if not findings:
-        return DIFFERENT
-    reason = reason_of(findings)
-    if reason not in reasons:
-        reasons.append(reason)
-    return FIRST_REASON + reasons.index(reason)
+    def verdicts(self) -> tuple[int, ...]:
+        """One for each arrangement in dictionary order; arrangements that look alike share theirs."""
+        steps = self.steps
+        alike = [next(i for i, other in enumerate(steps) if looks_alike(other, step)) for step in steps]
+        judged: dict[tuple[int, ...], int] = {tuple(alike): RIGHT}
+        found = []
+        for order in permutations(range(len(steps))):
+            seen = tuple(alike[i] for i in order)
+            if seen not in judged:
+                judged[seen] = self._verdict(order)
+            found.append(judged[seen])
+        return tuple(found)
+
+    def _verdict(self, order: Sequence[int]) -> int:
+        changed = rearranged(self.protocol, self.phase, self.start, [self.steps[i] for i in order])
+        findings = new_findings(self.examiner, changed, self.known)
+        if not findings:
+            return UNKNOWN if self._moves_a_step_without_place(order) else SAFE
+        reason = reason_of(findings)
+        if reason not in self.reasons:
+            self.reasons.append(reason)
+        return FIRST_REASON + self.reasons.index(reason)
+
+    def _moves_a_step_without_place(self, order: Sequence[int]) -> bool:
+        """Whether a step that no rule would miss has other steps before it than on the sheet."""
+        return any(
+            set(order[:place]) != set(range(i)) and self.steps[i].id not in self.placed
+            for place, i in enumerate(order)
+        )
 
 
 def looks_alike(one: Step, other: Step) -> bool:

@@ -18,7 +18,7 @@ from signage.pages.picture import PictureKey
 from signage.pages.protocol_pages import protocol_page
 from signage.pages.publication import PageContext
 from signage.pages.quizzes import ContainerQuiz, MeaningQuiz, container_quiz, meaning_quiz
-from signage.pages.reasons import Assess, Reason
+from signage.pages.reasons import Examiner, Reason
 from signage.pages.rendering import Page
 from signage.pages.shared_pages import is_what_if
 from signage.pages.views import StepView, phase_view, step_views
@@ -51,17 +51,20 @@ class Question:
         return next(choice.text for choice in self.choices if choice.is_right)
 
 
-def plan_practice(library: Library, protocol: Protocol, assess: Assess) -> tuple[Exercise, ...]:
-    """All exercises of a protocol, the same in every language; none about phases that answer to an event."""
+def plan_practice(library: Library, protocol: Protocol, examiner: Examiner) -> tuple[Exercise, ...]:
+    """All exercises of a protocol, the same in every language.
+
+    Phases that answer to an event have quizzes only: most of what they say is not for a rehearsal to judge.
+    """
     ward = library.wards[protocol.ward]
     planned: list[Exercise] = []
     for phase in protocol.phases:
-        if is_what_if(phase):
-            continue
         quizzes = (meaning_quiz(protocol, phase), container_quiz(protocol, phase, ward))
         planned += [quiz for quiz in quizzes if quiz is not None]
-        planned += order_exercises(protocol, phase, assess)
-        planned += mistake_exercises(protocol, phase, assess)
+        if is_what_if(protocol, phase):
+            continue
+        planned += order_exercises(protocol, phase, examiner)
+        planned += mistake_exercises(protocol, phase, examiner)
     return tuple(planned)
 
 
@@ -148,7 +151,8 @@ def _ordering(context: PageContext, exercise: OrderExercise, views: Mapping[str,
     unsafe = words.fixed("page-unsafe")
     sentences = [
         words.fixed("page-right"),
-        words.fixed("page-safe-not-ours" if exercise.is_judged else "page-other-order"),
+        words.fixed("page-safe-not-ours"),
+        words.fixed("page-other-order"),
         *(f"{unsafe} {reason_words(context, reason)}" for reason in exercise.reasons),
     ]
     steps = [views[step.id] for step in exercise.steps]

@@ -89,11 +89,11 @@ def protocol_page(
     )
 
 
-def overview_page(context: PageContext) -> Page:
+def overview_page(context: PageContext, *, has_practice: bool) -> Page:
     """All phases with their steps: where the code on a poster leads."""
     words, protocol, tag = context.words, context.protocol, context.tag
-    more = [
-        (address.practice(tag, protocol), words.fixed("page-practice")),
+    more = [(address.practice(tag, protocol), words.fixed("page-practice"))] if has_practice else []
+    more += [
         (address.what_if(tag), words.fixed("page-what-if")),
         (address.current_sheet(tag, protocol), words.fixed("page-current")),
         (address.full_view(tag, protocol), words.fixed("page-full-view")),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass
 from typing import Protocol as Shape
 
 from signage.ground.problem import Severity
-from signage.model.library import Protocol
+from signage.model.library import Library, Protocol
+from signage.rehearse.alternatives import leave_one_out
+from signage.rehearse.rehearsal import rehearse
 
 
 class Finding(Shape):
@@ -26,8 +28,25 @@ class Finding(Shape):
         """The step at which it shows."""
 
 
-Assess = Callable[[Protocol], Sequence[Finding]]
-"""Walks a protocol and returns its findings in the order in which they arise."""
+@dataclass(frozen=True)
+class Examiner:
+    """How orders are judged. ``findings`` walks a protocol; they come in the order in which they arise.
+
+    ``load_bearing`` names the steps whose absence the rehearsal would notice; of the others it cannot say
+    where they must stand.
+    """
+
+    findings: Callable[[Protocol], Sequence[Finding]]
+    load_bearing: Callable[[Protocol], Collection[str]]
+
+
+def rehearsing(library: Library) -> Examiner:
+    """Judgement by rehearsing against kit, ward and policy of the library."""
+    return Examiner(
+        lambda protocol: rehearse(library, protocol).findings,
+        lambda protocol: leave_one_out(library, protocol).load_bearing,
+    )
+
 
 Known = frozenset[tuple[str, str | None]]
 """Rule and step of findings."""
@@ -71,14 +90,14 @@ def grave(findings: Iterable[Finding]) -> list[Finding]:
     return [finding for finding in findings if finding.severity is not Severity.S3]
 
 
-def new_findings(assess: Assess, changed: Protocol, known: Known) -> list[Finding]:
+def new_findings(examiner: Examiner, changed: Protocol, known: Known) -> list[Finding]:
     """The grave findings of a changed protocol that its unchanged order does not have."""
-    return [f for f in grave(assess(changed)) if (f.code, f.step) not in known]
+    return [f for f in grave(examiner.findings(changed)) if (f.code, f.step) not in known]
 
 
-def known_findings(assess: Assess, protocol: Protocol) -> Known:
+def known_findings(examiner: Examiner, protocol: Protocol) -> Known:
     """The grave findings of the order as it stands; none in content that checks clean."""
-    return frozenset((finding.code, finding.step) for finding in grave(assess(protocol)))
+    return frozenset((finding.code, finding.step) for finding in grave(examiner.findings(protocol)))
 
 
 def reason_of(findings: Sequence[Finding]) -> Reason:

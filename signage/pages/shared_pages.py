@@ -56,9 +56,15 @@ class WhatIfCard:
     phase: PhaseView
 
 
-def is_what_if(phase: Phase) -> bool:
-    """Whether the phase answers to an event: its layout says so, or its steps have a condition."""
-    return phase.layout not in _IN_ORDER or any(step.when != "always" for step in phase.steps)
+def is_what_if(protocol: Protocol, phase: Phase) -> bool:
+    """Whether the phase answers to an event.
+
+    Its layout says so, or its steps have a condition, or the protocol branches into another one: then each
+    of its phases is a way out of that one.
+    """
+    if phase.layout not in _IN_ORDER or any(step.when != "always" for step in phase.steps):
+        return True
+    return any(action.verb == "branch" for step in protocol.steps for action in step.actions)
 
 
 def language_choices(publication: Publication) -> list[LanguageChoice]:
@@ -144,7 +150,7 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
         for phase in context.protocol.phases:
             view = phase_view(context, phase)
             where = f"{words.code(context.protocol.code)} {context.title} · {view.title}"
-            if is_what_if(phase):
+            if is_what_if(context.protocol, phase):
                 card = f"{context.protocol.code.lower()}-{phase.id}"
                 cards.append(WhatIfCard(card, context.title, view))
             elif view.rule and phase.rule_kind == "stop":

@@ -22,7 +22,7 @@ from signage.pages.protocol_pages import (
     trainer_page,
 )
 from signage.pages.publication import PageContext, Publication
-from signage.pages.reasons import Assess
+from signage.pages.reasons import Examiner
 from signage.pages.rendering import Page, font_file, render_page
 from signage.pages.shared_pages import (
     contents_page,
@@ -42,13 +42,13 @@ class Site:
     pages: int
 
 
-def build_site(publication: Publication, assess: Assess) -> Site:
+def build_site(publication: Publication, examiner: Examiner) -> Site:
     """All files of the site. The same publication gives the same bytes.
 
-    ``assess`` rehearses a protocol. Raises MissingMessageError where a language lacks a text.
+    ``examiner`` judges the orders of exercises. Raises MissingMessageError where a language lacks a text.
     """
     plans = {
-        protocol.id: plan_practice(publication.library, protocol, assess)
+        protocol.id: plan_practice(publication.library, protocol, examiner)
         for protocol in publication.protocols()
     }
     files: dict[str, bytes] = {}
@@ -68,13 +68,15 @@ def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) 
         yield what_if_page(publication, words)
         for protocol in publication.protocols():
             context = PageContext(publication, protocol, words)
-            yield overview_page(context)
+            plan = plans[protocol.id]
+            yield overview_page(context, has_practice=bool(plan))
             yield from step_pages(context)
             yield full_view_page(context)
             yield current_sheet_page(context)
             if has_trainer_notes(protocol):
                 yield trainer_page(context)
-            yield from practice_pages(context, plans[protocol.id])
+            if plan:
+                yield from practice_pages(context, plan)
 
 
 def _assets(publication: Publication) -> Iterator[tuple[str, bytes]]:

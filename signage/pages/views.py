@@ -44,7 +44,11 @@ class ContainerView:
 
 @dataclass(frozen=True)
 class StepView:
-    """A step with all its words in one language. ``seconds`` is 0 where the step has no time of its own."""
+    """A step with all its words in one language.
+
+    ``seconds`` is 0 where the step has no time of its own. ``branch`` is the address and the name of the
+    protocol that the step leads to.
+    """
 
     step: Step
     number: str
@@ -59,6 +63,7 @@ class StepView:
     seconds: int
     time: str | None
     address: str
+    branch: tuple[str, str] | None = None
 
     @property
     def is_critical(self) -> bool:
@@ -155,7 +160,18 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
         seconds=seconds,
         time=words.seconds(seconds) if seconds else None,
         address=address.step_page(context.tag, protocol, step),
+        branch=_branch(context, step),
     )
+
+
+def _branch(context: PageContext, step: Step) -> tuple[str, str] | None:
+    """The page of the protocol that the step leads to, if it has one."""
+    goals = {action.to for action in step.actions if action.verb == "branch"}
+    goal = next((each for each in context.publication.protocols() if each.id in goals), None)
+    if goal is None:
+        return None
+    title = context.words.content(f"{goal.id}/title")
+    return address.protocol_page(context.tag, goal), f"{context.words.code(goal.code)} {title}"
 
 
 def zone_view(context: PageContext, zone_id: str) -> ZoneView:

@@ -5,7 +5,7 @@ from datetime import datetime
 import pytest
 from demo import project
 from serving import serving
-from site_samples import MADE_ON, page_context, publication
+from site_samples import MADE_ON, UNEXAMINED, page_context, publication
 
 from signage.pages.protocol_pages import last_day
 from signage.pages.publication import PageContext, Publication
@@ -68,7 +68,7 @@ def test_a_sheet_of_an_earlier_revision_is_replaced(browser, tmp_path):
         MADE_ON,
         earlier_revisions={"layered-protection": ("OLD2", "OLD3")},
     )
-    write_site(tmp_path, build_site(older, lambda _protocol: []).files)
+    write_site(tmp_path, build_site(older, UNEXAMINED).files)
     with serving(tmp_path) as port:
         page = browser.new_page()
         page.goto(f"http://127.0.0.1:{port}/en/p1/?r=OLD3")

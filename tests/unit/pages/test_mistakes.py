@@ -4,6 +4,7 @@ from demo import project
 from signage.ground.problem import Severity
 from signage.pages.mistakes import MOST, SHOWN, mistake_exercises
 from signage.pages.orders import with_steps
+from signage.pages.reasons import rehearsing
 from signage.rehearse.rehearsal import rehearse
 
 LIBRARY = project().library
@@ -16,7 +17,7 @@ def rehearsed(protocol):
 
 @pytest.fixture(scope="module", params=[0, 1], ids=["put-on", "take-off"])
 def exercises(request):
-    return list(mistake_exercises(PROTOCOL, PROTOCOL.phases[request.param], rehearsed))
+    return list(mistake_exercises(PROTOCOL, PROTOCOL.phases[request.param], rehearsing(LIBRARY)))
 
 
 def test_a_phase_has_a_few_mistakes_each_of_its_own_kind(exercises):
@@ -49,4 +50,4 @@ def test_the_mistake_is_one_for_the_rehearsal_too(exercises):
 
 def test_a_hand_technique_has_none():
     hands = LIBRARY.protocols["clean-hands"]
-    assert list(mistake_exercises(hands, hands.phases[0], rehearsed)) == []
+    assert list(mistake_exercises(hands, hands.phases[0], rehearsing(LIBRARY))) == []

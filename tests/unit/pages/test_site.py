@@ -7,7 +7,7 @@ from urllib.parse import urlsplit
 
 import pytest
 from demo import project
-from site_samples import LANGUAGES, html, page_context, publication, site
+from site_samples import LANGUAGES, UNEXAMINED, html, page_context, publication, site
 
 from signage.pages.site import build_site
 from signage.publish import site_of
@@ -180,9 +180,9 @@ def test_the_same_content_gives_the_same_bytes():
     assert again.files == FILES
 
 
-def test_what_nobody_rehearsed_is_unsafe_nowhere():
-    made = build_site(publication(), lambda _protocol: [])
+def test_what_nobody_rehearsed_is_called_neither_safe_nor_unsafe():
+    made = build_site(publication(), UNEXAMINED)
     page = made.files["en/practice/p1/order-take-off-1/index.html"].decode()
     judgement = json.loads(re.search(r'id="judgement">(.*?)</script>', page).group(1))
-    assert set(judgement["verdicts"]) == {0, 1}
+    assert set(judgement["verdicts"]) == {0, 2}
     assert not [path for path in made.files if "/wrong-" in path]
