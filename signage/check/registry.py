@@ -12,6 +12,7 @@ from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
 from signage.load import faults
+from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
 from signage.words import coverage
 
@@ -45,9 +46,9 @@ def _number(explanation: Explanation) -> int:
 @lru_cache(maxsize=1)
 def explanations() -> dict[str, Explanation]:
     """What ``signage explain`` knows, by code."""
-    known = [_explanation(rule) for rule in faults.RULES]
-    known += [_explanation(rule) for rule in coverage.RULES]
-    known += [_explanation(rule) for rule in scene_faults.RULES]
+    known = [explanation_of(rule) for rule in faults.RULES]
+    known += [explanation_of(rule) for rule in coverage.RULES]
+    known += [explanation_of(rule) for rule in scene_faults.RULES]
     known += [rule.explanation for rule in all_picture_rules()]
     known += [rule.explanation for rule in all_sheet_rules()]
     return {explanation.code: explanation for explanation in known}
@@ -72,5 +73,6 @@ class _Explained(Protocol):
     def cure(self) -> str: ...
 
 
-def _explanation(rule: _Explained) -> Explanation:
+def explanation_of(rule: _Explained) -> Explanation:
+    """What a rule of another room says of itself."""
     return Explanation(rule.code, rule.name, rule.severity, rule.what, rule.why, rule.example, rule.cure)

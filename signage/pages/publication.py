@@ -28,10 +28,9 @@ class Publication:
     is_left_out: Callable[[Protocol], bool] = lambda _protocol: False
 
     def protocols(self) -> tuple[Protocol, ...]:
-        """The protocols that have pages, in the order of the library."""
-        return tuple(
-            protocol for protocol in self.library.protocols.values() if not self.is_left_out(protocol)
-        )
+        """The protocols that have pages, by their codes: P2 before P10."""
+        shown = (each for each in self.library.protocols.values() if not self.is_left_out(each))
+        return tuple(sorted(shown, key=lambda protocol: (len(protocol.code), protocol.code)))
 
 
 @dataclass(frozen=True)
