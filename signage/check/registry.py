@@ -12,7 +12,6 @@ from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
 from signage.load import faults
-from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
 from signage.words import coverage
 
@@ -49,6 +48,7 @@ def explanations() -> dict[str, Explanation]:
     known = [explanation_of(rule) for rule in faults.RULES]
     known += [explanation_of(rule) for rule in coverage.RULES]
     known += [explanation_of(rule) for rule in scene_faults.RULES]
+    known += [explanation_of(rule) for rule in page_rules.RULES]
     known += [rule.explanation for rule in all_picture_rules()]
     known += [rule.explanation for rule in all_sheet_rules()]
     return {explanation.code: explanation for explanation in known}
