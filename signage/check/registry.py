@@ -12,6 +12,7 @@ from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
 from signage.load import faults
+from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
 from signage.words import coverage
 
