@@ -20,9 +20,10 @@ def explain(
     """Explain a code that a report named."""
     from dataclasses import asdict
 
-    from signage.check.registry import explanations
+    from signage.check.registry import explanation_of, explanations
+    from signage.control import trial_faults
 
-    known = explanations()
+    known = {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
     if code is None:
         if form is Format.JSON:
             print_json({"rules": [asdict(rule) for rule in known.values()]})
