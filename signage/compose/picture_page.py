@@ -5,21 +5,22 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
-from signage.compose.footer import footer_blocks
+from signage.compose.footer import Block, footer_blocks
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon, draft_tag, packed, ruler
 from signage.compose.picture_context import PictureContext
 from signage.compose.theme import style_of
-from signage.compose.typesetting import measure
-from signage.drawing.marks import Page, Sheet, Structure
+from signage.compose.typesetting import Room, fit, measure
+from signage.drawing.marks import FitStep, Page, Sheet, Structure
+from signage.ground.length import MM_PER_POINT
 
 MARGIN = 12.0
 BAND = 13.0
-FOOT = 21.0
+FOOT = 25.0
 """Heights in millimetres of the head band, and of the foot with the gap above it."""
 
 _FOOT_GAP = 2.0
-_CONTROL = 7.5
+_CONTROL, _LEAST = 7.5, 7.0
 
 
 @dataclass(frozen=True)
@@ -83,19 +84,15 @@ def draw_foot(canvas: Canvas, context: PictureContext, words: PageWords, count: 
     blocks = footer_blocks(MARGIN, canvas.width - 2 * MARGIN, None)
     canvas.line(MARGIN, top, canvas.width - MARGIN, top, None, 0.4, has_butt_caps=True)
     top += 2.4
-    y = canvas.text(
-        words.title, blocks[0].x, top, blocks[0].width, 9.5, "code-title", canvas.face(700), floor=7, lines=2
-    )
     wording = context.wording
-    items = [wording.fixed("revision", code=wording.code(context.revision))]
+    of_pages = wording.fixed("page-of", page=wording.number(count.page), pages=wording.number(count.pages))
+    identity = [wording.fixed("revision", code=wording.code(context.revision)), of_pages, wording.name]
     if words.code:
-        items.append(wording.code(words.code))
-    items.append(wording.fixed("page-of", page=wording.number(count.page), pages=wording.number(count.pages)))
-    items.append(wording.name)
+        identity.insert(1, wording.code(words.code))
     if context.is_draft and not context.is_source_language:
-        items.append(wording.fixed("translation-unverified"))
-    _lines(canvas, items, blocks[0].x, y + 0.4, blocks[0].width)
-    _lines(canvas, context.control_items(), blocks[1].x, top, blocks[1].width)
+        identity.append(wording.fixed("translation-unverified"))
+    _draw_items(canvas, identity, blocks[0], _draw_code_title(canvas, words.title, blocks[0], top))
+    _draw_items(canvas, context.control_items(), blocks[1], top)
     canvas.text(
         wording.fixed("local-policy"),
         blocks[2].x,
@@ -111,11 +108,32 @@ def draw_foot(canvas: Canvas, context: PictureContext, words: PageWords, count: 
     ruler(canvas, context, blocks[3].x, top + 2.4, "below", width=blocks[3].width)
 
 
-def _lines(canvas: Canvas, items: list[str], x: float, y: float, width: float) -> None:
-    """Items in as few lines as they fit; long ones wrap."""
-    face = canvas.face(is_body=True)
-    for line in packed(items, face, _CONTROL, width):
-        y = canvas.text(line, x, y, width, _CONTROL, "control", face, floor=7, lines=2) + 0.3
+def _draw_code_title(canvas: Canvas, title: str, block: Block, top: float) -> float:
+    """The title on one line, so that a torn foot still says what it was; left out where it is too long."""
+    face = canvas.face(700)
+    fitted = fit(title, face, 9.5, _LEAST, Room(block.width, lines=1))
+    if fitted.excess:
+        canvas.fit_steps.append(FitStep("code-title", "dropped", 9.5, 0.0))
+        return top
+    return canvas.text(title, block.x, top, block.width, 9.5, "code-title", face, floor=_LEAST, lines=1) + 0.9
+
+
+def _draw_items(canvas: Canvas, items: list[str], block: Block, top: float) -> None:
+    """Items in as few lines as they fit, smaller where the foot is too low for them."""
+    face, bottom = canvas.face(is_body=True), canvas.height - MARGIN
+    for points in (_CONTROL, _LEAST):
+        lines = packed(items, face, points, block.width)
+        counts = [len(measure(line, face, points, block.width).lines) for line in lines]
+        pitch = points * face.metrics.size_factor * face.metrics.body_leading * MM_PER_POINT
+        if top + sum(counts) * pitch <= bottom:
+            break
+    y = top
+    for line, number in zip(lines, counts, strict=True):
+        room = max(pitch, bottom - y)
+        canvas.text(
+            line, block.x, y, block.width, points, "control", face, lines=number, height=room, wanted=_CONTROL
+        )
+        y += number * pitch
 
 
 def picture_document(

@@ -35,7 +35,7 @@ _GAP = 1.6
 _HEADS = 13.0
 """Height of the purpose and of the heads over the columns."""
 
-_SENTENCE = 10.4
+_SENTENCE = 9.6
 _PITCH = LARGE + 1.4 + _SENTENCE + 0.8
 _LARGEST, _LEAST = 8.5, 7.0
 

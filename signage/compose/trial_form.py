@@ -38,7 +38,7 @@ _LINE = 6.5
 _QUESTION = 17.4
 """Heights: of a question, from it to its first line and on to the second, from one question to the next."""
 
-_LEAST_PITCH = 36.0
+_LEAST_PITCH = 35.4
 
 
 def compose_trial(context: PictureContext, paper: Paper, seed: int) -> Sheet:

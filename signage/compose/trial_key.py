@@ -204,12 +204,12 @@ def _draw_meaning(
     canvas.text(
         meaning.text,
         x,
-        bottom + 0.3,
+        bottom + 0.8,
         width,
         8,
         "sentence",
         meaning.face(),
         floor=7,
-        height=y + _PITCH - bottom - 0.4,
+        height=y + _PITCH - bottom - 0.8,
         message=f"picture/{row.name}",
     )
