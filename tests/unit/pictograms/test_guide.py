@@ -1,0 +1,58 @@
+"""The guide for people who write scenes tells the truth."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+from signage.check.picture_rule import picture_subject
+from signage.check.registry import all_picture_rules
+from signage.pictograms.faults import RULES
+from signage.pictograms.kit import part_named, part_names
+from signage.pictograms.kit.landmarks import LANDMARKS
+from signage.pictograms.own_scenes import add_scenes, read_scenes
+from signage.pictograms.schema import Curve, Layer, SceneFile
+
+GUIDE = (Path(__file__).resolve().parents[3] / "docs" / "pictures.md").read_text(encoding="utf-8")
+ROWS = dict(re.findall(r"^\| `([a-z-]+)` \| (.*)$", GUIDE, re.MULTILINE))
+
+
+@pytest.mark.parametrize("name", part_names())
+def test_every_part_stands_in_the_guide_with_all_its_arguments(name):
+    assert name in ROWS
+    for argument in part_named(name).arguments.model_fields:
+        assert f"`{argument}` " in ROWS[name]
+
+
+def test_the_guide_names_no_part_that_is_gone():
+    after = GUIDE.partition("## Parts")[2]
+    assert set(re.findall(r"^\| `([a-z-]+)` \|", after, re.MULTILINE)) == set(part_names())
+
+
+@pytest.mark.parametrize("schema", [SceneFile, Layer, Curve])
+def test_every_key_is_explained(schema):
+    for key in schema.model_fields:
+        assert re.search(rf"`{key}\b", GUIDE), key
+
+
+def test_every_landmark_stands_in_the_guide_with_its_place():
+    for points in LANDMARKS.values():
+        for name, (x, y) in points.items():
+            assert f"{name} ({x:g}, {y:g})" in GUIDE
+
+
+def test_the_example_can_be_drawn_and_is_clean(tmp_path):
+    file = tmp_path / "example-of-the-guide.yaml"
+    file.write_text(re.search(r"```yaml\n(.*?)```", GUIDE, re.DOTALL).group(1), encoding="utf-8")
+    scenes, problems = read_scenes([(file, file.name)])
+    assert problems == []
+    add_scenes(scenes)
+    subject = picture_subject("example-of-the-guide")
+    assert [problem.message for rule in all_picture_rules() for problem in rule.find(subject)] == []
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.code)
+def test_every_fault_of_a_scene_explains_itself(rule):
+    for sentence in (rule.what, rule.why, rule.cure):
+        assert len(sentence.split()) >= 4
+    assert rule.example
