@@ -55,7 +55,9 @@ def test_imports_go_down_only(path):
     if room == "__init__":
         return
     for other in imports(path) - {room}:
-        assert LEVEL[other] < LEVEL[room], f"{relative} (level {LEVEL[room]}) imports {other} ({LEVEL[other]})"
+        assert LEVEL[other] < LEVEL[room], (
+            f"{relative} (level {LEVEL[room]}) imports {other} ({LEVEL[other]})"
+        )
 
 
 def test_every_room_has_a_level():
