@@ -1,4 +1,4 @@
-"""Everything is looked at: words, pictures, then every sheet in every language in use."""
+"""Everything is looked at: words, orders, pictures, then every sheet in every language in use."""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem, Severity
+from signage.rehearse.study import study_protocol
 from signage.words.coverage import coverage_problems
 
 
@@ -32,15 +33,25 @@ Progress = Callable[..., Iterable[Any]]
 
 
 def check_project(project: Project, progress: Progress | None = None) -> tuple[list[Problem], LookedAt]:
-    """All problems of words, pictures and sheets, sorted; locales with faulty words are not composed."""
+    """All problems of all stages, sorted; locales with faulty words are not composed."""
     words = coverage_problems(project.library, project.messages, project.locales)
     faulty = {problem.locale for problem in words if problem.severity is not Severity.S3}
     locales = tuple(tag for tag in project.locales_in_use if tag not in faulty)
     requests = requests_for(project, Wanted(locales=locales)) if locales else ()
     pictures = project.pictures_in_use
     drawn = _check_all(project, (*pictures, *requests), progress)
-    problems = sorted({*words, *drawn}, key=_order)
+    problems = sorted({*words, *check_orders(project), *drawn}, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
+
+
+def check_orders(project: Project) -> list[Problem]:
+    """The findings of the rehearsal of every protocol."""
+    library = project.library
+    return [
+        problem
+        for protocol in library.protocols.values()
+        for problem in study_protocol(library, protocol).problems()
+    ]
 
 
 def check_picture(project: Project, name: str) -> list[Problem]:

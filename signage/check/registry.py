@@ -14,6 +14,7 @@ from signage.ground.problem import Severity
 from signage.load import faults
 from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
+from signage.rehearse.rules import table as rehearsal_rules
 from signage.words import coverage
 
 
@@ -48,6 +49,7 @@ def explanations() -> dict[str, Explanation]:
     """What ``signage explain`` knows, by code."""
     known = [explanation_of(rule) for rule in faults.RULES]
     known += [explanation_of(rule) for rule in coverage.RULES]
+    known += [explanation_of(rule) for rule in rehearsal_rules.RULES]
     known += [explanation_of(rule) for rule in scene_faults.RULES]
     known += [explanation_of(rule) for rule in page_rules.RULES]
     known += [rule.explanation for rule in all_picture_rules()]

@@ -39,5 +39,5 @@ def check(
     if form is Format.TEXT and not quiet and not problems:
         seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
         print(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
-        print("That the order is safe is not proved by this check. Local policy decides.")
+        print("No finding does not mean safe: the model sees no real hands. Local policy decides.")
     return status_of(problems)

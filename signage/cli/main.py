@@ -8,7 +8,7 @@ from signage.cli.application import application
 from signage.cli.report import print_problems, say_error
 from signage.ground.errors import SignageError, UnreadableInputError
 
-_COMMANDS = ("about", "audit", "check", "draw", "explain", "pages", "serve", "start", "words")
+_COMMANDS = ("about", "audit", "check", "draw", "explain", "pages", "rehearse", "serve", "start", "words")
 
 
 def run(arguments: list[str] | None = None) -> None:
