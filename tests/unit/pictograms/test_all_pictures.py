@@ -19,6 +19,11 @@ SAME_ACT_ON_ANOTHER_LAYER = {
 """Pairs meant to look alike but for the fill and the cuff of the gloves; they never stand alone."""
 
 
+def test_only_one_act_on_two_layers_is_declared_as_alike():
+    declared = {"/".join(sorted((name, other))) for name in scene_names() for other in scene_of(name).alike}
+    assert declared == SAME_ACT_ON_ANOTHER_LAYER
+
+
 @pytest.mark.parametrize("name", scene_names())
 def test_a_picture_can_be_read_small_and_printed(name):
     scene = scene_of(name)
