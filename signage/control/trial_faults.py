@@ -2,34 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from signage.ground.fault import InputFault
 
-from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
-
-
-@dataclass(frozen=True, slots=True)
-class TrialFault:
-    """A kind of fault: its code, its name, what it is, why it is refused, one example and the cure."""
-
-    code: str
-    name: str
-    what: str
-    why: str
-    example: str
-    cure: str
-
-    @property
-    def severity(self) -> Severity:
-        """A table that is read in part would pass pictures that nobody has understood."""
-        return Severity.S1
-
-    def at(self, place: Place, message: str, hint: str = "") -> Problem:
-        """A problem of this kind at a place; the hint is the fault's own cure unless one is given."""
-        return Problem(self.code, self.name, self.severity, message, hint or self.cure, place)
-
-
-TABLE = TrialFault(
+TABLE = InputFault(
     "TR-1",
     "table-unreadable",
     "The table is missing, larger than 2 MB, not UTF-8, or not CSV.",
@@ -37,7 +12,7 @@ TABLE = TrialFault(
     "a table saved in the encoding of an older office programme",
     "Save the table as 'CSV UTF-8' with commas or semicolons.",
 )
-COLUMN = TrialFault(
+COLUMN = InputFault(
     "TR-2",
     "columns-differ",
     "A column is missing, unknown or there twice.",
@@ -45,7 +20,7 @@ COLUMN = TrialFault(
     "a column named 'categorie'",
     "Use the columns of the table that was drawn beside the form; 'answer' and 'note' may be added.",
 )
-FIELDS = TrialFault(
+FIELDS = InputFault(
     "TR-3",
     "fields-differ",
     "A row has more or fewer fields than the first line.",
@@ -53,7 +28,7 @@ FIELDS = TrialFault(
     "apron-off;R7;correct in a table of six columns",
     "Compare the separators of the row with those of the row above.",
 )
-VALUE = TrialFault(
+VALUE = InputFault(
     "TR-4",
     "value-unknown",
     "A form is neither A nor B, a number is none, or a category is not one of the five.",
@@ -61,7 +36,7 @@ VALUE = TrialFault(
     "corect",
     "Use A or B, a whole number, and correct, partly, wrong, opposite or none.",
 )
-PICTURE = TrialFault(
+PICTURE = InputFault(
     "TR-5",
     "picture-unknown",
     "A picture is named that the library does not have.",
@@ -69,7 +44,7 @@ PICTURE = TrialFault(
     "apron-of",
     "Use the name as it stands in the table that was drawn beside the form.",
 )
-PERSON = TrialFault(
+PERSON = InputFault(
     "TR-6",
     "not-an-id",
     "A reader or rater is not an id of at most 16 letters and digits; a reader's holds a digit.",
@@ -77,7 +52,7 @@ PERSON = TrialFault(
     "reader 'Maria B.'",
     "Write the number from the form, such as 7 or R7.",
 )
-REPEATED = TrialFault(
+REPEATED = InputFault(
     "TR-7",
     "rating-repeated",
     "The same rater has rated the same answer twice.",
@@ -85,7 +60,7 @@ REPEATED = TrialFault(
     "two rows for apron-off, reader R7, rater 1",
     "Delete one of the two rows.",
 )
-NUMBER = TrialFault(
+NUMBER = InputFault(
     "TR-8",
     "number-contradicts",
     "A number of a form stands for another picture than in an earlier row.",
@@ -93,7 +68,7 @@ NUMBER = TrialFault(
     "number 7 of form A is apron-off in one row and hood-off in another",
     "Compare the number with the key of the trial.",
 )
-RATERS = TrialFault(
+RATERS = InputFault(
     "TR-9",
     "raters-not-two",
     "The table does not hold the ratings of exactly two people.",
@@ -101,7 +76,7 @@ RATERS = TrialFault(
     "all rows have the rater 1",
     "Let a second person rate all answers without seeing the first ratings.",
 )
-ONCE = TrialFault(
+ONCE = InputFault(
     "TR-10",
     "rated-once",
     "An answer has a rating of one of the two raters only.",
@@ -110,7 +85,7 @@ ONCE = TrialFault(
     "Add the rating that is missing; write none for an answer that was left empty.",
 )
 
-RULES: tuple[TrialFault, ...] = (
+RULES: tuple[InputFault, ...] = (
     TABLE, COLUMN, FIELDS, VALUE, PICTURE, PERSON, REPEATED, NUMBER, RATERS, ONCE,
 )  # fmt: skip
 """Every fault in the order of its code, for explanations."""

@@ -2,34 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from signage.ground.fault import InputFault
 
-from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
-
-
-@dataclass(frozen=True, slots=True)
-class Fault:
-    """A kind of fault: its code, its name, why it is refused, one example and the cure."""
-
-    code: str
-    name: str
-    what: str
-    why: str
-    example: str
-    cure: str
-
-    @property
-    def severity(self) -> Severity:
-        """What cannot be read blocks every sheet."""
-        return Severity.S1
-
-    def at(self, place: Place, message: str, hint: str = "") -> Problem:
-        """A problem of this kind at a place; the hint is the fault's own cure unless one is given."""
-        return Problem(self.code, self.name, self.severity, message, hint or self.cure, place)
-
-
-UNREADABLE_FILE = Fault(
+UNREADABLE_FILE = InputFault(
     "LD-1",
     "unreadable-file",
     "A file or folder of the content is missing, is not a file, or may not be read.",
@@ -37,7 +12,7 @@ UNREADABLE_FILE = Fault(
     "content/kit.yaml is a folder",
     "Put the file there, or give yourself the right to read it.",
 )
-TOO_LARGE = Fault(
+TOO_LARGE = InputFault(
     "LD-2",
     "too-large",
     "A content file is larger than 2 MB.",
@@ -45,7 +20,7 @@ TOO_LARGE = Fault(
     "a video saved as content/kit.yaml",
     "Move out of the file what is not content, or split it into several files.",
 )
-NOT_UTF_8 = Fault(
+NOT_UTF_8 = InputFault(
     "LD-3",
     "not-utf-8",
     "The bytes of a file are not UTF-8 text.",
@@ -53,7 +28,7 @@ NOT_UTF_8 = Fault(
     "a file saved as Windows-1252 or UTF-16",
     "Save the file as UTF-8 without BOM.",
 )
-BYTE_ORDER_MARK = Fault(
+BYTE_ORDER_MARK = InputFault(
     "LD-4",
     "byte-order-mark",
     "A file begins with the invisible mark U+FEFF.",
@@ -61,7 +36,7 @@ BYTE_ORDER_MARK = Fault(
     "a file saved as 'UTF-8 with BOM'",
     "Save the file as UTF-8 without BOM.",
 )
-FORBIDDEN_CHARACTER = Fault(
+FORBIDDEN_CHARACTER = InputFault(
     "LD-5",
     "forbidden-character",
     "A control character, an invisible line separator or a direction override stands in a file.",
@@ -69,7 +44,7 @@ FORBIDDEN_CHARACTER = Fault(
     "U+202E in a step text",
     "Delete the character; the programme sets the direction of text itself.",
 )
-TAB_INDENT = Fault(
+TAB_INDENT = InputFault(
     "LD-6",
     "tab-indent",
     "A line is indented with a tab.",
@@ -77,7 +52,7 @@ TAB_INDENT = Fault(
     "a tab before 'text:'",
     "Indent with spaces only.",
 )
-EMPTY_FILE = Fault(
+EMPTY_FILE = InputFault(
     "LD-7",
     "empty-file",
     "A file holds nothing but spaces or comments.",
@@ -85,7 +60,7 @@ EMPTY_FILE = Fault(
     "content/policy.yaml with 0 bytes",
     "Write the content, or delete the file if it is not needed.",
 )
-NOT_YAML = Fault(
+NOT_YAML = InputFault(
     "LD-8",
     "not-yaml",
     "A line does not follow the rules of YAML.",
@@ -93,7 +68,7 @@ NOT_YAML = Fault(
     "text: Stop: wait",
     "Look at the indentation, the colons and the quotes of this line and of the line above.",
 )
-REPEATED_KEY = Fault(
+REPEATED_KEY = InputFault(
     "LD-9",
     "repeated-key",
     "A key or an identifier stands twice where it may stand once.",
@@ -101,7 +76,7 @@ REPEATED_KEY = Fault(
     "two lines 'seconds:' in one step",
     "Keep one of the two.",
 )
-REFUSED_YAML = Fault(
+REFUSED_YAML = InputFault(
     "LD-10",
     "refused-yaml",
     "A feature of YAML is used that content files do without: anchor, alias, tag, a second document.",
@@ -109,7 +84,7 @@ REFUSED_YAML = Fault(
     "why: *same-reason",
     "Write the value out in full.",
 )
-UNKNOWN_KEY = Fault(
+UNKNOWN_KEY = InputFault(
     "LD-11",
     "unknown-key",
     "A key is not one of those that may stand there.",
@@ -117,7 +92,7 @@ UNKNOWN_KEY = Fault(
     "pciture: hand-rub",
     "Correct the key or delete the line.",
 )
-MISSING_KEY = Fault(
+MISSING_KEY = InputFault(
     "LD-12",
     "missing-key",
     "A key that is needed is not there.",
@@ -125,7 +100,7 @@ MISSING_KEY = Fault(
     "a step without 'picture:'",
     "Add the key with its value.",
 )
-WRONG_KIND = Fault(
+WRONG_KIND = InputFault(
     "LD-13",
     "wrong-kind",
     "A value is not of the kind that its key wants: text, list, number, length, date, yes or no.",
@@ -133,7 +108,7 @@ WRONG_KIND = Fault(
     "seconds: twenty",
     "Write a value of the kind that is wanted.",
 )
-UNKNOWN_WORD = Fault(
+UNKNOWN_WORD = InputFault(
     "LD-14",
     "unknown-word",
     "A value is not one of the words that its key knows.",
@@ -141,7 +116,7 @@ UNKNOWN_WORD = Fault(
     "floor: dirtyy",
     "Use one of the known words.",
 )
-MALFORMED_NAME = Fault(
+MALFORMED_NAME = InputFault(
     "LD-15",
     "malformed-name",
     "An identifier, a code or a language tag is not written in its form.",
@@ -149,7 +124,7 @@ MALFORMED_NAME = Fault(
     "step: Rub_Hands",
     "Use lower-case letters a to z, digits and single hyphens, beginning with a letter.",
 )
-UNKNOWN_REFERENCE = Fault(
+UNKNOWN_REFERENCE = InputFault(
     "LD-16",
     "unknown-reference",
     "A value names something that is declared nowhere.",
@@ -157,7 +132,7 @@ UNKNOWN_REFERENCE = Fault(
     "bin: bin-z",
     "Correct the name, or declare what it names.",
 )
-WRONG_REFERENCE = Fault(
+WRONG_REFERENCE = InputFault(
     "LD-17",
     "wrong-reference",
     "A value names something of another kind than its key wants.",
@@ -165,7 +140,7 @@ WRONG_REFERENCE = Fault(
     "bin: dirty-chair",
     "Name something of the kind that is wanted.",
 )
-MISFIT_KEY = Fault(
+MISFIT_KEY = InputFault(
     "LD-18",
     "misfit-key",
     "A key of an action says nothing to its verb, or a verb lacks a key that it needs.",
@@ -173,7 +148,7 @@ MISFIT_KEY = Fault(
     "do: stand with chair: dirty-chair",
     "Delete the key, or choose the verb that uses it.",
 )
-PLACEHOLDER = Fault(
+PLACEHOLDER = InputFault(
     "LD-19",
     "placeholder",
     "A text holds a placeholder in braces that is unknown or that nothing can fill.",
@@ -181,7 +156,7 @@ PLACEHOLDER = Fault(
     "Rub for {time}. in a step without seconds",
     "Give the action the value, or write the words out.",
 )
-UNKNOWN_PICTURE = Fault(
+UNKNOWN_PICTURE = InputFault(
     "LD-20",
     "unknown-picture",
     "A picture is named that does not exist.",
@@ -190,7 +165,7 @@ UNKNOWN_PICTURE = Fault(
     "Use the name of an existing picture.",
 )
 
-UNEXPECTED_FILE = Fault(
+UNEXPECTED_FILE = InputFault(
     "LD-21",
     "unexpected-file",
     "A YAML file of the content has a name that is not read.",
@@ -199,7 +174,7 @@ UNEXPECTED_FILE = Fault(
     "Give the file a name that is read, or move it out of the content.",
 )
 
-RULES: tuple[Fault, ...] = (
+RULES: tuple[InputFault, ...] = (
     UNREADABLE_FILE, TOO_LARGE, NOT_UTF_8, BYTE_ORDER_MARK, FORBIDDEN_CHARACTER, TAB_INDENT, EMPTY_FILE,
     NOT_YAML, REPEATED_KEY, REFUSED_YAML, UNKNOWN_KEY, MISSING_KEY, WRONG_KIND, UNKNOWN_WORD, MALFORMED_NAME,
     UNKNOWN_REFERENCE, WRONG_REFERENCE, MISFIT_KEY, PLACEHOLDER, UNKNOWN_PICTURE,

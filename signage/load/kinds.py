@@ -13,10 +13,10 @@ from typing import Annotated, Any
 from pydantic import BeforeValidator
 from pydantic_core import PydanticCustomError
 
+from signage.ground.fault import InputFault
 from signage.ground.language import is_well_formed
 from signage.ground.length import parse_length
 from signage.load import faults
-from signage.load.faults import Fault
 from signage.load.suggestion import shorten, suggest
 
 LONGEST_LENGTH = 100_000.0
@@ -33,7 +33,7 @@ _ADDRESS = re.compile(r"https?://[A-Za-z0-9.\-]+(:[0-9]{1,5})?(/[!-~]*)?")
 _SPACES = re.compile(r"[ \t\r\n]+")
 
 
-def fault_error(fault: Fault, message: str, hint: str = "") -> PydanticCustomError:
+def fault_error(fault: InputFault, message: str, hint: str = "") -> PydanticCustomError:
     """An error for pydantic to carry; validation turns it into a problem with its place."""
     return PydanticCustomError("content", "{message}", {"fault": fault, "message": message, "hint": hint})
 
