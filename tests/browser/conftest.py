@@ -64,21 +64,38 @@ class Visit:
         return self.page
 
     def assert_quiet(self):
-        assert self.said == []
-        outside_host = [url for url in self.asked if not url.startswith((self.host, "data:"))]
-        assert outside_host == []
+        """Nothing on the console, nothing asked from another host, nothing stored; then all is forgotten."""
+        said, asked = list(self.said), list(self.asked)
+        self.said.clear()
+        self.asked.clear()
+        assert said == []
+        assert [url for url in asked if not url.startswith((self.host, "data:"))] == []
+        assert self.page.context.cookies() == []
 
 
 @pytest.fixture
 def visit(browser, host):
-    """A phone; the test fails if any page of it says a word on the console or asks another host."""
-    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=False)
+    """A new phone; the test fails if any page of it is not quiet."""
+    context = browser.new_context(viewport=PHONE, has_touch=True)
     visited = Visit(context, host)
     yield visited
-    cookies = context.cookies()
-    context.close()
     visited.assert_quiet()
-    assert cookies == []
+    context.close()
+
+
+@pytest.fixture(scope="session")
+def kept_phone(browser, host):
+    context = browser.new_context(viewport=PHONE, has_touch=True)
+    yield Visit(context, host)
+    context.close()
+
+
+@pytest.fixture
+def phone(kept_phone):
+    """The same phone for many tests, which is faster; pages store nothing, so it forgets what was before."""
+    kept_phone.page.set_viewport_size(PHONE)
+    yield kept_phone
+    kept_phone.assert_quiet()
 
 
 @pytest.fixture(scope="session")
@@ -110,11 +127,10 @@ def axe(tmp_path_factory):
 
 @pytest.fixture
 def violations(axe):
-    """What axe finds wrong with a page, all of it in sight and nothing behind the bar at its foot."""
+    """What axe finds wrong with a page, with the bar at its foot in line so that nothing lies behind it."""
 
     def find(page):
-        height = page.evaluate("document.documentElement.scrollHeight")
-        page.set_viewport_size({"width": PHONE["width"], "height": height})
+        page.evaluate("document.querySelector('.going')?.style.setProperty('position', 'static')")
         page.evaluate(axe)
         found = page.evaluate(
             "tags => axe.run(document, {runOnly: tags, resultTypes: ['violations']})", AXE_RULES

@@ -25,8 +25,8 @@ SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clie
 
 @pytest.mark.parametrize("kind", KINDS)
 @pytest.mark.parametrize("tag", LANGUAGES)
-def test_a_page_of_each_kind(visit, violations, tag, kind):
-    page = visit.open(f"{tag}/{KINDS[kind]}")
+def test_a_page_of_each_kind(phone, violations, tag, kind):
+    page = phone.open(f"{tag}/{KINDS[kind]}")
     assert page.evaluate("document.documentElement.lang") == tag
     direction = page.evaluate("getComputedStyle(document.body).direction")
     assert direction == ("rtl" if tag == "ar" else "ltr")
@@ -39,32 +39,32 @@ def test_a_page_of_each_kind(visit, violations, tag, kind):
 
 
 @pytest.mark.parametrize("path", ["", "nowhere/at/all/"])
-def test_pages_of_all_languages(visit, violations, path):
-    page = visit.open(path)
+def test_pages_of_all_languages(phone, violations, path):
+    page = phone.open(path)
     tags = page.eval_on_selector_all("main [lang]", "elements => elements.map(each => each.lang)")
     assert sorted(set(tags)) == sorted(LANGUAGES)
     assert violations(page) == []
     page.set_viewport_size({"width": 320, "height": 640})
     assert page.evaluate(SIDEWAYS) == 0
     if path:
-        visit.said.clear()  # the browser reports the status 404 itself
+        phone.said.clear()  # the browser reports the status 404 itself
 
 
 @pytest.mark.parametrize("look", ["dark", "contrast"])
 @pytest.mark.parametrize(
     "kind", ["overview", "critical-step", "timed-step", "ordering", "current", "mistake"]
 )
-def test_other_looks_keep_their_contrast(visit, violations, look, kind):
+def test_other_looks_keep_their_contrast(phone, violations, look, kind):
     joined = "&" if "?" in KINDS[kind] else "?"
-    page = visit.open(f"en/{KINDS[kind]}{joined}look={look}")
+    page = phone.open(f"en/{KINDS[kind]}{joined}look={look}")
     assert page.evaluate("document.documentElement.dataset.look") == look
     assert violations(page) == []
 
 
 @pytest.mark.parametrize("tag", LANGUAGES)
-def test_controls_are_large_enough_for_a_gloved_finger(visit, tag):
+def test_controls_are_large_enough_for_a_gloved_finger(phone, tag):
     for kind in ("overview", "timed-step", "ordering", "container", "current"):
-        page = visit.open(f"{tag}/{KINDS[kind]}")
+        page = phone.open(f"{tag}/{KINDS[kind]}")
         small = page.evaluate(
             """() => [...document.querySelectorAll('a[href], button, summary, input')]
                 .filter(each => !each.closest('.skip, [hidden], h3') && each.getClientRects().length)
@@ -76,8 +76,8 @@ def test_controls_are_large_enough_for_a_gloved_finger(visit, tag):
 
 
 @pytest.mark.parametrize("tag", LANGUAGES)
-def test_next_and_back_stay_in_sight_on_a_phone(visit, tag):
-    page = visit.open(f"{tag}/p1/goggles-off/")
+def test_next_and_back_stay_in_sight_on_a_phone(phone, tag):
+    page = phone.open(f"{tag}/p1/goggles-off/")
     for relation in ("next", "prev"):
         box = page.locator(f"a[rel={relation}]").bounding_box()
         assert box["y"] + box["height"] <= 844
@@ -86,23 +86,23 @@ def test_next_and_back_stay_in_sight_on_a_phone(visit, tag):
         assert box["y"] + box["height"] <= page.locator(".going").bounding_box()["y"], part
 
 
-def test_reading_runs_from_the_side_where_it_begins(visit):
-    page = visit.open("ar/p1/goggles-off/")
+def test_reading_runs_from_the_side_where_it_begins(phone):
+    page = phone.open("ar/p1/goggles-off/")
     rail, figure = (page.locator(part).bounding_box() for part in (".hero .rail", ".hero figure"))
     assert rail["x"] > figure["x"]
-    page = visit.open("en/p1/goggles-off/")
+    page = phone.open("en/p1/goggles-off/")
     rail, figure = (page.locator(part).bounding_box() for part in (".hero .rail", ".hero figure"))
     assert rail["x"] < figure["x"]
 
 
-def test_letters_that_phones_lack_come_with_the_page(visit):
-    page = visit.open("am/p1/goggles-off/")
+def test_letters_that_phones_lack_come_with_the_page(phone):
+    page = phone.open("am/p1/goggles-off/")
     page.evaluate("document.fonts.ready")
     loaded = page.evaluate(
         "[...document.fonts].filter(font => font.status === 'loaded').map(font => font.family)"
     )
     assert loaded == ["signage-ethi"]
-    page = visit.open("en/p1/goggles-off/")
+    page = phone.open("en/p1/goggles-off/")
     page.evaluate("document.fonts.ready")
     assert page.evaluate("document.fonts.size") == 1  # for the name of the language only
 
@@ -122,8 +122,8 @@ def test_the_device_decides_the_look_until_someone_chooses(browser, host):
     context.close()
 
 
-def test_a_chosen_look_goes_along_and_nothing_is_stored(visit):
-    page = visit.open("en/p1/goggles-off/")
+def test_a_chosen_look_goes_along_and_nothing_is_stored(phone):
+    page = phone.open("en/p1/goggles-off/")
     page.locator("details.menu summary").last.click()
     page.locator("[data-set-look=dark]").click()
     page.locator("[data-size-step='1']").click()

@@ -69,8 +69,7 @@ def test_the_site_on_a_memory_stick(browser, folder):
     assert page.evaluate("[...document.fonts].map(font => font.status)") == ["loaded"]
     page.locator(".up").click()
     page.wait_for_url("**/am/p1/index.html")
-    loaded = page.evaluate("[...document.images].slice(0, 3).every(image => image.naturalWidth > 0)")
-    assert loaded
+    page.wait_for_function("[...document.images].slice(0, 3).every(image => image.naturalWidth > 0)")
     page.goto((folder / "am/practice/p1/order-take-off-2/index.html").as_uri())
     page.locator("[data-judge]").click()
     assert page.locator("[data-answer]").is_visible()
