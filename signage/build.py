@@ -36,6 +36,7 @@ from signage.model.messages import Message, library_messages
 from signage.model.revision import protocol_revision
 from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
+from signage.rehearse.rules.table import RULE_OF
 from signage.text.fonts import add_font_folder
 from signage.words.wording import MissingMessageError, Wording, open_wording
 
@@ -126,7 +127,7 @@ def open_project(content: Path, locales: Path) -> Project:
         add_font_folder(content / "fonts")
     problems: list[Problem] = []
     try:
-        library = load_library(content, scene_names())
+        library = load_library(content, scene_names(), RULE_OF)
     except UnreadableInputError as unreadable:
         problems += unreadable.problems
     told = {problem.place.path for problem in problems}

@@ -12,7 +12,8 @@ from signage.load.file_text import shown_path
 from signage.load.suggestion import nearest
 
 _TERMS = "terms.yaml"
-_KNOWN = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, "approvals.yaml")
+_WAIVERS = "waivers.yaml"
+_KNOWN = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, _WAIVERS, "approvals.yaml")
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +27,7 @@ class ContentFiles:
     wards: tuple[Path, ...]
     protocols: tuple[Path, ...]
     scenes: tuple[Path, ...] = ()
+    waivers: Path | None = None
 
 
 def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
@@ -48,6 +50,7 @@ def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
         scenes=_files_of(content / "scenes", "scene", problems, may_be_empty=True)
         if content / "scenes" in entries
         else (),
+        waivers=content / _WAIVERS if content / _WAIVERS in entries else None,
     )
 
 

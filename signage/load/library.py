@@ -24,6 +24,7 @@ from signage.load.references import kit_problems, library_problems, term_problem
 from signage.load.scene_files import scene_problems
 from signage.load.step_grammar import normal_form
 from signage.load.validation import EntryType, validate
+from signage.load.waiver_file import WaiversEntry, build_waivers, waiver_problems
 from signage.load.ward_file import WardEntry, build_ward
 from signage.load.yaml_reader import read_yaml
 from signage.model.library import Library
@@ -55,13 +56,19 @@ class _Readings:
     wards: tuple[_Reading[WardEntry], ...]
     protocols: tuple[_Reading[ProtocolEntry], ...]
     scenes: tuple[Path, ...]
+    waivers: _Reading[WaiversEntry] | None
 
 
-def load_library(content: Path, known_pictures: Collection[str] | None = None) -> Library:
+def load_library(
+    content: Path,
+    known_pictures: Collection[str] | None = None,
+    known_rules: Collection[str] | None = None,
+) -> Library:
     """The library of a content folder.
 
-    ``known_pictures`` are the names of the pictures that ship with the programme; None leaves pictures
-    unjudged. The scenes of the content are read as YAML only; ``Library.scene_files`` are their paths.
+    ``known_pictures`` are the names of the pictures that ship with the programme, ``known_rules`` the codes
+    of rules that a waiver may name; None leaves these unjudged. The scenes of the content are read as YAML
+    only; ``Library.scene_files`` are their paths.
     Raises UnreadableInputError with every problem of every file, in the order of file, line and column.
     """
     problems: list[Problem] = []
@@ -73,6 +80,7 @@ def load_library(content: Path, known_pictures: Collection[str] | None = None) -
     if known_pictures is not None:
         known_pictures = {*known_pictures, *(scene.stem for scene in readings.scenes)}
     problems.extend(_reference_problems(readings, known_pictures))
+    problems.extend(_waiver_problems(readings, known_rules))
     if problems:
         distinct = dict.fromkeys(problems)
         raise UnreadableInputError(sorted(distinct, key=lambda problem: (problem.place, problem.code)))
@@ -115,6 +123,7 @@ def _read_files(files: ContentFiles, problems: list[Problem]) -> _Readings:
         wards=tuple(_read_file(path, WardEntry, problems) for path in files.wards),
         protocols=tuple(_read_protocol(path, problems) for path in files.protocols),
         scenes=files.scenes,
+        waivers=_read_file(files.waivers, WaiversEntry, problems) if files.waivers is not None else None,
     )
 
 
@@ -151,6 +160,13 @@ def _reference_problems(readings: _Readings, pictures: Collection[str] | None) -
     return problems
 
 
+def _waiver_problems(readings: _Readings, rules: Collection[str] | None) -> list[Problem]:
+    """What waivers name and what does not exist."""
+    if readings.waivers is None or readings.waivers.node is None:
+        return []
+    return list(waiver_problems(readings.waivers.node, [each.node for each in readings.protocols], rules))
+
+
 def _build_library(readings: _Readings) -> Library:
     """The frozen library of files that have no problems."""
     entry, node = readings.library.valid
@@ -170,6 +186,7 @@ def _build_library(readings: _Readings) -> Library:
         wards={ward.id: ward for ward in wards},
         protocols={protocol.id: protocol for protocol in protocols},
         scene_files=tuple(scene.as_posix() for scene in readings.scenes),
+        waivers=build_waivers(*readings.waivers.valid) if readings.waivers is not None else (),
         place=node.place,
         places=field_places(node, LibraryEntry, source_language="source_locale"),
     )

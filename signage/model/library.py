@@ -10,8 +10,12 @@ from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 from types import MappingProxyType
+from typing import TYPE_CHECKING
 
 from signage.ground.place import NOWHERE, Place
+
+if TYPE_CHECKING:
+    from signage.model.waiver import Waiver
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -300,3 +304,4 @@ class Library(Located):
     wards: Mapping[str, Ward] = field(hash=False)
     protocols: Mapping[str, Protocol] = field(hash=False)
     scene_files: tuple[str, ...] = ()
+    waivers: tuple[Waiver, ...] = ()

@@ -125,12 +125,12 @@ def library(tmp_path, monkeypatch):
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_bytes(text if isinstance(text, bytes) else text.encode())
 
-        def load(self, pictures=PICTURES):
-            return load_library(Path("content"), pictures)
+        def load(self, pictures=PICTURES, rules=None):
+            return load_library(Path("content"), pictures, rules)
 
-        def problems(self, pictures=PICTURES):
+        def problems(self, pictures=PICTURES, rules=None):
             try:
-                self.load(pictures)
+                self.load(pictures, rules)
             except UnreadableInputError as error:
                 return list(error.problems)
             return []
