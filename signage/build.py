@@ -4,14 +4,12 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, field, replace
-from functools import cached_property
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from signage.compose.context import SheetContext
 from signage.compose.hand_poster import compose_hand_poster
 from signage.compose.papers import Paper, paper_of
-from signage.compose.picture_context import PictureContext
 from signage.compose.picture_documents import (
     PICTURE_KINDS,
     compose_pictures,
@@ -23,22 +21,14 @@ from signage.compose.poster import compose_poster
 from signage.compose.step_card import compose_step_cards
 from signage.compose.theme import Tone
 from signage.drawing.marks import Sheet
-from signage.ground.errors import RefusedError, SignageError, UnreadableInputError
+from signage.ground.errors import RefusedError, SignageError
 from signage.ground.files import write_whole
-from signage.ground.fingerprint import fingerprint, revision_code
-from signage.ground.problem import Problem
+from signage.ground.problem import Severity
 from signage.impose.fold import fold_eight
 from signage.impose.n_up import four_up
-from signage.load.file_text import shown_path
-from signage.load.library import load_library
-from signage.model.library import Library, LocaleState, Phase, Protocol
-from signage.model.messages import Message, library_messages
-from signage.model.revision import protocol_revision
-from signage.pictograms.own_scenes import add_scenes, read_scenes
-from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
-from signage.rehearse.rules.table import RULE_OF
-from signage.text.fonts import add_font_folder
-from signage.words.wording import MissingMessageError, Wording, open_wording
+from signage.model.library import LocaleState, Phase, Protocol
+from signage.project import Project, open_project
+from signage.words.wording import MissingMessageError
 
 SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
 CARD_PAPERS = ("A4", "Letter")
@@ -46,97 +36,6 @@ CARD_PAPERS = ("A4", "Letter")
 
 SMALLEST_POSTER_MM = 200.0
 """Posters on papers with a shorter side are made only when somebody asks for them."""
-
-
-@dataclass(frozen=True)
-class Project:
-    """Loaded content with its messages."""
-
-    library: Library
-    content: Path
-    locales: Path
-    own_pictures: tuple[str, ...] = ()
-    _wordings: dict[str, Wording] = field(default_factory=dict, compare=False, repr=False)
-
-    @cached_property
-    def messages(self) -> tuple[Message, ...]:
-        """Every text to translate, pictures' alternative texts last."""
-        used = sorted(
-            {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
-        )
-        return (*library_messages(self.library), *picture_messages(used))
-
-    @property
-    def pictures(self) -> tuple[str, ...]:
-        """The names of all pictures: those that ship with the programme and those of the library."""
-        return tuple(sorted({*scene_names(), *self.own_pictures}))
-
-    @property
-    def pictures_in_use(self) -> tuple[str, ...]:
-        """The names of the pictures of steps and kit, and of all that the library has drawn itself."""
-        steps = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
-        kit = {name for garment in self.library.garments.values() for name in garment.pictures.values()}
-        return tuple(sorted(steps | kit | set(self.own_pictures)))
-
-    @cached_property
-    def picture_fingerprints(self) -> dict[str, str]:
-        """The fingerprint of every scene that a step uses."""
-        used = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
-        return {name: scene_fingerprint(name) for name in sorted(used)}
-
-    @cached_property
-    def source(self) -> Wording:
-        """The words of the source language."""
-        return self.wording(self.library.source_locale)
-
-    def wording(self, tag: str) -> Wording:
-        """The words of a locale, opened once."""
-        if tag not in self._wordings:
-            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag)
-        return self._wordings[tag]
-
-    def revision(self, protocol: Protocol) -> str:
-        """The short revision code of a protocol."""
-        return protocol_revision(self.library, protocol, self.picture_fingerprints)
-
-    def context(self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR) -> SheetContext:
-        """What the sheets of a protocol in a locale are made from."""
-        return SheetContext(
-            self.library, protocol, self.wording(tag), self.source, self.revision(protocol), tone
-        )
-
-    def picture_context(self, protocol: str, tag: str, tone: Tone = Tone.COLOUR) -> PictureContext:
-        """What sheets about the pictures of a protocol are made from, or about all where it is empty."""
-        chosen = self.library.protocols[protocol] if protocol else None
-        used = {step.picture for step in chosen.steps} if chosen else self.pictures
-        prints = {name: scene_fingerprint(name) for name in used}
-        code = revision_code(fingerprint(prints))
-        return PictureContext(
-            self.library, self.wording(tag), self.source, code, tuple(sorted(used)), chosen, tone
-        )
-
-    @property
-    def locales_in_use(self) -> tuple[str, ...]:
-        """The locales in which sheets are printed."""
-        return tuple(t for t, locale in self.library.locales.items() if locale.state is LocaleState.IN_USE)
-
-
-def open_project(content: Path, locales: Path) -> Project:
-    """Load everything; raises UnreadableInputError with all problems of all files."""
-    if (content / "fonts").is_dir():
-        add_font_folder(content / "fonts")
-    problems: list[Problem] = []
-    try:
-        library = load_library(content, scene_names(), RULE_OF)
-    except UnreadableInputError as unreadable:
-        problems += unreadable.problems
-    told = {problem.place.path for problem in problems}
-    files = [(file, shown_path(file)) for file in sorted((content / "scenes").glob("[!.]*.yaml"))]
-    scenes, faults = read_scenes((file, shown) for file, shown in files if shown not in told)
-    if problems or faults:
-        raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
-    add_scenes(scenes)
-    return Project(library, content, locales, tuple(scene.name for scene in scenes))
 
 
 @dataclass(frozen=True, order=True)
@@ -223,7 +122,9 @@ def compose_request(project: Project, request: SheetRequest) -> Sheet:
         else:
             protocol = library.protocols[request.protocol]
             context = project.context(protocol, request.locale, Tone(request.tone))
-            sheet = _compose(context, protocol, request)
+            if not context.is_draft:
+                _refuse_unsafe_release(project, protocol)
+            sheet = _compose(context, request)
     except MissingMessageError as missing:
         raise RefusedError(str(missing)) from missing
     stem = f"{sheet.file_stem}-{request.paper.lower()}"
@@ -232,10 +133,21 @@ def compose_request(project: Project, request: SheetRequest) -> Sheet:
     return replace(sheet, file_stem=stem)
 
 
-def _compose(context: SheetContext, protocol: Protocol, request: SheetRequest) -> Sheet:
+def _refuse_unsafe_release(project: Project, protocol: Protocol) -> None:
+    """An S1 of the rehearsal, which nobody can waive, blocks whatever is no draft."""
+    grave = [f for f in project.study(protocol).findings if f.severity is Severity.S1]
+    if grave:
+        found = "; ".join(f"{finding.code} in step {finding.step or 'none'}" for finding in grave)
+        raise RefusedError(
+            f"The rehearsal of {protocol.code} finds what can hurt ({found}): only drafts are printed. "
+            f"'signage rehearse {protocol.code}' tells more."
+        )
+
+
+def _compose(context: SheetContext, request: SheetRequest) -> Sheet:
     paper = paper_of(request.paper)
     if request.kind == "poster":
-        phase = _phase(protocol, request.phase)
+        phase = _phase(context.protocol, request.phase)
         is_hands = phase.layout == "hand-technique"
         return (compose_hand_poster if is_hands else compose_poster)(context, phase, paper)
     if request.kind == "step-cards":

@@ -5,17 +5,18 @@ from __future__ import annotations
 import os
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 from typing import Any
 
-from signage.build import Project, SheetRequest, Wanted, compose_request, open_project, requests_for
+from signage.build import SheetRequest, Wanted, compose_request, requests_for
 from signage.check.picture_rule import picture_subject
 from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem, Severity
-from signage.rehearse.study import study_protocol
+from signage.project import Project, open_project
 from signage.words.coverage import coverage_problems
 
 
@@ -32,25 +33,26 @@ class LookedAt:
 Progress = Callable[..., Iterable[Any]]
 
 
-def check_project(project: Project, progress: Progress | None = None) -> tuple[list[Problem], LookedAt]:
-    """All problems of all stages, sorted; locales with faulty words are not composed."""
+def check_project(
+    project: Project, today: date, progress: Progress | None = None
+) -> tuple[list[Problem], LookedAt]:
+    """All problems of all stages on a day, sorted; locales with faulty words are not composed."""
     words = coverage_problems(project.library, project.messages, project.locales)
     faulty = {problem.locale for problem in words if problem.severity is not Severity.S3}
     locales = tuple(tag for tag in project.locales_in_use if tag not in faulty)
     requests = requests_for(project, Wanted(locales=locales)) if locales else ()
     pictures = project.pictures_in_use
     drawn = _check_all(project, (*pictures, *requests), progress)
-    problems = sorted({*words, *check_orders(project), *drawn}, key=_order)
+    problems = sorted({*words, *check_orders(project, today), *drawn}, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
 
 
-def check_orders(project: Project) -> list[Problem]:
-    """The findings of the rehearsal of every protocol."""
-    library = project.library
+def check_orders(project: Project, today: date) -> list[Problem]:
+    """The findings of the rehearsal of every protocol that nobody has waived, and faults of waivers."""
     return [
         problem
-        for protocol in library.protocols.values()
-        for problem in study_protocol(library, protocol).problems()
+        for protocol in project.library.protocols.values()
+        for problem in project.report(protocol, today).problems
     ]
 
 

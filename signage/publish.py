@@ -5,10 +5,10 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date
 from pathlib import Path, PurePosixPath
 
-from signage.build import Project
+from signage.ground.day import today
 from signage.ground.edition import edition_date
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_whole
@@ -18,6 +18,7 @@ from signage.pages.publication import Publication
 from signage.pages.reasons import rehearsing
 from signage.pages.site import Site, build_site
 from signage.pages.words import PageWords
+from signage.project import Project
 
 SITE_FOLDER = "site"
 """Where the site goes inside the folder for what is made."""
@@ -55,7 +56,7 @@ def day_of_making() -> date:
     """Today where the machine stands, or the day of ``SOURCE_DATE_EPOCH`` where that is set."""
     if os.environ.get("SOURCE_DATE_EPOCH", "").isdigit():
         return edition_date().date()
-    return datetime.now().astimezone().date()
+    return today()
 
 
 def publication_of(

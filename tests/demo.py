@@ -3,8 +3,9 @@
 from functools import lru_cache
 from pathlib import Path
 
-from signage.build import Project, SheetRequest, compose_request, open_project
+from signage.build import SheetRequest, compose_request
 from signage.compose.theme import Tone
+from signage.project import Project, open_project
 
 ROOT = Path(__file__).resolve().parent.parent
 LANGUAGES = ("en", "ar", "fr", "am", "hi")

@@ -56,9 +56,9 @@ def pictures(
     quiet: QuietOption = False,
 ) -> int:
     """Score a comprehension trial of pictures; exit 1 when a picture fails."""
-    from signage.build import open_project
     from signage.control.trial_reading import read_trial
     from signage.control.trial_result import judge
+    from signage.project import open_project
 
     project = open_project(content, locales)
     trial = read_trial(file, project.pictures)

@@ -25,8 +25,9 @@ def check(
     quiet: QuietOption = False,
 ) -> int:
     """Look at everything and print nothing on paper; exit 1 when something must be mended."""
-    from signage.build import open_project
     from signage.examine import check_project
+    from signage.ground.day import today
+    from signage.project import open_project
 
     project = open_project(content, locales)
     progress = None
@@ -34,10 +35,11 @@ def check(
         from rich.progress import track
 
         progress = track
-    problems, looked_at = check_project(project, progress)
+    problems, looked_at = check_project(project, today(), progress)
     print_problems(problems, is_json=form is Format.JSON)
-    if form is Format.TEXT and not quiet and not problems:
-        seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
-        print(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
+    if form is Format.TEXT and not quiet:
+        if not problems:
+            seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
+            print(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
         print("No finding does not mean safe: the model sees no real hands. Local policy decides.")
     return status_of(problems)

@@ -5,11 +5,12 @@ from __future__ import annotations
 import difflib
 from collections.abc import Iterable, Sequence
 
-from signage.build import SHEET_KINDS, Project, Wanted
+from signage.build import SHEET_KINDS, Wanted
 from signage.compose.papers import paper_names, paper_of
 from signage.compose.picture_documents import PICTURE_KINDS
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
+from signage.project import Project
 
 STAND_INS = ("en-XA", "ar-XB")
 """Locales made from the source to try a layout; generated, never stored."""

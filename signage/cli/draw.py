@@ -25,7 +25,8 @@ from signage.cli.application import (
 from signage.cli.report import print_json
 
 if TYPE_CHECKING:
-    from signage.build import Drawn, Project, Refused, Wanted
+    from signage.build import Drawn, Refused, Wanted
+    from signage.project import Project
 
 
 @typer_application.command()
@@ -55,9 +56,10 @@ def draw(
     quiet: QuietOption = False,
 ) -> int:
     """Draw sheets; without options, every sheet of the library in every language in use."""
-    from signage.build import draw_all, open_project, requests_for
+    from signage.build import draw_all, requests_for
     from signage.check.blockers import reasons_not_to_print
     from signage.cli.choice import chosen
+    from signage.project import open_project
 
     started = time.monotonic()
     project = open_project(content, locales)

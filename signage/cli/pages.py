@@ -25,7 +25,7 @@ from signage.cli.report import print_json, print_problems
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
-    from signage.build import Project
+    from signage.project import Project
     from signage.publish import Published
 
 
@@ -43,8 +43,8 @@ def pages(
     quiet: QuietOption = False,
 ) -> int:
     """Make the training pages; they need no network, and no script to be read."""
-    from signage.build import open_project
     from signage.cli.choice import chosen
+    from signage.project import open_project
     from signage.publish import day_of_making, publish
 
     started = time.monotonic()

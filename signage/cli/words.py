@@ -54,7 +54,7 @@ def collect(
     quiet: QuietOption = False,
 ) -> int:
     """Write the templates content.pot and interface.pot from the source texts."""
-    from signage.build import open_project
+    from signage.project import open_project
     from signage.words import update as words_update
 
     project = open_project(content, locales)
@@ -70,7 +70,7 @@ def update(
     quiet: QuietOption = False,
 ) -> int:
     """Bring every language up to the source: new texts empty, changed ones doubtful, none lost."""
-    from signage.build import open_project
+    from signage.project import open_project
     from signage.words import update as words_update
 
     project = open_project(content, locales)
@@ -92,7 +92,7 @@ def add(
     quiet: QuietOption = False,
 ) -> int:
     """Begin a new language with empty catalogues."""
-    from signage.build import open_project
+    from signage.project import open_project
     from signage.words.update import add_locale
 
     project = open_project(content, locales)
@@ -111,7 +111,7 @@ def progress(
     content: ContentOption = CONTENT, locales: LocalesOption = LOCALES, form: FormatOption = Format.TEXT
 ) -> int:
     """Count per language what is missing, doubtful, translated and checked."""
-    from signage.build import open_project
+    from signage.project import open_project
     from signage.words.update import progress as count
     from signage.words.update import progress_json
 

@@ -31,7 +31,8 @@ YES_NO_POLICIES = (
 )
 NUMBER_POLICIES = ("min-rub", "min-wash", "glove-hygiene-limit")
 AGENT_POLICIES = ("agents-on-glove", "agents-on-skin")
-KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES)
+CHOICE_POLICIES = {"critical-marks": ("every-s1", "exposure")}
+KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES, *CHOICE_POLICIES)
 """The values that the rehearsal reads; a library may hold others beside them."""
 
 _NEARLY_KNOWN = 0.9
@@ -83,6 +84,8 @@ def _value_problems(key: str, value: Node) -> list[Problem]:
         return [_wrong(key, value, "a whole number", "Write digits only, such as 20.")]
     if key in AGENT_POLICIES:
         return _agent_problems(key, value)
+    if key in CHOICE_POLICIES and not isinstance(value, Refused):
+        return _choice_problems(key, value)
     if isinstance(value, Table):
         return [_wrong(key, value, "a text, a number, yes or no, or a list of texts", "")]
     if isinstance(value, Sequence):
@@ -92,6 +95,17 @@ def _value_problems(key: str, value: Node) -> list[Problem]:
             if not isinstance(item, (Text, Refused)) or (isinstance(item, Text) and item.is_absent)
         ]
     return []
+
+
+def _choice_problems(key: str, value: Node) -> list[Problem]:
+    """A value that is none of the words to choose from."""
+    words = CHOICE_POLICIES[key]
+    if isinstance(value, Text) and value.text in words:
+        return []
+    if not isinstance(value, Text):
+        return [_wrong(key, value, "one word", f"Write one of: {', '.join(words)}.")]
+    message = f"'{shorten(value.text)}' is no choice for '{key}'."
+    return [faults.UNKNOWN_WORD.at(value.place, message, suggest(value.text, words, "They are"))]
 
 
 def _agent_problems(key: str, value: Node) -> list[Problem]:

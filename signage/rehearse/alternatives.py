@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections import deque
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
 from signage.rehearse.finding import Finding
+from signage.rehearse.local_policy import MARK_EXPOSURE, LocalPolicy
+from signage.rehearse.people import Exposure
 from signage.rehearse.rehearsal import find
+from signage.rehearse.rules.contact import RESPIRATOR_OFF_IN_HAZARDOUS_AIR
 from signage.rehearse.setting import Schedule, Setting, prepare, schedule_of
 
 _COUNTS = frozenset({Severity.S1, Severity.S2})
@@ -20,29 +23,61 @@ class LeaveOneOut:
     """What each step carries: ``criticality`` is the worst new finding when a step is left out.
 
     ``load_bearing`` steps give a new S1 or S2, ``critical`` ones a new S1 or are marked by the author;
-    ``unexplained`` ones give nothing and state no rationale.
+    ``unexplained`` ones give nothing and state no rationale. ``marked`` are the critical steps that sheets
+    mark, by the policy value ``critical-marks``: all of them, or those by whose absence contamination
+    reaches a bare part of the body or bad air the airway, and those that the author marks.
     """
 
     criticality: Mapping[str, Severity | None]
     load_bearing: tuple[str, ...]
     critical: tuple[str, ...]
     unexplained: tuple[str, ...]
+    marked: tuple[str, ...] = ()
 
 
 def leave_one_out(library: Library, protocol: Protocol, without: Collection[str] = ()) -> LeaveOneOut:
     """Rehearses the protocol once for each step, without that step."""
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    known = {finding.identity for finding in find(setting, schedule, without)[0]}
+    exposed: set[Exposure] = set()
+    known = {finding.identity for finding in find(setting, schedule, without, exposures=exposed)[0]}
+    bare = {(exposure.person, exposure.site) for exposure in exposed}
     criticality: dict[str, Severity | None] = {}
+    exposing: set[str] = set()
     for index, (_phase, step) in enumerate(schedule):
         rest = schedule[:index] + schedule[index + 1 :]
-        criticality[step.id] = worst(_new(setting, rest, known, without))
+        exposed = set()
+        new = [f for f in find(setting, rest, without, exposures=exposed)[0] if f.identity not in known]
+        criticality[step.id] = worst(new)
+        reached = {(exposure.person, exposure.site) for exposure in exposed} - bare
+        if reached or any(finding.code == RESPIRATOR_OFF_IN_HAZARDOUS_AIR.code for finding in new):
+            exposing.add(step.id)
     steps = [step for _phase, step in schedule]
+    critical = tuple(step.id for step in steps if criticality[step.id] is Severity.S1 or step.critical)
+    marks_exposure_only = LocalPolicy(library.policy).critical_marks == MARK_EXPOSURE
     return LeaveOneOut(
         criticality,
         tuple(step.id for step in steps if criticality[step.id] in _COUNTS),
-        tuple(step.id for step in steps if criticality[step.id] is Severity.S1 or step.critical),
+        critical,
         tuple(step.id for step in steps if criticality[step.id] not in _COUNTS and not step.rationale),
+        tuple(step.id for step in steps if step.critical or step.id in exposing)
+        if marks_exposure_only
+        else critical,
+    )
+
+
+def with_marks(protocol: Protocol, marked: Collection[str]) -> Protocol:
+    """The protocol with these steps marked as critical besides those that its author marks."""
+    return replace(
+        protocol,
+        phases=tuple(
+            replace(
+                phase,
+                steps=tuple(
+                    replace(step, critical=step.critical or step.id in marked) for step in phase.steps
+                ),
+            )
+            for phase in protocol.phases
+        ),
     )
 
 

@@ -18,6 +18,10 @@ GLOVE_HYGIENE_LIMIT = "glove-hygiene-limit"
 AGENTS_ON_GLOVE = "agents-on-glove"
 AGENTS_ON_SKIN = "agents-on-skin"
 
+CRITICAL_MARKS = "critical-marks"
+MARK_EVERY_S1 = "every-s1"
+MARK_EXPOSURE = "exposure"
+
 STRICTEST: Mapping[str, PolicyScalar | tuple[str, ...]] = MappingProxyType(
     {
         HYGIENE_EACH: True,
@@ -58,6 +62,12 @@ class LocalPolicy:
         value = self._decided(key, tuple)
         assert isinstance(value, tuple)
         return value
+
+    @property
+    def critical_marks(self) -> str:
+        """Which critical steps sheets mark; every one where nothing is decided, which is no fault."""
+        decision = self._values.get(CRITICAL_MARKS)
+        return MARK_EXPOSURE if decision is not None and decision.value == MARK_EXPOSURE else MARK_EVERY_S1
 
     def _decided(self, key: str, kind: type) -> PolicyScalar | tuple[str, ...]:
         """The local value if it is there and of this kind, else the strictest reading."""

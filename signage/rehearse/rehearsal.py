@@ -83,19 +83,27 @@ def find(
     schedule: Schedule,
     without: Collection[str] = (),
     trace: list[StepState] | None = None,
+    exposures: set[Exposure] | None = None,
 ) -> tuple[tuple[Finding, ...], tuple[Finding, ...]]:
-    """The findings for an order of steps, and those withheld because references are faulty."""
+    """The findings for an order of steps, and those withheld because references are faulty.
+
+    ``trace`` and ``exposures``, if given, receive the state after each step and the exposures of all walks.
+    """
     faults = setting_faults(setting)
     if faults:
         return _setting_findings(setting, faults, without), ()
-    findings = walk_through(setting, schedule, without=without, trace=trace).findings()
+    scene = walk_through(setting, schedule, without=without, trace=trace)
+    scenes, findings = [scene], scene.findings()
     for condition in sorted({step.when for _phase, step in schedule} - {"always"}):
         extra: list[StepState] | None = None if trace is None else []
         other = walk_through(setting, schedule, without=without, conditions={condition}, trace=extra)
+        scenes.append(other)
         known = {finding.identity for finding in findings}
         findings += tuple(finding for finding in other.findings() if finding.identity not in known)
         if trace is not None and extra is not None:
             _merge(trace, extra, schedule)
+    if exposures is not None:
+        exposures.update(e for scene in scenes for person in scene.people.values() for e in person.exposures)
     if any(finding.code == UNKNOWN_REFERENCE.code for finding in findings):
         shown = sorted(
             (finding for finding in findings if finding.code in _ALWAYS_SHOWN),

@@ -21,6 +21,17 @@ class Waived:
     waived: tuple[tuple[Finding, Waiver], ...]
     problems: tuple[Problem, ...]
 
+    @property
+    def blocks_release(self) -> bool:
+        """Whether only drafts may be printed: an S1 stands."""
+        return any(finding.severity is Severity.S1 for finding in self.standing)
+
+    @property
+    def blocks_approval(self) -> bool:
+        """Whether nobody may sign: an S1, an S2 without a waiver, or a faulty waiver."""
+        grave = any(finding.severity is not Severity.S3 for finding in self.standing)
+        return grave or any(problem.severity is not Severity.S3 for problem in self.problems)
+
 
 def apply_waivers(findings: Sequence[Finding], waivers: Sequence[Waiver], today: date) -> Waived:
     """Takes out the findings that a waiver excuses on this day.

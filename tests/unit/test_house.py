@@ -22,11 +22,12 @@ LEVEL = {
     "check": 4,
     "control": 4,
     "pack": 4,
-    "build": 5,
-    "examine": 6,
-    "publish": 6,
-    "cli": 7,
-    "__main__": 8,
+    "project": 5,
+    "build": 6,
+    "examine": 7,
+    "publish": 7,
+    "cli": 8,
+    "__main__": 9,
 }
 
 

@@ -39,7 +39,7 @@ def test_every_picture_is_named_and_said():
 
 
 def test_pictures_of_critical_steps_are_marked():
-    steps = demo.project().library.protocols["layered-protection"].steps
+    steps = demo.context().protocol.steps
     critical = {step.picture for step in steps if step.critical}
     assert critical
     for row in rows():

@@ -16,6 +16,7 @@ policy:
   observer-for-removal: {value: , source: rule 1, owner: lead}    #! LD-13:33
   agents-on-skin: {value: rub, source: rule 1, owner: lead}       #! LD-13:27
   agents-on-glove: {value: [rub, bleach], source: r, owner: l}    #! LD-14:34
+  critical-marks: {value: exposures, source: r, owner: l}         #! LD-14:27
   hygeine-each: {value: yes, source: rule 1, owner: lead}         #! LD-11:3
   night-light: {value: {a: b}, source: rule 1, owner: lead}       #! LD-13:24
   "": {value: 1, source: rule 1, owner: lead}                     #! LD-15:3

@@ -32,7 +32,9 @@ def test_agents():
 
 
 def test_local_decisions():
-    assert set(local_policy.STRICTEST) == set(policy_file.KNOWN_POLICIES)
+    assert {*local_policy.STRICTEST, local_policy.CRITICAL_MARKS} == set(policy_file.KNOWN_POLICIES)
+    choices = policy_file.CHOICE_POLICIES[local_policy.CRITICAL_MARKS]
+    assert set(choices) == {local_policy.MARK_EVERY_S1, local_policy.MARK_EXPOSURE}
 
 
 def test_fresh_kit_can_be_written(tmp_path):

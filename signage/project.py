@@ -1,0 +1,143 @@
+"""A loaded library with its words and with what its protocols were found to be."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from datetime import date
+from functools import cached_property
+from pathlib import Path
+
+from signage.compose.context import SheetContext
+from signage.compose.picture_context import PictureContext
+from signage.compose.theme import Tone
+from signage.ground.errors import UnreadableInputError
+from signage.ground.fingerprint import fingerprint, revision_code
+from signage.ground.problem import Problem
+from signage.load.file_text import shown_path
+from signage.load.library import load_library
+from signage.model.library import Library, LocaleState, Protocol
+from signage.model.messages import Message, library_messages
+from signage.model.revision import protocol_revision
+from signage.pictograms.own_scenes import add_scenes, read_scenes
+from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
+from signage.rehearse.alternatives import with_marks
+from signage.rehearse.report import Report, report_on
+from signage.rehearse.rules.table import RULE_OF
+from signage.rehearse.study import Study, study_protocol
+from signage.text.fonts import add_font_folder
+from signage.words.wording import Wording, open_wording
+
+
+@dataclass(frozen=True)
+class Project:
+    """Loaded content with its messages. ``signed`` names protocol and locale of what is no draft."""
+
+    library: Library
+    content: Path
+    locales: Path
+    own_pictures: tuple[str, ...] = ()
+    signed: frozenset[tuple[str, str]] = frozenset()
+    _wordings: dict[str, Wording] = field(default_factory=dict, compare=False, repr=False)
+    _studies: dict[str, Study] = field(default_factory=dict, compare=False, repr=False)
+
+    @cached_property
+    def messages(self) -> tuple[Message, ...]:
+        """Every text to translate, pictures' alternative texts last."""
+        used = sorted(
+            {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
+        )
+        return (*library_messages(self.library), *picture_messages(used))
+
+    @property
+    def pictures(self) -> tuple[str, ...]:
+        """The names of all pictures: those that ship with the programme and those of the library."""
+        return tuple(sorted({*scene_names(), *self.own_pictures}))
+
+    @property
+    def pictures_in_use(self) -> tuple[str, ...]:
+        """The names of the pictures of steps and kit, and of all that the library has drawn itself."""
+        steps = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
+        kit = {name for garment in self.library.garments.values() for name in garment.pictures.values()}
+        return tuple(sorted(steps | kit | set(self.own_pictures)))
+
+    @cached_property
+    def picture_fingerprints(self) -> dict[str, str]:
+        """The fingerprint of every scene that a step uses."""
+        used = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
+        return {name: scene_fingerprint(name) for name in sorted(used)}
+
+    @cached_property
+    def source(self) -> Wording:
+        """The words of the source language."""
+        return self.wording(self.library.source_locale)
+
+    def wording(self, tag: str) -> Wording:
+        """The words of a locale, opened once."""
+        if tag not in self._wordings:
+            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag)
+        return self._wordings[tag]
+
+    def study(self, protocol: Protocol) -> Study:
+        """What the rehearsal of a protocol of this library says; rehearsed once."""
+        if protocol.id not in self._studies:
+            self._studies[protocol.id] = study_protocol(self.library, protocol)
+        return self._studies[protocol.id]
+
+    def report(self, protocol: Protocol, today: date) -> Report:
+        """What is told about the rehearsal of a protocol on a day: its waivers hold or have run out."""
+        return report_on(self.library, protocol, self.study(protocol), today)
+
+    @cached_property
+    def marked_library(self) -> Library:
+        """The library with the critical steps of all protocols marked."""
+        protocols = {
+            name: with_marks(protocol, self.study(protocol).steps.marked)
+            for name, protocol in self.library.protocols.items()
+        }
+        return replace(self.library, protocols=protocols)
+
+    def revision(self, protocol: Protocol) -> str:
+        """The short revision code of a protocol."""
+        return protocol_revision(self.library, protocol, self.picture_fingerprints)
+
+    def context(self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR) -> SheetContext:
+        """What the sheets of a protocol in a locale are made from, its critical steps marked."""
+        marked = with_marks(protocol, self.study(protocol).steps.marked)
+        is_draft = (protocol.id, tag) not in self.signed
+        return SheetContext(
+            self.library, marked, self.wording(tag), self.source, self.revision(protocol), tone, is_draft
+        )
+
+    def picture_context(self, protocol: str, tag: str, tone: Tone = Tone.COLOUR) -> PictureContext:
+        """What sheets about the pictures of a protocol are made from, or about all where it is empty."""
+        library = self.marked_library
+        chosen = library.protocols[protocol] if protocol else None
+        used = {step.picture for step in chosen.steps} if chosen else self.pictures
+        prints = {name: scene_fingerprint(name) for name in used}
+        code = revision_code(fingerprint(prints))
+        return PictureContext(
+            library, self.wording(tag), self.source, code, tuple(sorted(used)), chosen, tone
+        )
+
+    @property
+    def locales_in_use(self) -> tuple[str, ...]:
+        """The locales in which sheets are printed."""
+        return tuple(t for t, locale in self.library.locales.items() if locale.state is LocaleState.IN_USE)
+
+
+def open_project(content: Path, locales: Path) -> Project:
+    """Load everything; raises UnreadableInputError with all problems of all files."""
+    if (content / "fonts").is_dir():
+        add_font_folder(content / "fonts")
+    problems: list[Problem] = []
+    try:
+        library = load_library(content, scene_names(), RULE_OF)
+    except UnreadableInputError as unreadable:
+        problems += unreadable.problems
+    told = {problem.place.path for problem in problems}
+    files = [(file, shown_path(file)) for file in sorted((content / "scenes").glob("[!.]*.yaml"))]
+    scenes, faults = read_scenes((file, shown) for file, shown in files if shown not in told)
+    if problems or faults:
+        raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
+    add_scenes(scenes)
+    return Project(library, content, locales, tuple(scene.name for scene in scenes))

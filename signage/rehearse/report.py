@@ -1,0 +1,65 @@
+"""What is told about a rehearsed protocol, whatever the form: text, JSON or a page."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass
+from datetime import date
+from typing import Any
+
+from signage.ground.problem import Problem
+from signage.model.library import Library, Protocol
+from signage.rehearse.equipment import Equipment, derive_equipment
+from signage.rehearse.rehearsal import SIMPLIFICATIONS
+from signage.rehearse.study import Study
+from signage.rehearse.waivers import Waived, apply_waivers
+
+
+@dataclass(frozen=True)
+class Report:
+    """A study held against the waivers of a day, and what the protocol needs on the ward for one run."""
+
+    protocol: Protocol
+    study: Study
+    waived: Waived
+    equipment: Equipment
+
+    @property
+    def problems(self) -> list[Problem]:
+        """What counts: findings that nobody has waived, and faults of waivers."""
+        return [*(finding.as_problem() for finding in self.waived.standing), *self.waived.problems]
+
+    def as_json(self) -> dict[str, Any]:
+        """The fields of the contract for ``signage rehearse --format json``, and what is said beside them.
+
+        ``waived`` are findings with the reason, role and last day of their waiver.
+        """
+        return {
+            **self.study.as_json(),
+            "findings": [problem.as_json() for problem in self.problems],
+            "waived": [
+                {
+                    **finding.as_problem().as_json(),
+                    "reason": waiver.reason,
+                    "role": waiver.role,
+                    "expires": waiver.expires.isoformat(),
+                }
+                for finding, waiver in self.waived.waived
+            ],
+            "marked": list(self.study.steps.marked),
+            "equipment": {
+                "fixtures": [asdict(fixture) for fixture in self.equipment.fixtures],
+                "kit": [asdict(kit) for kit in self.equipment.kit],
+                "hygiene": dict(self.equipment.hygiene),
+                "bin_loads": dict(self.equipment.bin_loads),
+            },
+            "blocks_release": self.waived.blocks_release,
+            "blocks_approval": self.waived.blocks_approval,
+            "simplifications": list(SIMPLIFICATIONS),
+        }
+
+
+def report_on(library: Library, protocol: Protocol, study: Study, today: date) -> Report:
+    """The report of a protocol; of its library's waivers only those for this protocol are looked at."""
+    waivers = [waiver for waiver in library.waivers if waiver.protocol == protocol.id]
+    waived = apply_waivers(study.findings, waivers, today)
+    return Report(protocol, study, waived, derive_equipment(library, protocol))
