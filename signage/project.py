@@ -37,8 +37,8 @@ class Project:
     locales: Path
     own_pictures: tuple[str, ...] = ()
     signed: frozenset[tuple[str, str]] = frozenset()
-    _wordings: dict[str, Wording] = field(default_factory=dict, compare=False, repr=False)
-    _studies: dict[str, Study] = field(default_factory=dict, compare=False, repr=False)
+    _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     @cached_property
     def messages(self) -> tuple[Message, ...]:

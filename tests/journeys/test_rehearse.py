@@ -54,3 +54,37 @@ def test_the_walk_shows_every_step(run, demo):
 
 def test_an_unknown_protocol_is_answered_with_those_that_exist(run, demo):
     assert "layered-protection" in run(demo, "rehearse", "P11", expect=2).stderr
+
+
+WAIVERS = """\
+waivers:
+  - code: HH-2
+    protocol: layered-protection
+    step: rub-after-hood
+    reason: The dispenser of this ward counts the time.
+    role: infection-control nurse
+    expires: {expires}
+"""
+
+
+def shorten_a_rub(demo):
+    path = demo / "content/protocols/layered-protection.yaml"
+    before, step, after = path.read_text(encoding="utf-8").partition("- step: rub-after-hood\n")
+    path.write_text(before + step + after.replace("seconds: min-rub", "seconds: 5", 1), encoding="utf-8")
+
+
+def test_a_finding_is_waived_by_a_role_until_a_day(run, demo):
+    shorten_a_rub(demo)
+    assert "cannot be approved" in run(demo, "rehearse", "P1", expect=1).stdout
+    (demo / "content/waivers.yaml").write_text(WAIVERS.format(expires="2999-12-31"), encoding="utf-8")
+    told = run(demo, "rehearse", "P1").stdout
+    assert "no findings but those waived" in told
+    assert "Waived until 2999-12-31 by the infection-control nurse" in told
+
+
+def test_a_waiver_that_has_run_out_is_a_fault_of_its_own_with_its_line(run, demo):
+    shorten_a_rub(demo)
+    (demo / "content/waivers.yaml").write_text(WAIVERS.format(expires="2026-01-31"), encoding="utf-8")
+    told = run(demo, "rehearse", "P1", expect=1).stdout
+    assert re.search(r"waivers\.yaml:\d+:\d+: S\d WV-1 .*2026-01-31", told)
+    assert "HH-2" in told

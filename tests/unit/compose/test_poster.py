@@ -245,7 +245,7 @@ def test_critical_steps_keep_their_mark_and_no_other_has_it():
     marked = {step.name for step, _ in groups_of(sheet.pages[0], "step") if step.fact("critical")}
     assert marked == critical
     words = sum(mark.role == "critical" for mark, _ in texts_of(sheet.pages[0]))
-    assert words == len(critical) - 2  # the strip of step 20 and the gate of step 21 have a reversed number only
+    assert words == len(critical) - 2  # strip 20 and gate 21 have a reversed number only
 
 
 def long_worded(context, text):

@@ -1,12 +1,19 @@
 """Steps left out, exchanged and reordered."""
 
+from dataclasses import replace
 from itertools import islice
 
 import pytest
 from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after, without_steps
 
 from signage.ground.problem import Severity
-from signage.rehearse.alternatives import accepted_orders, free_swaps, judge_order, leave_one_out
+from signage.rehearse.alternatives import (
+    accepted_orders,
+    free_swaps,
+    judge_order,
+    leave_one_out,
+    with_marks,
+)
 
 HANDS = demo_library().protocols["clean-hands"]
 ORDER = [step.id for step in layered_protection().steps]
@@ -101,3 +108,25 @@ def test_accepted_orders_begin_with_the_own_and_are_all_accepted():
     assert names[0] == ORDER
     assert len({tuple(order) for order in names}) == 12
     assert all(judge_order(demo_library(), layered_protection(), order).is_accepted for order in names)
+
+
+def test_every_critical_step_is_marked_where_policy_says_nothing():
+    policy = {name: value for name, value in demo_library().policy.items() if name != "critical-marks"}
+    steps = leave_one_out(replace(demo_library(), policy=policy), layered_protection())
+    assert steps.marked == steps.critical
+    assert len(steps.marked) == 33
+
+
+def test_policy_may_keep_the_mark_for_steps_without_which_something_reaches_the_body():
+    authors = {step.id for step in layered_protection().steps if step.critical}
+    marked = set(leave_one_out(demo_library(), layered_protection()).marked)
+    assert authors <= marked
+    assert marked - authors == {"inner-gloves-on", "coverall-on", "goggles-on", "hood-on", "to-clean-side"}
+
+
+def test_an_author_can_add_marks_and_never_takes_one_away():
+    protocol = layered_protection()
+    marked = with_marks(protocol, ["hood-on"])
+    added = {s.id for s in marked.steps if s.critical} - {s.id for s in protocol.steps if s.critical}
+    assert added == {"hood-on"}
+    assert [s.id for s in marked.steps] == [s.id for s in protocol.steps]
