@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Literal
 
-from signage.ground.geometry import Path
+from signage.ground.geometry import Path, polygon
 from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import (
     DETAIL,
@@ -185,28 +185,35 @@ def clock(
     )
 
 
+WARNING_CORNER = math.sqrt(3) / 2 - 0.817
+"""Radius of the corners in bases: rounding lowers each corner by as much, from 0.866 to 0.817 of the base."""
+
+
 @part("warning-triangle")
 def warning_triangle(centre: Centre = (48, 48), radius: float = 30.0, style: Style = "paper") -> Node:
-    """A triangle with an exclamation mark."""
+    """A triangle with an exclamation mark; ``radius`` runs from the centre to where its sides would meet.
+
+    An equilateral triangle whose visible height is 0.817 of its base, as ISO 3864-1 counts it: the corners
+    are rounded by 0.049 of the base, and the border is as wide.
+    """
     x, y = centre
-    corners = [
-        (x, y - radius),
-        (x + radius * 0.94, y + radius * 0.66),
-        (x - radius * 0.94, y + radius * 0.66),
-    ]
+    border = radius * math.sqrt(3) * WARNING_CORNER
+    inner = radius - 2 * border
+    half, foot = inner * math.sqrt(3) / 2, y + inner / 2
+    corners = [(x, y - inner), (x + half, foot), (x - half, foot)]
     bar = rounded_polygon(
         [
-            (x - radius * 0.12, y - radius * 0.42),
-            (x + radius * 0.12, y - radius * 0.42),
-            (x + radius * 0.06, y + radius * 0.18),
-            (x - radius * 0.06, y + radius * 0.18),
+            (x - radius * 0.11, y - radius * 0.44),
+            (x + radius * 0.11, y - radius * 0.44),
+            (x + radius * 0.06, y + radius * 0.09),
+            (x - radius * 0.06, y + radius * 0.09),
         ],
         radius * 0.06,
     )
     return group(
-        Blob(style, closed(rounded_polygon(corners, radius * 0.16)), outline=radius * 0.13, role="warning"),
+        Blob(style, closed(polygon(corners)), outline=border, role="warning"),
         Patch(bar),
-        Patch(ellipse(x, y + radius * 0.4, radius * 0.12)),
+        Patch(ellipse(x, y + radius * 0.28, radius * 0.11)),
     )
 
 
