@@ -2,10 +2,11 @@
 
 from time import process_time
 
-from rehearsal_edits import demo_library, layered_protection
+from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after
 
 from signage.rehearse.alternatives import free_swaps, leave_one_out
 from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.study import study_protocol
 
 
 def seconds_of(work, times):
@@ -36,3 +37,14 @@ def test_leaving_out_and_exchanging_every_step_takes_half_a_second():
     count = 2 * len(protocol.steps) - 1
     print(f"\n{seconds * 1000:.0f} ms for {count} rehearsals in other arrangements")  # noqa: T201 - as above
     assert seconds < 0.5
+
+
+def test_a_study_of_sixty_steps_takes_well_under_two_seconds():
+    protocol = layered_protection()
+    for number in range(60 - len(protocol.steps)):
+        rub = new_step(f"rub-{number}", "hygiene", agent="rub", layer="skin", seconds=30)
+        protocol = with_step_after(protocol, "rub-before-kit", rub)
+    assert len(protocol.steps) == 60
+    seconds = seconds_of(lambda: study_protocol(demo_library(), protocol), 3)
+    print(f"\n{seconds * 1000:.0f} ms for the whole study of 60 steps")  # noqa: T201 - as above
+    assert seconds < 1
