@@ -33,7 +33,7 @@ def plural_forms(tag: str) -> str | None:
         Locale.parse(language_of(tag))
     except (UnknownLocaleError, ValueError):
         return None
-    return f"{get_plural(language_of(tag)).plural_forms};"
+    return f"{get_plural(language_of(tag)).plural_forms.rstrip(';')};"
 
 
 def complete_header(kind: CatalogueKind, tag: str | None, present: Mapping[str, str]) -> dict[str, str]:

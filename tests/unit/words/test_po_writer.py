@@ -1,3 +1,5 @@
+import gettext
+
 import pytest
 from word_samples import FRENCH
 
@@ -76,3 +78,12 @@ def test_the_file_ends_with_one_line_end(end):
     data = write_catalogue(catalogue(Entry(context="a", source="b")))
     assert data.endswith(b'msgstr ""\n')
     assert b"\r" not in data
+
+
+@pytest.mark.parametrize("tag", ["ar", "bn", "fr", "hi", "ja", "ru"])
+def test_the_plural_rule_is_one_that_gettext_reads(tag):
+    rule = plural_forms(tag)
+    assert rule.count(";") == 2
+    expression = rule.partition("plural=")[2].rstrip(";")
+    count = int(rule.removeprefix("nplurals=").partition(";")[0])
+    assert {gettext.c2py(expression)(number) for number in range(200)} == set(range(count))
