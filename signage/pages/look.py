@@ -10,7 +10,7 @@ from collections.abc import Iterable
 from importlib import resources
 
 from signage.drawing.themes import CARE, DOFF, DON, INK, INK_2, PAPER, PLAIN
-from signage.pages.embedded_font import RARE_ON_PHONES, embedded_family
+from signage.pages.embedded_font import letter_family, own_letters
 from signage.text.metrics import metrics_of
 
 Look = dict[str, str]
@@ -100,7 +100,7 @@ def _rule(selector: str, look: Look) -> str:
 def _script_rule(script: str) -> str:
     """Sizes and line distances of the script, as on the sheets."""
     metrics = metrics_of(script)
-    family = f'--own-font:"{embedded_family(script)}";' if script in RARE_ON_PHONES else ""
+    family = f'--own-font:"{letter_family(script)}";' if own_letters(script) else ""
     return (
         f"[data-script={script}]{{--script-size:{metrics.size_factor:g};"
         f"--headline-leading:{metrics.headline_leading:g};--body-leading:{metrics.body_leading + 0.12:g};"

@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from functools import cache
 from typing import Any
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
+from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 
 from signage.pages import address
-from signage.pages.embedded_font import RARE_ON_PHONES
+from signage.pages.embedded_font import RARE_ON_PHONES, letter_style, own_letters
 from signage.pages.picture import inline_picture
 from signage.pages.publication import Publication
 from signage.pages.words import PageWords
@@ -45,6 +45,11 @@ class Page:
     control: Sequence[str] = ()
     root: str | None = None
 
+    @property
+    def is_in_every_language(self) -> bool:
+        """Whether sentences of all languages stand on it, not their names alone."""
+        return self.root is not None
+
     def link_to_file(self, file: str) -> str:
         """How this page names a file of the site."""
         return address.link_to_file(self.address, file) if self.root is None else self.root + file
@@ -56,14 +61,13 @@ class Page:
 
 def render_page(publication: Publication, page: Page) -> bytes:
     """The HTML of a page; the same page gives the same bytes."""
-    template = _environment().get_template(page.template)
-    scripts = {words.script for words in publication.words.values()}.intersection(RARE_ON_PHONES)
+    template = template_named(page.template)
     text = template.render(
         page=page,
         words=page.words,
         publication=publication,
         languages=[LanguageLink(publication.words[tag], at) for tag, at in page.languages.items()],
-        fonts=sorted(font_file(script, is_whole=script == page.words.script) for script in scripts),
+        fonts=_letter_styles(publication, page),
         link=page.link,
         file=page.link_to_file,
         stylesheet=page.link_to_file(address.STYLESHEET),
@@ -75,9 +79,21 @@ def render_page(publication: Publication, page: Page) -> bytes:
     return text.encode()
 
 
-def font_file(script: str, *, is_whole: bool) -> str:
-    """The stylesheet that carries the letters of a script, or only those of the names of languages."""
-    return f"{address.ASSETS}{'letters' if is_whole else 'names'}-{script.lower()}.css"
+def _letter_styles(publication: Publication, page: Page) -> list[str]:
+    """The letters of the page's own script, and those of the names of languages in others."""
+    scripts = {words.script for words in publication.words.values() if own_letters(words.script)}
+    return sorted(
+        letter_style(
+            script,
+            is_whole=script == page.words.script or script not in RARE_ON_PHONES or page.is_in_every_language,
+        )
+        for script in scripts
+    )
+
+
+def template_named(name: str) -> Template:
+    """A template of this room; it escapes every value, and refuses values that it was not given."""
+    return _environment().get_template(name)
 
 
 @cache

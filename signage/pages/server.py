@@ -29,8 +29,8 @@ LARGEST_FILE = 4_000_000
 
 HEADERS = {
     "Content-Security-Policy": (
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src data:; "
-        "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+        "font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
     ),
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
@@ -40,7 +40,13 @@ HEADERS = {
 }
 """Sent with every answer. A browser may keep a page, but asks each time whether it is still the same."""
 
-_TYPES = {".js": "text/javascript", ".svg": "image/svg+xml", ".css": "text/css", ".html": "text/html"}
+_TYPES = {
+    ".js": "text/javascript",
+    ".svg": "image/svg+xml",
+    ".css": "text/css",
+    ".html": "text/html",
+    ".woff": "font/woff",
+}
 
 
 @dataclass(frozen=True)

@@ -9,7 +9,7 @@ from importlib import resources
 
 from signage.pages import address
 from signage.pages.container_sign import pattern_names, pattern_tile
-from signage.pages.embedded_font import RARE_ON_PHONES, font_style
+from signage.pages.embedded_font import letter_files, own_letters
 from signage.pages.look import stylesheet
 from signage.pages.picture import picture_file, picture_key
 from signage.pages.practice_pages import Exercise, plan_practice, practice_pages
@@ -23,13 +23,14 @@ from signage.pages.protocol_pages import (
 )
 from signage.pages.publication import PageContext, Publication
 from signage.pages.reasons import Examiner
-from signage.pages.rendering import Page, font_file, render_page
+from signage.pages.rendering import Page, render_page
 from signage.pages.shared_pages import (
     contents_page,
     languages_page,
     not_found_page,
     what_if_page,
 )
+from signage.pages.words import PageWords
 
 _NOT_TEXT = re.compile(r"<svg.*?</svg>", re.DOTALL)
 
@@ -52,7 +53,7 @@ def build_site(publication: Publication, examiner: Examiner) -> Site:
         for protocol in publication.protocols()
     }
     files: dict[str, bytes] = {}
-    for page in _pages(publication, plans):
+    for page in pages_of(publication, plans):
         files[address.file_of(page.address)] = render_page(publication, page)
     pages = len(files)
     files[address.NOT_FOUND_FILE] = render_page(publication, not_found_page(publication))
@@ -61,14 +62,15 @@ def build_site(publication: Publication, examiner: Examiner) -> Site:
     return Site(dict(sorted(files.items())), pages)
 
 
-def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) -> Iterator[Page]:
+def pages_of(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) -> Iterator[Page]:
+    """Every page of the site; ``plans`` are the exercises by protocol, which may have none."""
     yield languages_page(publication)
     for words in publication.words.values():
         yield contents_page(publication, words)
         yield what_if_page(publication, words)
         for protocol in publication.protocols():
             context = PageContext(publication, protocol, words)
-            plan = plans[protocol.id]
+            plan = plans.get(protocol.id, ())
             yield overview_page(context, has_practice=bool(plan))
             yield from step_pages(context)
             yield full_view_page(context)
@@ -98,14 +100,17 @@ def _assets(publication: Publication) -> Iterator[tuple[str, bytes]]:
 
 
 def _letters(publication: Publication, files: Mapping[str, bytes]) -> Iterator[tuple[str, bytes]]:
-    """Letters of scripts that a phone may lack: all that its pages use, and those of the language's name."""
-    for tag, words in publication.words.items():
-        if words.script not in RARE_ON_PHONES:
-            continue
-        own = [data.decode() for path, data in files.items() if path.startswith(f"{tag}/")]
-        yield font_file(words.script, is_whole=True), font_style(words.script, map(_words_of, own))
-        names = [words.name, words.content("library/name"), _words_of(files[address.NOT_FOUND_FILE].decode())]
-        yield font_file(words.script, is_whole=False), font_style(words.script, names)
+    """Letters of scripts that a device may lack: all that pages use, and those of the languages' names."""
+    languages: dict[str, list[PageWords]] = {}
+    for words in publication.words.values():
+        languages.setdefault(words.script, []).append(words)
+    missing = _words_of(files[address.NOT_FOUND_FILE].decode())
+    for script, of_script in languages.items():
+        if own_letters(script):
+            folders = tuple(f"{words.tag}/" for words in of_script)
+            pages = (_words_of(data.decode()) for path, data in files.items() if path.startswith(folders))
+            names = [text for words in of_script for text in (words.name, words.content("library/name"))]
+            yield from letter_files(script, [*pages, *names, missing], names)
 
 
 def _words_of(page: str) -> str:

@@ -24,10 +24,11 @@ LEVEL = {
     "pack": 4,
     "project": 5,
     "build": 6,
-    "examine": 7,
-    "publish": 7,
-    "cli": 8,
-    "__main__": 9,
+    "examine": 8,
+    "publish": 6,
+    "links": 7,
+    "cli": 9,
+    "__main__": 10,
 }
 
 

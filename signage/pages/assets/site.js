@@ -42,6 +42,7 @@
         if (value) values.set(name, value);
         else values.delete(name);
       }
+      if (anchor.hreflang && asked.get("r")) values.set("r", asked.get("r"));
       const text = values.toString();
       anchor.setAttribute("href", file + (text ? `?${text}` : "") + (fragment ? `#${fragment}` : ""));
     }

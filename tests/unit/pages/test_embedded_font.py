@@ -5,7 +5,7 @@ import re
 import pytest
 from fontTools.ttLib import TTFont
 
-from signage.pages.embedded_font import font_style
+from signage.pages.embedded_font import font_style, letter_files, own_letters
 from signage.text.fonts import font_for, font_path
 
 
@@ -30,6 +30,25 @@ def test_latin_letters_and_digits_stay_with_the_phone():
     style = font_style("Ethi", ["የ P1 abc 20"]).decode()
     ranges = re.search(r"unicode-range:([^;]*)", style).group(1).split(",")
     assert ranges == ["U+12E8"]
+
+
+def test_neighbouring_letters_are_named_as_a_range():
+    style = font_style("Ethi", ["ሀሁሂ ሆ"]).decode()
+    assert re.search(r"unicode-range:([^;]*)", style).group(1) == "U+1200-1202,U+1206"
+
+
+def test_a_script_that_phones_have_is_a_file_that_only_a_computer_without_it_asks_for():
+    files = dict(letter_files("Deva", ["पीछे"], ["हिन्दी"]))
+    style = files.pop("site-assets/letters-deva.css").decode()
+    ((name, font),) = files.items()
+    assert "url(letters-deva.woff)" in style
+    assert name == "site-assets/letters-deva.woff"
+    assert set("पीछे") <= {chr(code) for code in TTFont(io.BytesIO(font)).getBestCmap()}
+
+
+@pytest.mark.parametrize("script", ["Latn", "Arab", "Jpan"])
+def test_scripts_of_every_device_bring_no_letters(script):
+    assert not own_letters(script)
 
 
 @pytest.mark.parametrize("script", ["Ethi", "Khmr", "Sinh"])
