@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from signage.ground.geometry import translation
 from signage.pictograms.kit.nodes import (
-    SMALL_OUTLINE,
     Blob,
+    Group,
     Node,
+    Patch,
     Stroke,
     Style,
     closed,
@@ -13,6 +15,7 @@ from signage.pictograms.kit.nodes import (
     stroked,
 )
 from signage.pictograms.kit.paths import (
+    ellipse,
     line,
     parse_path,
     rounded_polygon,
@@ -63,14 +66,39 @@ def mask_loose(style: Style = "accent", loops: bool = True) -> Node:
     return group(*nodes)
 
 
+_PANE = rounded_polygon([(26, 27), (70, 27), (67.6, 64), (59, 72), (37, 72), (28.4, 64)], [2, 2, 9, 9, 9, 9])
+_GLASS = rounded_polygon(
+    [(31.2, 28), (64.8, 28), (62.8, 61), (57, 67), (39, 67), (33.2, 61)], [1, 1, 6, 6, 6, 6]
+)
+
+
 @part("visor")
 def visor(style: Style = "accent") -> Node:
-    """The clear pane of a face shield over a front bust: a thick rim and a brow band."""
-    rim = spline(
-        [(32, 24), (30.6, 38), (33, 52), (41, 61), (48, 62.4), (55, 61), (63, 52), (65.4, 38), (64, 24)]
+    """The clear pane of a face shield before a front bust: its edge, glints and the band on the brow.
+
+    The pane is wider than the face, which shows through it with a mask; the crown stays free.
+    """
+    face = (ellipse(48, 33, 14, 17), rounded_rectangle(42, 44, 12, 28, 1))
+    glints = (line((35, 46), (31.8, 55)), line((63.6, 39), (60.8, 47)), line((64, 50), (62.6, 54)))
+    return group(
+        Blob(style, closed(_PANE), 2.4),
+        Blob("tone", closed(_GLASS), 2.0),
+        Group((Blob("ink", closed(*face), halo=0),), within=closed(_GLASS)),
+        Patch(ellipse(42.6, 34.4, 1.8), "paper"),
+        Patch(ellipse(53.4, 34.4, 1.8), "paper"),
+        Group((mask_front(loops=False),), translation(0, 1.6)),
+        *(Stroke(glint, 2.4, "paper") for glint in glints),
+        Blob(style, closed(rounded_rectangle(24, 22.4, 48, 7.6, 3.4)), 2.4),
     )
-    nodes: list[Node] = [
-        Blob(style, stroked(4.6, rim), SMALL_OUTLINE),
-        Blob(style, closed(rounded_rectangle(29.4, 17.4, 37.2, 9, 3.4)), 2.4),
-    ]
-    return group(*nodes)
+
+
+@part("visor-side")
+def visor_side(style: Style = "accent") -> Node:
+    """A face shield by itself from the side, facing right: the middle of its band at (0, 0), 54 high."""
+    pane = parse_path("M -9 -5 L 7 -5 C 17 10 17 30 9 48 L -8 43 C 0 29 0 11 -9 -5 Z")
+    inside = parse_path("M -2 2 L 4 2 C 11.4 14 11.4 28 6 41 L -1 38.6 C 4.4 28 4.4 14 -2 2 Z")
+    return group(
+        Blob(style, closed(pane), 2.4),
+        Blob("tone", closed(inside), 1.8),
+        Stroke(line((7, 30), (8.4, 18)), 2.4, "paper"),
+    )

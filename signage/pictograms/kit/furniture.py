@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from signage.ground.geometry import rotation, translation
+from signage.ground.geometry import Path, rotation, translation
 from signage.pictograms.kit.nodes import (
     DETAIL,
     OUTLINE,
@@ -152,14 +152,43 @@ def dispenser(style: Style = "tone") -> Node:
 
 
 @part("mat")
-def mat(style: Style = "accent", top: float = 75.0) -> Node:
-    """A wet mat on the floor with a row of ribs."""
-    sheet = rounded_polygon([(14, top), (82, top), (90, top + 13), (6, top + 13)], 3)
-    ribs = [
-        Stroke(line((x, top + 4.4), (x + lean, top + 9.4)), 2.2)
-        for x, lean in ((26, -3), (40, -1.4), (55, 1.4), (69, 3))
+def mat(
+    style: Style = "accent",
+    top: float = 62.0,
+    height: float = 26.0,
+    width: float = 84.0,
+    border: bool = True,
+    soles: bool = False,
+) -> Node:
+    """A mat on the floor with a line along its edge; ``soles`` shows where the feet stand."""
+    left, right, floor = 56 - width / 2, 40 + width / 2, top + height
+    sheet = rounded_polygon([(left, top), (right, top), (right + 8, floor), (left - 8, floor)], 3)
+    nodes: list[Node] = [Blob(style, closed(sheet))]
+    if border:
+        inset = 5.6
+        lean = 8 * inset / height
+        corners = [
+            (left + 6 - lean, top + inset),
+            (right - 6 + lean, top + inset),
+            (right + lean, floor - inset),
+            (left - lean, floor - inset),
+        ]
+        nodes.append(Stroke(rounded_polygon(corners, 2), 2.2))
+    if soles:
+        nodes += [Patch(path) for path in _soles(top + height / 2, height * 0.6)]
+    return group(*nodes)
+
+
+def _soles(middle: float, length: float) -> list[Path]:
+    """Two shoe prints side by side whose toes point away, ``length`` long."""
+    half = length / 2
+    ball = [(-4.4, 0.24), (-6.4, -0.3), (-4.8, -0.82), (0.8, -1.0), (5.0, -0.76), (6.0, -0.2), (4.4, 0.24)]
+    heel = [(-4.2, 0.48), (4.2, 0.48), (4.6, 0.8), (0, 1.0), (-4.6, 0.8)]
+    return [
+        rounded_polygon([(x + way * dx, middle + dy * half) for dx, dy in points], 2.4)
+        for x, way in ((38.6, -1), (57.4, 1))
+        for points in (ball, heel)
     ]
-    return group(Blob(style, closed(sheet)), *ribs)
 
 
 @part("mirror")

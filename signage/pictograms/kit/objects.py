@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import Literal
 
 from signage.pictograms.kit.nodes import (
     DETAIL,
@@ -132,8 +133,11 @@ def bottle(style: Style = "accent") -> Node:
 
 
 @part("shoe")
-def shoe(style: Style = "ink") -> Node:
-    """The wearer's own shoe from the side, heel at (0, 0) on the floor, 60 long, toe to the right."""
+def shoe(style: Style = "ink", halo: float = 0.0, laces: Literal[0, 1, 2] = 2) -> Node:
+    """The wearer's own shoe from the side, heel at (0, 0) on the floor, 60 long, toe to the right.
+
+    ``halo`` parts it from a second shoe behind it. Where it is small, fewer ``laces`` print.
+    """
     upper = rounded_polygon(
         [(2, -52), (24, -52), (24, -24), (34, -17), (52, -14), (59, -8), (59, -9.4), (59, -0.4), (2, -0.4)],
         [3, 3, 8, 8, 6, 6, 1, 2, 2],
@@ -143,8 +147,9 @@ def shoe(style: Style = "ink") -> Node:
         [2, 3, 2, 1, 1, 1, 1, 2],
     )
     cut: list[Node] = [Stroke(line((2.4, -43.6), (23.6, -43.6)), DETAIL, "ground")]
-    cut += [Stroke(line((14, y), (25.4, y - 1.4)), DETAIL, "ground") for y in (-35, -28)]
-    return group(Blob(style, closed(upper), halo=0), Blob(style, closed(sole), halo=0), *cut)
+    cut += [Stroke(line((14, y), (25.4, y - 1.4)), DETAIL, "ground") for y in (-35, -28)[:laces]]
+    behind: list[Node] = [Blob("ground", closed(upper, sole), halo=halo)] if halo else []
+    return group(*behind, Blob(style, closed(upper), halo=0), Blob(style, closed(sole), halo=0), *cut)
 
 
 @part("cup")
