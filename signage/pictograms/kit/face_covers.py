@@ -94,11 +94,11 @@ def visor(style: Style = "accent") -> Node:
 
 @part("visor-side")
 def visor_side(style: Style = "accent") -> Node:
-    """A face shield by itself from the side, facing right: the middle of its band at (0, 0), 54 high."""
-    pane = parse_path("M -9 -5 L 7 -5 C 17 10 17 30 9 48 L -8 43 C 0 29 0 11 -9 -5 Z")
-    inside = parse_path("M -2 2 L 4 2 C 11.4 14 11.4 28 6 41 L -1 38.6 C 4.4 28 4.4 14 -2 2 Z")
+    """A face shield by itself from the side, facing right: the middle of its band at (0, 0), 58 high."""
+    pane = parse_path("M -13 -5 L 7 -5 C 17.6 10 17.6 32 9 52 L -12 47 C -4.6 32 -4.6 12 -13 -5 Z")
+    inside = parse_path("M -4.6 2.8 L 4.4 2.8 C 12 14 12 31 6.4 45.6 L -4.6 43 C 2 30 2 15 -4.6 2.8 Z")
     return group(
         Blob(style, closed(pane), 2.4),
         Blob("tone", closed(inside), 1.8),
-        Stroke(line((7, 30), (8.4, 18)), 2.4, "paper"),
+        Stroke(line((4.6, 31), (6.4, 15)), 2.6, "paper"),
     )
