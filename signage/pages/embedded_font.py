@@ -43,7 +43,7 @@ def letter_files(script: str, texts: Iterable[str], names: Iterable[str]) -> Ite
 
     Where phones may lack the script, the font stands inside its stylesheet, since a browser may not read a
     font file beside a page that was opened from a memory stick. Else it is a file of its own, which is
-    asked for only by a computer that lacks the script.
+    asked for only by a device that has none of its usual fonts for the script.
     """
     if script in RARE_ON_PHONES:
         yield letter_style(script), font_style(script, texts)
@@ -52,7 +52,12 @@ def letter_files(script: str, texts: Iterable[str], names: Iterable[str]) -> Ite
     letters = _letters(script, texts)
     name = f"letters-{script.lower()}.woff"
     yield f"{address.ASSETS}{name}", _woff(_subset(script, letters))
-    yield letter_style(script), _face(script, letters, name)
+    own = f"url({name}) format('woff')"
+    yield (
+        letter_style(script),
+        _face(script, letters, "400 500", f"{_local(script, '')},{own}")
+        + _face(script, letters, "600 700", f"{_local(script, ' Bold')},{own}"),
+    )
 
 
 def font_style(script: str, texts: Iterable[str]) -> bytes:
@@ -62,14 +67,21 @@ def font_style(script: str, texts: Iterable[str]) -> bytes:
     """
     letters = _letters(script, texts)
     data = base64.b64encode(_woff(_subset(script, letters))).decode()
-    return _face(script, letters, f"data:font/woff;base64,{data}")
+    return _face(script, letters, "400 700", f"url(data:font/woff;base64,{data}) format('woff')")
 
 
-def _face(script: str, letters: list[int], source: str) -> bytes:
+def _face(script: str, letters: list[int], weights: str, source: str) -> bytes:
     return (
-        f'@font-face{{font-family:"{letter_family(script)}";font-weight:400 700;font-display:swap;'
-        f"unicode-range:{','.join(_ranges(letters))};src:url({source}) format('woff')}}\n"
+        f'@font-face{{font-family:"{letter_family(script)}";font-weight:{weights};font-display:swap;'
+        f"unicode-range:{','.join(_ranges(letters))};src:{source}}}\n"
     ).encode()
+
+
+def _local(script: str, weight: str) -> str:
+    """The usual fonts of the device: Noto where phones and Linux have it, and the Indic one of Windows."""
+    with TTFont(str(font_path(font_for(script, 400))), lazy=True) as font:
+        noto = font["name"].getBestFamilyName()
+    return ",".join(f'local("{family}{weight}")' for family in (noto, "Nirmala UI"))
 
 
 def _ranges(letters: list[int]) -> Iterator[str]:

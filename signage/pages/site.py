@@ -53,7 +53,7 @@ def build_site(publication: Publication, examiner: Examiner) -> Site:
         for protocol in publication.protocols()
     }
     files: dict[str, bytes] = {}
-    for page in pages_of(publication, plans):
+    for page in _pages(publication, plans):
         files[address.file_of(page.address)] = render_page(publication, page)
     pages = len(files)
     files[address.NOT_FOUND_FILE] = render_page(publication, not_found_page(publication))
@@ -62,15 +62,14 @@ def build_site(publication: Publication, examiner: Examiner) -> Site:
     return Site(dict(sorted(files.items())), pages)
 
 
-def pages_of(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) -> Iterator[Page]:
-    """Every page of the site; ``plans`` are the exercises by protocol, which may have none."""
+def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) -> Iterator[Page]:
     yield languages_page(publication)
     for words in publication.words.values():
         yield contents_page(publication, words)
         yield what_if_page(publication, words)
         for protocol in publication.protocols():
             context = PageContext(publication, protocol, words)
-            plan = plans.get(protocol.id, ())
+            plan = plans[protocol.id]
             yield overview_page(context, has_practice=bool(plan))
             yield from step_pages(context)
             yield full_view_page(context)

@@ -66,7 +66,9 @@ def test_the_site_on_a_memory_stick(browser, folder):
     page.keyboard.press("ArrowRight")
     page.wait_for_url("**/rub-outer-first/index.html")
     page.evaluate("document.fonts.ready")
-    assert page.evaluate("[...document.fonts].map(font => font.status)") == ["loaded"]
+    states = "[...document.fonts].map(font => [font.family, font.status])"
+    assert ["signage-ethi", "loaded"] in page.evaluate(states)
+    assert "error" not in dict(page.evaluate(states)).values()
     page.locator(".up").click()
     page.wait_for_url("**/am/p1/index.html")
     page.wait_for_function("[...document.images].slice(0, 3).every(image => image.naturalWidth > 0)")

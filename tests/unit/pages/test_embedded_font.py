@@ -41,7 +41,11 @@ def test_a_script_that_phones_have_is_a_file_that_only_a_computer_without_it_ask
     files = dict(letter_files("Deva", ["पीछे"], ["हिन्दी"]))
     style = files.pop("site-assets/letters-deva.css").decode()
     ((name, font),) = files.items()
-    assert "url(letters-deva.woff)" in style
+    faces = re.findall(r"font-weight:(\d+ \d+);.*?src:([^}]*)", style)
+    assert [weights for weights, _ in faces] == ["400 500", "600 700"]
+    for _, sources in faces:
+        assert sources.startswith('local("Noto Sans Devanagari')
+        assert sources.endswith("url(letters-deva.woff) format('woff')")
     assert name == "site-assets/letters-deva.woff"
     assert set("पीछे") <= {chr(code) for code in TTFont(io.BytesIO(font)).getBestCmap()}
 

@@ -75,6 +75,14 @@ def test_no_page_is_heavy():
     assert heaviest + together < 100_000
 
 
+def test_pages_of_other_languages_bring_the_name_of_a_rare_script_only():
+    """The whole letters of Amharic come with Amharic pages, where they are read."""
+    assert "names-ethi.css" in html("en/p1/apron-off/index.html")
+    assert "letters-ethi.css" not in html("en/p1/apron-off/index.html")
+    assert "letters-ethi.css" in html("am/p1/apron-off/index.html")
+    assert len(FILES["site-assets/names-ethi.css"]) < 10_000
+
+
 @pytest.mark.parametrize("path", [path for path in PAGES if path != "404.html"][::7])
 def test_ids_are_unique_and_labels_lead_to_them(path):
     found = elements(path)
