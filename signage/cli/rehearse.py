@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Annotated
 
 import typer
@@ -15,7 +16,8 @@ from signage.cli.application import (
     LocalesOption,
     typer_application,
 )
-from signage.cli.report import print_json, status_of
+from signage.cli.report import print_json, say_error, status_of
+from signage.ground.errors import WrongUsageError
 
 
 @typer_application.command()
@@ -25,6 +27,10 @@ def rehearse(
     repairs: Annotated[
         bool, typer.Option("--repairs", help="Also suggest single edits; none is applied.")
     ] = False,
+    html: Annotated[
+        Path | None,
+        typer.Option("--html", help="Also write the report with a body map of each step, as one HTML file."),
+    ] = None,
     content: ContentOption = CONTENT,
     locales: LocalesOption = LOCALES,
     form: FormatOption = Format.TEXT,
@@ -35,6 +41,8 @@ def rehearse(
     from signage.ground.day import today
     from signage.project import open_project
 
+    if html is not None and html.is_dir():
+        raise WrongUsageError(f"'{html}' is a folder. Name a file, such as {html / 'rehearsal.html'}.")
     project = open_project(content, locales)
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]
@@ -43,4 +51,11 @@ def rehearse(
         print_json(report.as_json())
     else:
         print_report(project.library, report, with_steps=steps, with_repairs=repairs)
+    if html is not None:
+        from signage.ground.files import write_whole
+        from signage.pages.rehearsal_page import rehearsal_page
+
+        page = rehearsal_page(project.library, report, edition=f"Revision {walked.revision}")
+        write_whole(html, page.encode())
+        say_error(f"Wrote {html}: it opens in any browser and prints on A3.")
     return status_of(report.problems)

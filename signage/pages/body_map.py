@@ -48,14 +48,13 @@ class LevelPattern:
     @property
     def lines(self) -> Path:
         """The lines over the whole canvas, the first direction falling, the second rising."""
-        reach = CANVAS.width + CANVAS.height
-        step = self.distance * sqrt(2)
+        right, step = CANVAS.right, self.distance * sqrt(2)
         lines: list[Segment] = []
-        for index in range(int(reach / step) + 1 if self.directions else 0):
+        for index in range(int((right + CANVAS.bottom) / step) + 1 if self.directions else 0):
             start = index * step
-            lines += [("M", 0.0, start - CANVAS.width), ("L", CANVAS.width, start)]
+            lines += [("M", 0.0, start - right), ("L", right, start)]
             if self.directions > 1:
-                lines += [("M", 0.0, start), ("L", CANVAS.width, start - CANVAS.width)]
+                lines += [("M", 0.0, start), ("L", right, start - right)]
         return tuple(lines)
 
 

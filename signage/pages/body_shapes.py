@@ -10,7 +10,7 @@ from collections.abc import Mapping
 
 from signage.ground.geometry import Box, Path, circle, mirroring, rectangle, transform_path
 
-CANVAS = Box(0.0, 0.0, 60.0, 132.0)
+CANVAS = Box(2.0, 0.0, 56.0, 132.0)
 """The view of the figure, with room for kit that makes it stouter."""
 
 _AXIS = 30.0
@@ -185,8 +185,13 @@ WORN_SHAPES: Mapping[str, Path] = {
 }
 """Kit whose form differs from that of the part it covers; the hood has an opening (rule even-odd)."""
 
-OPEN_FRONT: Path = (("M", 30.0, 33.6), ("L", 30.0, 76.0))
-"""Where a garment that is open stands open: its front."""
+OPEN_FRONT: Path = (
+    ("M", 30.0, 33.0),
+    ("C", 33.0, 46.0, 32.6, 62.0, 30.0, 77.0),
+    ("C", 27.4, 62.0, 27.0, 46.0, 30.0, 33.0),
+    ("Z",),
+)
+"""Where a garment stands open: a slit down its front."""
 
 SOLES: Path = _pair(rectangle(Box(15.8, 127.6, 12.8, 3.2), 0.8))
 """The undersides of the feet, drawn beneath them."""

@@ -28,16 +28,16 @@ from signage.rehearse.waivers import Waived
 _SHEET_WIDTH, _SHEET_HEIGHT, _GAP = 404.0, 280.0, 1.6
 """What is left of A3 on its side (ISO 216: 420 mm by 297 mm) within margins of 8 mm; the space of maps."""
 
-_SIDES = ((3, 84.0), (16, 132.0))
+_SIDES = ((2, 84.0), (14, 132.0))
 """Most findings and width in millimetres of the words beside the maps, as one column or as two."""
 
 _MOST_STEPS = 60
 """With more steps maps would be too small for one sheet."""
 
-_LARGEST_HEIGHT, _FULLEST = 88.0, 0.66
+_LARGEST_HEIGHT, _FULLEST = 88.0, 0.56
 """The greatest height of a map in millimetres, and the width by height at which a map is fullest."""
 
-_SMALLEST_LETTERS, _LARGEST_LETTERS, _LETTERS_BY_WIDTH = 6.0, 8.5, 0.185
+_SMALLEST_LETTERS, _LARGEST_LETTERS, _LETTERS_BY_WIDTH = 6.0, 8.5, 0.178
 """Sizes of letters in the maps in points, and how they grow with the width of a map in millimetres."""
 
 
