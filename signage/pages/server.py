@@ -11,6 +11,7 @@ import hashlib
 import mimetypes
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from urllib.parse import quote
 
@@ -54,9 +55,13 @@ class StoredFile:
     """A file as it is sent."""
 
     data: bytes
-    packed: bytes
     media_type: str
     tag: str
+
+    @cached_property
+    def packed(self) -> bytes:
+        """The data as gzip, made when a browser first asks for it: a whole site would take seconds."""
+        return gzip.compress(self.data, 6, mtime=0)
 
 
 class SiteFolder:
@@ -104,7 +109,7 @@ def _stored(name: str, data: bytes) -> StoredFile:
     if media_type.startswith("text/"):
         media_type += "; charset=utf-8"
     tag = f'"{hashlib.sha256(data).hexdigest()[:24]}"'
-    return StoredFile(data, gzip.compress(data, 6, mtime=0), media_type, tag)
+    return StoredFile(data, media_type, tag)
 
 
 def server_application(site: SiteFolder) -> Starlette:

@@ -1,6 +1,7 @@
 """With scripts off, and from a memory stick: all words, pictures and links are there."""
 
 from dataclasses import replace
+from datetime import datetime
 from urllib.parse import unquote, urlsplit
 
 import pytest
@@ -80,7 +81,8 @@ def test_the_site_on_a_memory_stick(browser, folder):
     context.close()
 
 
-def test_a_code_scanned_from_a_printed_card_opens_its_page(visit):
+@pytest.mark.parametrize(("tag", "number"), [("en", 22), ("ar", 20), ("hi", 36), ("am", 41)])
+def test_a_code_scanned_from_a_printed_card_opens_its_page(visit, folder, tag, number):
     reader = outside("zxingcpp")
     from io import BytesIO
 
@@ -89,16 +91,28 @@ def test_a_code_scanned_from_a_printed_card_opens_its_page(visit):
     from signage.paint.pdf.document import paint_pdf
     from signage.paint.png import paint_png
 
-    cards = sheet("step-cards", "ar", paper="A6")
-    card = replace(cards, pages=cards.pages[19:20])
+    cards = sheet("step-cards", tag, paper="A6")
+    card = replace(cards, pages=cards.pages[number - 1 : number])
     picture = Image.open(BytesIO(paint_png(paint_pdf(card), 200)[0]))
     (code,) = reader.read_barcodes(picture)
     parts = urlsplit(code.text)
-    page = visit.open(f"{unquote(parts.path).removeprefix('/')}?{parts.query}")
-    context = page_context("ar")
-    step = next(step for step in context.protocol.steps if step.id in parts.path)
+    path = unquote(parts.path).removeprefix("/")
+    context = page_context(tag)
+    step = context.protocol.steps[number - 1]
+    visit.page.clock.set_fixed_time(datetime(2026, 11, 26, 12))  # noqa: DTZ001 - the phone's own clock
+    page = visit.open(f"{path}?{parts.query}")
+    assert page.locator("html").get_attribute("lang") == tag
     assert page.locator("h1").inner_text() == context.step_headline(step)
-    assert (
-        "right" in page.locator("[data-answer]").get_attribute("class")
-        or page.locator("[data-answer]").is_visible()
-    )
+    assert "right" in page.locator("[data-answer]").get_attribute("class")
+    stick = visit.page.context.new_page()
+    stick.goto(f"{(folder / path / 'index.html').as_uri()}?{parts.query}")
+    assert stick.locator("h1").inner_text() == context.step_headline(step)
+    stick.close()
+
+
+def test_another_language_of_the_same_step_keeps_the_code_that_was_scanned(visit):
+    page = visit.open("ar/p1/apron-off/?r=AAAA")
+    page.locator("details.menu summary").first.click()
+    page.get_by_role("link", name="English").click()
+    page.wait_for_url("**/en/p1/apron-off/**")
+    assert "cannot tell" in page.locator("[data-answer]").inner_text()
