@@ -13,6 +13,25 @@ from signage.publish import publication_of, site_of
 MADE_ON = date(2026, 11, 26)
 LANGUAGES = ("en", "ar", "hi", "am")
 PROTOCOLS = ("layered-protection", "clean-hands", "gone-wrong")
+KINDS = {
+    "contents": "",
+    "overview": "p1/",
+    "technique-overview": "p3/",
+    "step": "p1/goggles-off/",
+    "critical-step": "p1/inner-gloves-off/",
+    "timed-step": "p1/wash-hands/",
+    "full-view": "full-view/p1/",
+    "current": "is-current/p1/?r=AAAA",
+    "what-if": "what-if/",
+    "trainer": "trainer-notes/p1/",
+    "practice": "practice/p1/",
+    "ordering": "practice/p1/order-take-off-1/",
+    "meaning": "practice/p1/meaning-take-off/",
+    "container": "practice/p1/container-take-off/",
+    "mistake": "practice/p1/wrong-take-off-1/",
+}
+"""One page of each kind, below the folder of a language."""
+
 UNEXAMINED = Examiner(lambda _protocol: [], lambda _protocol: [])
 """Where the verdicts of exercises do not matter."""
 

@@ -83,12 +83,17 @@ def _look_rules() -> list[str]:
     ]
     chosen = [_rule(_CHOSEN.format(name=name), look) for name, look in LOOKS.items()]
     rules.append(f"@media screen{{{''.join(chosen)}}}")
-    accents = "".join(
-        f".theme-{theme.name} .picture .accent,.theme-{theme.name} .picture .mark{{fill:{theme.deep}}}"
+    rules.append(f"@media (prefers-contrast:more){{{_dark_items('')}}}")
+    rules.append(f"@media screen{{{_dark_items(_CHOSEN.format(name='contrast'))}}}")
+    return rules
+
+
+def _dark_items(root: str) -> str:
+    """The item and the motion of a step's picture in the deep colour of its theme."""
+    return "".join(
+        f"{root} .picture.{theme.name} :is(.accent,.mark){{fill:{theme.deep}}}".lstrip()
         for theme in (DON, DOFF, CARE, PLAIN)
     )
-    rules.append(f"@media (prefers-contrast:more){{{accents}}}")
-    return rules
 
 
 def _rule(selector: str, look: Look) -> str:

@@ -46,7 +46,7 @@ def picture_key(step: Step, phase: Phase, is_right_to_left: bool) -> PictureKey:
 def inline_picture(key: PictureKey, alternative: str) -> Markup:
     """The picture as an element of a page."""
     return Markup(  # noqa: S704 - numbers and class names of this programme, and an escaped text
-        f'<svg class="picture" role="img" aria-label="{escape(alternative)}" '
+        f'<svg class="picture {key.theme}" role="img" aria-label="{escape(alternative)}" '
         f'viewBox="0 0 {CANVAS:g} {CANVAS:g}">{_paths(key)}</svg>'
     )
 

@@ -1,25 +1,8 @@
 """Every kind of page in four scripts, in a real browser."""
 
 import pytest
-from site_samples import LANGUAGES
+from site_samples import KINDS, LANGUAGES
 
-KINDS = {
-    "contents": "",
-    "overview": "p1/",
-    "technique-overview": "p3/",
-    "step": "p1/goggles-off/",
-    "critical-step": "p1/inner-gloves-off/",
-    "timed-step": "p1/wash-hands/",
-    "full-view": "full-view/p1/",
-    "current": "is-current/p1/?r=AAAA",
-    "what-if": "what-if/",
-    "trainer": "trainer-notes/p1/",
-    "practice": "practice/p1/",
-    "ordering": "practice/p1/order-take-off-1/",
-    "meaning": "practice/p1/meaning-take-off/",
-    "container": "practice/p1/container-take-off/",
-    "mistake": "practice/p1/wrong-take-off-1/",
-}
 SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
 
 

@@ -1,5 +1,7 @@
 """Contrast of the looks, by the definition of WCAG 2.2; the ratios are computed in ``ground.colour``."""
 
+import re
+
 import pytest
 
 from signage.drawing.themes import INK, PAPER
@@ -56,3 +58,11 @@ def test_scripts_keep_their_own_line_distance():
     style = stylesheet(["Latn", "Arab"]).decode()
     assert "[data-script=Arab]{--script-size:1.08" in style
     assert "[data-script=Deva]" not in style
+
+
+def test_strong_contrast_darkens_the_item_of_a_picture_to_three_to_one():
+    style = stylesheet(["Latn"]).decode()
+    fills = re.findall(r"data-look=contrast\] \.picture\.(\w+) :is\(\.accent,\.mark\)\{fill:(#\w+)\}", style)
+    assert {name for name, _ in fills} == {"plain", "don", "doff", "hands"}
+    for name, fill in fills:
+        assert contrast_ratio(fill, PAPER) >= 3, name  # WCAG 2.2, 1.4.11
