@@ -119,7 +119,9 @@ def _verdict(waived: Waived) -> str:
     """What the findings stop."""
     if waived.blocks_release:
         return "Only drafts may be printed."
-    return "Nobody may sign it yet." if waived.blocks_approval else "No finding stops it, which does not make it safe."
+    if waived.blocks_approval:
+        return "Nobody may sign it yet."
+    return "No finding stops it, which does not make it safe."
 
 
 def _load(protocol: Protocol, study: Study) -> list[tuple[str, int, tuple[tuple[str, str], ...]]]:
