@@ -149,15 +149,3 @@ def test_nothing_moves_for_people_who_want_it_still(browser, host):
         page.locator("[data-move='1']:enabled").first.click()
         assert page.evaluate("getComputedStyle(document.querySelector('.moved')).animationName") == expected
         context.close()
-
-
-def test_print_is_light_and_leaves_out_what_paper_cannot_do(browser, host):
-    context = browser.new_context(color_scheme="dark")
-    page = context.new_page()
-    page.goto(f"{host}/en/full-view/p1/?look=dark")
-    page.emulate_media(media="print")
-    assert page.evaluate("getComputedStyle(document.body).color") == "rgb(20, 32, 44)"
-    assert not page.locator(".top").is_visible()
-    assert page.locator(".draft").is_visible()
-    assert page.locator(".whole img").count() == 42
-    context.close()
