@@ -19,6 +19,16 @@ def test_print_is_light_and_leaves_out_what_paper_cannot_do(browser, host):
     context.close()
 
 
+def test_what_can_run_over_a_page_is_no_grid_on_paper(browser, host):
+    """Rows of a grid may overlap where a page ends; which do depends on the fonts of the device."""
+    page = browser.new_page()
+    page.goto(f"{host}/en/full-view/p1/")
+    page.emulate_media(media="print")
+    tall = "[...document.querySelectorAll('main, main *')].filter(each => each.offsetHeight > 400)"
+    assert set(page.evaluate(f"{tall}.map(each => getComputedStyle(each).display)")) <= {"block"}
+    page.close()
+
+
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
 def test_printed_steps_stand_whole_and_clear_of_each_other(browser, host, paper):
     reader = outside("pypdfium2")
