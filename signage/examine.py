@@ -16,6 +16,7 @@ from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem, Severity
+from signage.links import training_problems
 from signage.project import Project, open_project
 from signage.words.coverage import coverage_problems
 
@@ -43,7 +44,8 @@ def check_project(
     requests = requests_for(project, Wanted(locales=locales)) if locales else ()
     pictures = project.pictures_in_use
     drawn = _check_all(project, (*pictures, *requests), progress)
-    problems = sorted({*words, *check_orders(project, today), *drawn}, key=_order)
+    training = training_problems(project, requests)
+    problems = sorted({*words, *check_orders(project, today), *training, *drawn}, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
 
 

@@ -46,7 +46,7 @@ _TYPES = {
     ".svg": "image/svg+xml",
     ".css": "text/css",
     ".html": "text/html",
-    ".woff": "font/woff",
+    ".woff2": "font/woff2",
 }
 
 
