@@ -81,7 +81,7 @@ def publication_of(
         )
     protocols = project.library.protocols
     revisions = {name: project.revision(protocol) for name, protocol in protocols.items()}
-    return Publication(project.library, words, revisions, made_on), tuple(refused)
+    return Publication(project.marked_library, words, revisions, made_on), tuple(refused)
 
 
 def site_of(project: Project, publication: Publication) -> Site:

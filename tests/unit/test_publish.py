@@ -22,6 +22,7 @@ def test_a_language_in_work_has_no_pages_and_the_reason_is_said():
 def test_a_language_with_gaps_is_left_out_and_a_gap_is_named(tmp_path):
     bare = SimpleNamespace(
         library=project().library,
+        marked_library=project().marked_library,
         locales_in_use=("en", "fr"),
         wording=lambda tag: SimpleNamespace(
             gaps=() if tag == "en" else ("kit/apron/name",),
