@@ -22,6 +22,7 @@ SIMPLIFICATIONS = (
     "Left and right hand are one.",
     "Hygiene is whole or absent; a part of it is nothing.",
     "A contaminated zone contaminates on the way in, and what is put on inside; not what is uncovered later.",
+    "Who begins outside a contaminated zone begins with clean kit, also on the dirty side.",
     "Hands do not contaminate the inside or the straps by which they take something off.",
     "Straps that are declared to lie under another garment are taken as clean while it is worn.",
     "The inside of gloves stays clean.",
