@@ -16,7 +16,10 @@ class Severity(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Problem:
-    """One finding. ``message`` says what was found and what was wanted, ``hint`` what to do."""
+    """One finding. ``message`` says what was found and what was wanted, ``hint`` what to do.
+
+    ``text`` is the context of the message that a finding is about, such as ``off/apron-off/text``.
+    """
 
     code: str
     name: str
@@ -28,6 +31,7 @@ class Problem:
     step: str | None = None
     locale: str | None = None
     sheet: str | None = None
+    text: str | None = None
 
     def as_json(self) -> dict[str, str | int | None]:
         """The fields of the contract; those that do not apply are null."""
@@ -45,4 +49,5 @@ class Problem:
             "step": self.step,
             "locale": self.locale,
             "sheet": self.sheet,
+            "text": self.text,
         }

@@ -103,6 +103,7 @@ class _Subject:
             locale=self.tag,
             protocol=message.protocol,
             step=message.step,
+            text=message.context,
         )
 
 

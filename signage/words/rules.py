@@ -28,10 +28,20 @@ class WordsRule:
         locale: str | None = None,
         protocol: str | None = None,
         step: str | None = None,
+        text: str | None = None,
     ) -> Problem:
-        """A finding of this rule; its hint is the cure."""
+        """A finding of this rule; its hint is the cure. ``text`` is the context of the message."""
         return Problem(
-            self.code, self.name, self.severity, message, self.cure, place, protocol, step, locale=locale
+            self.code,
+            self.name,
+            self.severity,
+            message,
+            self.cure,
+            place,
+            protocol,
+            step,
+            locale=locale,
+            text=text,
         )
 
 

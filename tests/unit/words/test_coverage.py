@@ -67,7 +67,8 @@ def test_one_fault_is_found_once_at_its_line(
 def test_a_fault_names_protocol_and_step(library, messages, locales, french, rewrite):
     rewrite({APRON: None})
     (problem,) = coverage_problems(library, messages, locales)
-    assert (problem.protocol, problem.step) == ("off", "apron-off")
+    assert (problem.protocol, problem.step, problem.text) == ("off", "apron-off", APRON)
+    assert problem.as_json()["text"] == APRON
     assert problem.severity is Severity.S1
 
 
