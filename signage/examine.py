@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from signage.build import SheetRequest, Wanted, compose_request, requests_for
+from signage.check import refused_sheet
 from signage.check.picture_rule import picture_subject
 from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
@@ -72,10 +73,11 @@ def check_request(project: Project, request: SheetRequest) -> list[Problem]:
     except RefusedError as refusal:
         return [
             Problem(
-                "SH-0",
-                "sheet-refused",
-                Severity.S1,
+                refused_sheet.EXPLANATION.code,
+                refused_sheet.EXPLANATION.name,
+                refused_sheet.EXPLANATION.severity,
                 str(refusal),
+                refused_sheet.EXPLANATION.cure,
                 place=protocol.place,
                 protocol=protocol.id,
                 locale=request.locale,

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path, PurePosixPath
 
-from signage.ground.day import today
-from signage.ground.edition import edition_date
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_whole
 from signage.model.library import LocaleState
@@ -50,13 +47,6 @@ class Published:
     def size(self) -> int:
         """Bytes of all files."""
         return sum(map(len, self.site.files.values()))
-
-
-def day_of_making() -> date:
-    """Today where the machine stands, or the day of ``SOURCE_DATE_EPOCH`` where that is set."""
-    if os.environ.get("SOURCE_DATE_EPOCH", "").isdigit():
-        return edition_date().date()
-    return today()
 
 
 def publication_of(

@@ -7,7 +7,7 @@ from functools import lru_cache
 from importlib import import_module
 from typing import Protocol
 
-from signage.check import picture_rules, sheet_rules
+from signage.check import picture_rules, refused_sheet, sheet_rules
 from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
@@ -53,7 +53,7 @@ def explanations() -> dict[str, Explanation]:
     known += [explanation_of(rule) for rule in scene_faults.RULES]
     known += [explanation_of(rule) for rule in page_rules.RULES]
     known += [rule.explanation for rule in all_picture_rules()]
-    known += [rule.explanation for rule in all_sheet_rules()]
+    known += [refused_sheet.EXPLANATION, *(rule.explanation for rule in all_sheet_rules())]
     return {explanation.code: explanation for explanation in known}
 
 

@@ -87,7 +87,9 @@ def _report(
     seconds: float,
 ) -> int:
     from signage.build import Drawn, Refused
+    from signage.unmade import reasons_for_nothing
 
+    unmade = reasons_for_nothing(project, wanted)
     sheets = [result for result in made if isinstance(result, Drawn)]
     refused = [result for result in made if isinstance(result, Refused)]
     if form is Format.JSON:
@@ -95,17 +97,20 @@ def _report(
             {
                 "sheets": [sheet.as_json() for sheet in sheets],
                 "refused": [refusal.as_json() for refusal in refused],
+                "unmade": list(unmade),
                 "seconds": seconds,
             }
         )
-        return int(bool(refused))
+        return int(bool(refused or unmade))
     if not quiet:
         _print_summary(sheets, output, seconds)
         _print_left_out(project, wanted)
     for refusal in refused:
         what = ", ".join(part for part in (refusal.protocol, refusal.kind) if part)
         sys.stderr.write(f"Refused: {what}, {refusal.locale}: {refusal.why}\n")
-    return int(bool(refused))
+    for reason in unmade:
+        sys.stderr.write(f"Not made: {reason}\n")
+    return int(bool(refused or unmade))
 
 
 def _print_summary(sheets: list[Drawn], output: Path, seconds: float) -> None:

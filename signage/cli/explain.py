@@ -3,13 +3,24 @@
 from __future__ import annotations
 
 import difflib
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from signage.cli.application import Format, FormatOption, typer_application
 from signage.cli.report import print_json
 from signage.ground.errors import WrongUsageError
+
+if TYPE_CHECKING:
+    from signage.check.rule import Explanation
+
+
+def all_explanations() -> dict[str, Explanation]:
+    """Every code that the programme can print, with its explanation."""
+    from signage.check.registry import explanation_of, explanations
+    from signage.control import trial_faults
+
+    return {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
 
 
 @typer_application.command()
@@ -20,10 +31,7 @@ def explain(
     """Explain a code that a report named."""
     from dataclasses import asdict
 
-    from signage.check.registry import explanation_of, explanations
-    from signage.control import trial_faults
-
-    known = {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
+    known = all_explanations()
     if code is None:
         if form is Format.JSON:
             print_json({"rules": [asdict(rule) for rule in known.values()]})

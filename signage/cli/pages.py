@@ -44,11 +44,12 @@ def pages(
 ) -> int:
     """Make the training pages; they need no network, and no script to be read."""
     from signage.cli.choice import chosen
+    from signage.ground.day import today
     from signage.project import open_project
-    from signage.publish import day_of_making, publish
+    from signage.publish import publish
 
     started = time.monotonic()
-    made_on = _date(day) if day else day_of_making()
+    made_on = _date(day) if day else today()
     project = open_project(content, locales)
     wanted = chosen(project, None, locale, None, None, "colour")
     published = publish(project, output, made_on, wanted.locales)

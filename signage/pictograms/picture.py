@@ -10,6 +10,7 @@ from importlib import metadata
 from pathlib import Path as FilePath
 
 from signage.drawing.marks import Form, PathMark
+from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
 from signage.ground.fingerprint import canonical_json, fingerprint
 from signage.ground.geometry import mirroring
@@ -86,5 +87,5 @@ def _read_kept(file: FilePath) -> tuple[CompiledLayer, ...] | None:
 def _keep(file: FilePath, layers: tuple[CompiledLayer, ...]) -> None:
     try:
         write_whole(file, canonical_json({"fingerprint": fingerprint(layers), "layers": layers}))
-    except OSError:
+    except (OSError, WrongUsageError):
         return

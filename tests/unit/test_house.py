@@ -27,6 +27,7 @@ LEVEL = {
     "examine": 8,
     "publish": 6,
     "links": 7,
+    "unmade": 7,
     "cli": 9,
     "__main__": 10,
 }

@@ -6,7 +6,7 @@ from demo import project
 
 from signage.ground.errors import RefusedError
 from signage.pages.address import FILE_LIST
-from signage.publish import _listed, _take_away, day_of_making, publication_of, write_site
+from signage.publish import _listed, _take_away, publication_of, write_site
 
 DAY = date(2026, 11, 26)
 
@@ -41,11 +41,6 @@ def test_a_language_with_gaps_is_left_out_and_a_gap_is_named(tmp_path):
 def test_no_language_at_all_is_refused():
     with pytest.raises(RefusedError, match="bn is still in work"):
         publication_of(project(), DAY, ("bn",))
-
-
-def test_the_day_is_pinned_by_the_environment(monkeypatch):
-    monkeypatch.setenv("SOURCE_DATE_EPOCH", "1795651200")  # reproducible-builds.org
-    assert day_of_making() == date(2026, 11, 26)
 
 
 def test_what_the_programme_wrote_before_goes_and_what_others_wrote_stays(tmp_path):

@@ -1,5 +1,8 @@
+import os
+
 import pytest
 
+from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
 
 
@@ -16,3 +19,18 @@ def test_the_old_file_survives_a_failed_write(tmp_path, monkeypatch):
         write_whole(target, b"new")
     assert target.read_bytes() == b"old"
     assert [p.name for p in tmp_path.iterdir()] == ["sheet.pdf"]
+
+
+def test_only_an_ordinary_file_is_ever_replaced(tmp_path):
+    target, link, pipe, folder = (tmp_path / name for name in ("kept", "link", "pipe", "folder"))
+    target.write_bytes(b"kept")
+    link.symlink_to(target)
+    os.mkfifo(pipe)
+    folder.mkdir()
+    for path, what in ((link, "a link"), (pipe, "no ordinary file"), (folder, "a folder")):
+        with pytest.raises(WrongUsageError, match=f"is {what}, and nothing was written"):
+            write_whole(path, b"new")
+    assert target.read_bytes() == b"kept"
+    assert link.is_symlink()
+    assert pipe.is_fifo()
+    assert sorted(p.name for p in tmp_path.iterdir()) == ["folder", "kept", "link", "pipe"]
