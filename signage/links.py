@@ -28,7 +28,8 @@ def training_problems(project: Project, requests: Sequence[SheetRequest]) -> lis
     problems = [] if warning is None else [warning]
     payloads = tuple(payloads_for(project, requests))
     if payloads:
-        problems += link_problems(payloads, _planned_files(project), library.training_address)
+        locales = tuple(dict.fromkeys(request.locale for request in requests))
+        problems += link_problems(payloads, _planned_files(project, locales), library.training_address)
     return problems
 
 
@@ -49,10 +50,13 @@ def payloads_for(project: Project, requests: Iterable[SheetRequest]) -> Iterator
             yield Payload(context.training_link(step), _CARDS, locale)
 
 
-def _planned_files(project: Project) -> Mapping[str, bytes]:
-    """The files that 'signage pages' would make; none where it would refuse to make any."""
+def _planned_files(project: Project, locales: Sequence[str]) -> Mapping[str, bytes]:
+    """The files that 'signage pages' would make in these locales; none where it would refuse to make any.
+
+    Other locales are left alone: a fault of their words is told elsewhere and must not hide these.
+    """
     try:
-        publication, _ = publication_of(project, edition_date().date())
+        publication, _ = publication_of(project, edition_date().date(), locales)
     except RefusedError:
         return {}
     return PlannedSite(publication)

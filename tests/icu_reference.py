@@ -97,3 +97,8 @@ def icu_line_breaks(text: str, language: str) -> list[int]:
         ends.append(len(units[: 2 * end].decode("utf-16-le")))
     close(breaker)
     return ends
+
+
+def icu_is_right_to_left(locale: str) -> bool:
+    """Whether ICU sets a locale, such as ``ks_Arab_IN``, from right to left."""
+    return bool(_function("uloc_isRightToLeft", ctypes.c_int8, ctypes.c_char_p)(locale.encode()))

@@ -1,6 +1,9 @@
-"""Language tags (BCP 47) and the direction of their scripts."""
+"""Language tags (BCP 47), their scripts and the direction of these."""
 
 import re
+from functools import lru_cache
+
+from babel.core import get_global
 
 _WELL_FORMED = re.compile(
     r"[A-Za-z]{2,3}(-[A-Za-z]{3}){0,3}(-[A-Za-z]{4})?(-([A-Za-z]{2}|\d{3}))?"
@@ -8,18 +11,23 @@ _WELL_FORMED = re.compile(
 )
 """The langtag production of RFC 5646 section 2.1, without the grandfathered tags."""
 
-RIGHT_TO_LEFT = frozenset({"ar", "fa", "he", "ur", "ps", "ckb", "ug", "yi", "dv", "sd"})
-"""Languages whose usual script runs right to left (CLDR, character order)."""
+_RIGHT_TO_LEFT_SCRIPTS = frozenset({
+    "Adlm", "Arab", "Aran", "Armi", "Avst", "Chrs", "Cprt", "Elym", "Gara", "Hatr", "Hebr", "Hung",
+    "Khar", "Lydi", "Mand", "Mani", "Mend", "Merc", "Mero", "Narb", "Nbat", "Nkoo", "Orkh", "Ougr",
+    "Palm", "Phli", "Phlp", "Phnx", "Prti", "Rohg", "Samr", "Sarb", "Sidt", "Sogd", "Sogo", "Syrc",
+    "Syre", "Syrj", "Syrn", "Thaa", "Yezi",
+})  # fmt: skip
+"""Scripts whose letters have bidi class R or AL (UCD, DerivedBidiClass), with the variants of ISO 15924."""
 
-_SCRIPT_OF_LANGUAGE = {
-    "am": "Ethi", "ti": "Ethi", "ar": "Arab", "fa": "Arab", "ur": "Arab", "ps": "Arab", "ckb": "Arab",
-    "sd": "Arab", "ug": "Arab", "bn": "Beng", "as": "Beng", "hi": "Deva", "mr": "Deva", "ne": "Deva",
-    "he": "Hebr", "yi": "Hebr", "th": "Thai", "lo": "Laoo", "km": "Khmr", "my": "Mymr", "ta": "Taml",
-    "te": "Telu", "kn": "Knda", "ml": "Mlym", "gu": "Gujr", "pa": "Guru", "or": "Orya", "si": "Sinh",
-    "ka": "Geor", "hy": "Armn", "el": "Grek", "ru": "Cyrl", "uk": "Cyrl", "bg": "Cyrl", "sr": "Cyrl",
-    "zh": "Hani", "ja": "Hani", "ko": "Hang", "dv": "Thaa",
+LATIN = "Latn"
+
+_SINCE_CLDR_44 = {
+    "aii": "Syrc", "dgl": "Arab", "grc": "Grek", "grr": "Arab", "kcy": "Arab", "ku_IQ": "Arab",
+    "ku_IR": "Arab", "man_GN": "Latn", "mey": "Arab", "mve": "Arab", "mzb": "Arab", "omy": "Arab",
+    "oui": "Ougr", "pra": "Latn", "wlo": "Latn", "xsd": "Sidt",
 }  # fmt: skip
-"""The usual script (ISO 15924) of a language; Latin where it is not listed (CLDR, likely subtags)."""
+"""Usual scripts whose direction CLDR has added or corrected since the oldest Babel that may be installed;
+the sheets of a language must not turn round with the version of a library."""
 
 
 def is_well_formed(tag: str) -> bool:
@@ -33,16 +41,36 @@ def language_of(tag: str) -> str:
 
 
 def script_of(tag: str) -> str:
-    """The script (ISO 15924) that the tag names or that its language usually has."""
-    for subtag in tag.split("-")[1:]:
+    """The script (ISO 15924) that the tag names or that its language usually has.
+
+    The usual script is that of CLDR's likely subtags (UTS #35, part 1, "Likely Subtags"), after a code that
+    CLDR has replaced by another; Latin for a language that CLDR does not know.
+    """
+    subtags = tag.split("-")
+    for subtag in subtags[1:]:
         if len(subtag) == 4 and subtag.isalpha():
             return subtag.title()
         if len(subtag) == 1:
             break
-    return _SCRIPT_OF_LANGUAGE.get(language_of(tag), "Latn")
+    region = next((part.upper() for part in subtags[1:3] if re.fullmatch(r"[A-Za-z]{2}|\d{3}", part)), "")
+    return _usual_script(language_of(tag), region)
+
+
+@lru_cache(maxsize=512)
+def _usual_script(language: str, region: str) -> str:
+    """The script of a language in a region; the region may be empty."""
+    alias = get_global("language_aliases").get(language, language).split("_")
+    language, region = alias[0], region or next((part for part in alias[1:] if part.isupper()), "")
+    named = next((part for part in alias[1:] if len(part) == 4), "")
+    likely = get_global("likely_subtags")
+    for key in (f"{language}_{region}", language):
+        if key in _SINCE_CLDR_44:
+            return named or _SINCE_CLDR_44[key]
+        if key in likely:
+            return named or str(likely[key].split("_")[1])
+    return named or LATIN
 
 
 def is_right_to_left(tag: str) -> bool:
     """Whether the language is set from right to left."""
-    script = script_of(tag)
-    return script in {"Arab", "Hebr", "Thaa", "Syrc", "Nkoo"}
+    return script_of(tag) in _RIGHT_TO_LEFT_SCRIPTS

@@ -27,6 +27,8 @@ _TURNS_RIGHT_TO_LEFT_TEXT = frozenset(
 """Bidi classes without which all characters of a paragraph stand in its direction (UAX #9, I1 and I2)."""
 
 _HAN_SCRIPTS = frozenset({"Hani", "Hira", "Kana", "Hang", "Bopo"})
+_LETTERS_OF = {"Hans": "Hani", "Hant": "Hani", "Jpan": "Hani", "Kore": "Hang", "Aran": "Arab"}
+"""The script of single letters, for scripts that ISO 15924 names as a whole with their style or mixture."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +49,13 @@ def script_of_character(character: str) -> str | None:
     return None if script in _WITHOUT_OWN_SCRIPT else str(script)
 
 
+@cache
+def _home_script(language: str) -> str:
+    """The script of the letters of a language."""
+    script = script_of(language)
+    return _LETTERS_OF.get(script, script)
+
+
 def itemize(text: str, language: str, weight: int, base_level: int) -> list[Item]:
     """The items of the text in logical order; characters that force a line break belong to none."""
     characters = frozenset(text)
@@ -65,7 +74,7 @@ def _one_item(
     scripts = {script_of_character(character) for character in characters} - {None}
     if len(scripts) > 1 or not _runs_one_way(characters, base_level):
         return None
-    script = next(iter(scripts)) if scripts else script_of(language)
+    script = next(iter(scripts)) if scripts else _home_script(language)
     assert script is not None
     font = font_for(_font_script(script, language), weight)
     if not all(face(font).covers(character) for character in characters - DEFAULT_IGNORABLE):
@@ -123,13 +132,13 @@ def _resolved_scripts(text: str, language: str) -> list[str]:
     A sign that only some scripts share, such as the danda, never takes another one (UAX #24, section 4.2).
     """
     own = [script_of_character(character) for character in text]
-    current = next((script for script in own if script), script_of(language))
+    current = next((script for script in own if script), _home_script(language))
     resolved: list[str] = []
     for character, script in zip(text, own, strict=True):
         current = script or current
         sharing = _sharing_scripts(character)
         if script is None and sharing and current not in sharing:
-            home = script_of(language)
+            home = _home_script(language)
             resolved.append(home if home in sharing else min(sharing))
         else:
             resolved.append(current)

@@ -66,9 +66,26 @@ raises letters lower than Latin's x-height to it, by 8 % at most, and takes 6 % 
 .70 em, as for Ethiopic.
 """
 
-_SAME_AS = {"Hans": "Hani", "Hant": "Hani", "Bopo": "Hani", "Hira": "Jpan", "Kana": "Jpan", "Hang": "Kore"}
+_HIGHEST = max(row.ascent for row in _METRICS.values())
+_DEEPEST = max(row.descent for row in _METRICS.values())
+_WITHOUT_A_ROW = ScriptMetrics(
+    size_factor=1.0,
+    ascent=_HIGHEST,
+    descent=_DEEPEST,
+    headline_leading=_HIGHEST + _DEEPEST + 0.02,
+    body_leading=_HIGHEST + _DEEPEST + 0.14,
+    middle=0.5,
+    reference_height=min(row.reference_height for row in _METRICS.values()),
+)
+"""For scripts that no packaged font shows, such as Tibetan: the most room that any measured script takes,
+since the font comes from the hospital and nobody has measured it."""
+
+_SAME_AS = {
+    "Aran": "Arab", "Latf": "Latn", "Latg": "Latn", "Cyrs": "Cyrl", "Hans": "Hani", "Hant": "Hani",
+    "Hanb": "Hani", "Bopo": "Hani", "Hira": "Jpan", "Kana": "Jpan", "Hang": "Kore", "Jamo": "Kore",
+}  # fmt: skip
 
 
 def metrics_of(script: str) -> ScriptMetrics:
-    """The metrics of a script (ISO 15924); for an unknown one those of Latin, its fallback font."""
-    return _METRICS.get(_SAME_AS.get(script, script), _LATIN)
+    """The metrics of a script (ISO 15924); for one that was not measured the roomiest of all."""
+    return _METRICS.get(_SAME_AS.get(script, script), _WITHOUT_A_ROW)

@@ -17,14 +17,34 @@ def test_ill_formed_tags(tag):
 
 @pytest.mark.parametrize(
     ("tag", "script"),
-    [("ar", "Arab"), ("am", "Ethi"), ("zh-Hant", "Hant"), ("sr-Latn", "Latn"), ("fr", "Latn")],
+    [
+        ("ar", "Arab"),
+        ("am", "Ethi"),
+        ("zh-Hant", "Hant"),
+        ("zh-TW", "Hant"),
+        ("zh", "Hans"),
+        ("sr-Latn", "Latn"),
+        ("fr", "Latn"),
+        ("uz-AF", "Arab"),
+        ("prs", "Arab"),
+        ("bho", "Deva"),
+        ("mai", "Deva"),
+        ("tig", "Ethi"),
+        ("bo", "Tibt"),
+        ("nqo", "Nkoo"),
+        ("en-XA", "Latn"),
+        ("es-419", "Latn"),
+        ("xx", "Latn"),
+    ],
 )
 def test_usual_scripts(tag, script):
     assert script_of(tag) == script
 
 
-@pytest.mark.parametrize("tag", ["ar", "fa", "he", "ur", "ps", "ckb", "ug", "yi", "dv", "sd", "ar-XB"])
-def test_right_to_left_languages_of_cldr(tag):
+@pytest.mark.parametrize(
+    "tag", ["ar", "ary", "apc", "prs", "pnb", "skr", "ks", "nqo", "ar-XB", "ku-IQ", "aii"]
+)
+def test_right_to_left_languages(tag):
     assert is_right_to_left(tag)
 
 
