@@ -28,7 +28,7 @@ from signage.impose.fold import fold_eight
 from signage.impose.n_up import four_up
 from signage.model.library import LocaleState, Phase, Protocol
 from signage.project import Project, open_project
-from signage.words.wording import MissingMessageError
+from signage.words.wording import Wording
 
 SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
 CARD_PAPERS = ("A4", "Letter")
@@ -115,18 +115,15 @@ def compose_request(project: Project, request: SheetRequest) -> Sheet:
             f"{request.locale} is still in work: it is printed as a proof only. "
             f"Finish its words and set its state to in-use in library.yaml."
         )
-    try:
-        if request.kind in PICTURE_KINDS:
-            pictures = project.picture_context(request.protocol, request.locale, Tone(request.tone))
-            sheet = compose_pictures(pictures, request.kind, paper_of(request.paper), request.seed)
-        else:
-            protocol = library.protocols[request.protocol]
-            context = project.context(protocol, request.locale, Tone(request.tone))
-            if not context.is_draft:
-                _refuse_unsafe_release(project, protocol)
-            sheet = _compose(context, request)
-    except MissingMessageError as missing:
-        raise RefusedError(str(missing)) from missing
+    if request.kind in PICTURE_KINDS:
+        pictures = project.picture_context(request.protocol, request.locale, Tone(request.tone))
+        sheet = compose_pictures(pictures, request.kind, paper_of(request.paper), request.seed)
+    else:
+        protocol = library.protocols[request.protocol]
+        context = project.context(protocol, request.locale, Tone(request.tone))
+        if not context.is_draft:
+            _refuse_unsafe_release(project, protocol)
+        sheet = _compose(context, request)
     stem = f"{sheet.file_stem}-{request.paper.lower()}"
     if request.tone != Tone.COLOUR:
         stem += f"-{request.tone}"
@@ -215,8 +212,8 @@ class Refused:
         return {"kind": self.kind, "protocol": self.protocol or None, "locale": self.locale, "why": self.why}
 
 
-Finding = Callable[[Sheet], Sequence[str]]
-"""Looks at a composed sheet and says why it must not be printed."""
+Finding = Callable[[Sheet, Wording], Sequence[str]]
+"""Looks at a composed sheet and says why it must not be printed, with the places of its words."""
 
 
 def draw_request(
@@ -231,7 +228,7 @@ def draw_request(
         sheet = compose_request(project, request)
     except SignageError as refusal:
         return Refused(kind, request.protocol, request.locale, str(refusal))
-    reasons = blockers(sheet)
+    reasons = blockers(sheet, project.wording(request.locale))
     if reasons:
         return Refused(kind, request.protocol, request.locale, " ".join(reasons))
     data = paint_pdf(sheet)

@@ -10,8 +10,8 @@ from pathlib import Path
 from typing import Any
 
 from signage.build import SheetRequest, Wanted, compose_request, requests_for
-from signage.check import refused_sheet
 from signage.check.picture_rule import picture_subject
+from signage.check.refused_sheet import refusal_problems
 from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
@@ -71,19 +71,8 @@ def check_request(project: Project, request: SheetRequest) -> list[Problem]:
     try:
         sheet = compose_request(project, request)
     except RefusedError as refusal:
-        return [
-            Problem(
-                refused_sheet.EXPLANATION.code,
-                refused_sheet.EXPLANATION.name,
-                refused_sheet.EXPLANATION.severity,
-                str(refusal),
-                refused_sheet.EXPLANATION.cure,
-                place=protocol.place,
-                protocol=protocol.id,
-                locale=request.locale,
-                sheet=f"{request.kind} {request.phase} {request.paper}",
-            )
-        ]
+        name = " ".join(part for part in (request.kind, request.phase, request.paper) if part)
+        return refusal_problems(refusal, project.wording(request.locale), protocol, name)
     subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone)))
     return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
 

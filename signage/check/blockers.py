@@ -3,30 +3,46 @@
 from __future__ import annotations
 
 from signage.check.sheet_rules import missing_glyph
+from signage.check.sheet_rules import overflow as overflow_rule
+from signage.compose.part_names import missing_glyph_message, overflow_message
 from signage.drawing.marks import Sheet, texts_of
 from signage.text.paragraph import shape_paragraph
+from signage.words.wording import Wording
+
+MOST_GLYPHS = 5
+"""Characters without a glyph that one refusal names; a language without a font has hundreds."""
 
 
-def reasons_not_to_print(sheet: Sheet) -> tuple[str, ...]:
+def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[str, ...]:
     """Sentences for the person; empty when nothing stands against printing a draft.
 
     Text that overflows and characters without a glyph are refused on every sheet; all other rules
-    are findings of ``signage check``.
+    are findings of ``signage check``. With the wording of its language, each sentence begins with the place
+    of the entry that it is about.
     """
-    reasons = [
-        f"{overflow.role}: '{overflow.text}' is {overflow.excess_mm:.1f} mm too large for its box at the "
-        f"smallest size it may have ({overflow.message or 'fixed text'}); shorten it or use a larger paper."
-        for overflow in sheet.overflows
-    ]
+    found: dict[str, None] = {}
+    for overflow in sheet.overflows:
+        found[_where(wording, overflow.message, overflow.text, sheet) + overflow_message(overflow)] = None
+    if found:
+        found[overflow_rule.EXPLANATION.cure] = None
     missing: dict[str, None] = {}
     for page in sheet.pages:
         for mark, _box in texts_of(page):
             for glyph in shape_paragraph(mark.text, mark.language, mark.weight).missing:
-                place = mark.message or mark.role
-                sentence = (
-                    f"'{glyph.character}' (U+{glyph.code_point:04X}) in {place} has no glyph in {glyph.font}."
-                )
-                missing[sentence] = None
+                message = missing_glyph_message(glyph.character, mark.role, mark.text)
+                missing[_where(wording, mark.message, mark.text, sheet) + message] = None
     if missing:
-        reasons += [*missing, missing_glyph.EXPLANATION.cure]
-    return tuple(reasons)
+        shown = list(missing)[:MOST_GLYPHS]
+        left = len(missing) - len(shown)
+        found.update(dict.fromkeys(shown))
+        if left:
+            found[f"{left} more like these."] = None
+        found[missing_glyph.EXPLANATION.cure] = None
+    return tuple(found)
+
+
+def _where(wording: Wording | None, text: str | None, line: str, sheet: Sheet) -> str:
+    if wording is None:
+        return ""
+    place = wording.place_of(text or wording.context_of(line, sheet.protocol))
+    return f"{place}: " if place.path else ""

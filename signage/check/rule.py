@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from signage.compose.context import SheetContext
 from signage.drawing.marks import Sheet
 from signage.ground.problem import Problem, Severity
+from signage.model.library import Protocol
 
 
 @dataclass(frozen=True)
@@ -33,6 +34,16 @@ class SheetSubject:
     cache: dict[str, object] = field(default_factory=dict, compare=False)
     """Where rules of one run share what is slow to make, such as a raster."""
 
+    def text_problem(self, rule: Explanation, message: str, text: str | None) -> Problem:
+        """A finding about a text: its place is the entry of its translation, or its line in the content.
+
+        ``text`` is the context of the text, such as ``off/apron-off/detail``; None gives the place of the
+        protocol.
+        """
+        found = self.problem(rule, message, step_of(text, self.context.protocol))
+        place = self.context.wording.place_of(text)
+        return replace(found, text=text, place=place if place.path else found.place)
+
     def problem(self, rule: Explanation, message: str, step: str | None = None, hint: str = "") -> Problem:
         """A finding of a rule about this sheet."""
         step_place = next((s for s in self.context.protocol.steps if s.id == step), None)
@@ -56,3 +67,9 @@ class SheetRule:
 
     explanation: Explanation
     find: Callable[[SheetSubject], Iterable[Problem]]
+
+
+def step_of(text: str | None, protocol: Protocol) -> str | None:
+    """The step of the protocol that a text belongs to, by its context."""
+    parts = (text or "").split("/")
+    return parts[1] if len(parts) == 3 and parts[0] == protocol.id else None

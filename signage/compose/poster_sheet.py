@@ -27,7 +27,7 @@ def poster_sheet(
     wording, protocol = context.wording, context.protocol
     if overflows:
         different = tuple(dict.fromkeys(overflows))
-        raise TextTooLongError(f"poster {phase.id}", wording.tag, paper.name, different)
+        raise TextTooLongError(f"poster {phase.id}", wording, paper.name, different, protocol.id)
     title = wording.content(f"{protocol.id}/phase/{phase.id}/title")
     return Sheet(
         kind=kind,

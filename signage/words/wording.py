@@ -6,17 +6,21 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
+from functools import cached_property
 from pathlib import Path
 from typing import Literal
 
 from signage.ground.errors import RefusedError, WrongUsageError
 from signage.ground.language import is_right_to_left, script_of
+from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
+from signage.ground.quotation import quoted, shortened
 from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message
 from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_path, kinds_of, refuse_lossy
 from signage.words.interface import FIXED_TEXTS
 from signage.words.numerals import Numerals, autonym
+from signage.words.origin import TextOrigins
 from signage.words.placeholders import fill, isolate, isolate_code, placeholder_names
 from signage.words.po_reader import read_catalogue_file
 from signage.words.standin import STAND_IN_NAMES, STAND_INS
@@ -27,36 +31,42 @@ StepField = Literal["text", "detail", "why", "caution"]
 
 
 class MissingMessageError(RefusedError):
-    """A locale lacks a text; another language never takes its place."""
+    """A locale lacks a text; another language never takes its place. ``sentence`` is without the place."""
 
-    def __init__(self, locale: str, context: str, reason: str) -> None:
-        super().__init__(
-            f"the locale {locale} has no text to print for '{context}': {reason}; "
-            f"complete locales/{locale}/LC_MESSAGES and run the command again"
+    def __init__(self, locale: str, context: str, reason: str, place: Place = NOWHERE) -> None:
+        self.sentence = (
+            f"{locale} has no text to print for {quoted(context)}: {reason}. "
+            "Complete the entry and run the command again."
         )
+        super().__init__(f"{place}: {self.sentence}" if place.path else self.sentence)
         self.locale = locale
         self.context = context
+        self.place = place
 
 
 class MissingValueError(RefusedError):
-    """A text has a placeholder that nothing fills."""
+    """A text has a placeholder that nothing fills; ``sentence`` is without the place."""
 
-    def __init__(self, locale: str, context: str, placeholder: str) -> None:
-        super().__init__(
-            f"'{context}' ({locale}) has the placeholder {{{placeholder}}}, and nothing gives it a value; "
-            "give the step the value or remove the placeholder"
+    def __init__(self, locale: str, context: str, placeholder: str, place: Place = NOWHERE) -> None:
+        self.sentence = (
+            f"The text {quoted(context)} of {locale} has the placeholder "
+            f"{{{shortened(placeholder, 40)}}}, and nothing gives it a value. "
+            "Give the step the value or remove the placeholder."
         )
+        super().__init__(f"{place}: {self.sentence}" if place.path else self.sentence)
         self.locale = locale
         self.context = context
+        self.place = place
         self.placeholder = placeholder
 
 
 @dataclass(frozen=True, slots=True)
 class _Text:
-    """A text of the locale, or why there is none."""
+    """A text of the locale, or why there is none; ``place`` is where it is to be mended."""
 
     text: str | None
     lack: str = ""
+    place: Place = NOWHERE
 
 
 class Wording:
@@ -82,6 +92,23 @@ class Wording:
         """The contexts that have no text to print, in the order of the library."""
         return tuple(context for context, text in self._texts.items() if text.text is None)
 
+    def place_of(self, context: str | None) -> Place:
+        """Where a text is to be mended: its entry in the catalogue, or its place in the content.
+
+        A text without an entry has the place of its catalogue as a whole; a fixed word that belongs to the
+        programme, and a context that does not exist, have none.
+        """
+        found = self._texts.get(context or "")
+        return NOWHERE if found is None else found.place
+
+    def context_of(self, line: str, protocol: str = "") -> str | None:
+        """The context of the text that a line on a sheet was made from, or None (``TextOrigins``)."""
+        return self._origins.context_of(line, protocol)
+
+    @cached_property
+    def _origins(self) -> TextOrigins:
+        return TextOrigins({context: text.text for context, text in self._texts.items() if text.text})
+
     def content(self, context: str, **values: str) -> str:
         """The text of a context, such as ``kit/apron/name``, with its placeholders filled.
 
@@ -90,11 +117,11 @@ class Wording:
         """
         found = self._texts.get(context, _Text(None, "the library has no such text"))
         if found.text is None:
-            raise MissingMessageError(self.tag, context, found.lack)
+            raise MissingMessageError(self.tag, context, found.lack, found.place)
         try:
             return tie(fill(found.text, values), self.tag)
         except KeyError as error:
-            raise MissingValueError(self.tag, context, str(error.args[0])) from None
+            raise MissingValueError(self.tag, context, str(error.args[0]), found.place) from None
 
     def fixed(self, id_: str, **values: str) -> str:
         """A fixed word of the sheets by its id in ``signage.words.interface``."""
@@ -162,7 +189,7 @@ def open_wording(library: Library, messages: Sequence[Message], locales: Path, t
     fault of the locale's files that could change a text. A missing file leaves all its texts missing.
     """
     if tag in STAND_INS:
-        texts = _made_texts(messages, STAND_INS[tag])
+        texts = _made_texts(messages, STAND_INS[tag], _source_places(messages))
         return Wording(library, tag, texts, Numerals(tag), STAND_IN_NAMES[tag])
     if tag != library.source_locale and tag not in library.locales:
         known = ", ".join(library.locales)
@@ -174,11 +201,17 @@ def open_wording(library: Library, messages: Sequence[Message], locales: Path, t
         raise WrongUsageError(f"numerals of the locale {tag}: {error}") from error
     needed = kinds_of(library, tag)
     entries = _entries(locales, tag, needed)
+    places = _source_places(messages)
     texts = {}
     for kind, sources in source_texts(messages).items():
+        file = Place(catalogue_path(locales, tag, kind).as_posix())
         for context, source in sources.items():
             is_own = kind not in needed
-            texts[context] = _Text(source) if is_own else _text_of(entries[kind].get(context), source)
+            texts[context] = (
+                _Text(source, place=places.get(context, NOWHERE))
+                if is_own
+                else _text_of(entries[kind].get(context), source, file)
+            )
     return Wording(library, tag, texts, numerals, autonym(tag))
 
 
@@ -190,9 +223,15 @@ def source_texts(messages: Sequence[Message]) -> dict[CatalogueKind, dict[str, s
     }
 
 
-def _made_texts(messages: Sequence[Message], make: Callable[[str], str]) -> dict[str, _Text]:
+def _source_places(messages: Sequence[Message]) -> dict[str, Place]:
+    return {message.context: message.place for message in messages}
+
+
+def _made_texts(
+    messages: Sequence[Message], make: Callable[[str], str], places: Mapping[str, Place]
+) -> dict[str, _Text]:
     return {
-        context: _Text(make(source))
+        context: _Text(make(source), place=places.get(context, NOWHERE))
         for sources in source_texts(messages).values()
         for context, source in sources.items()
     }
@@ -215,11 +254,12 @@ def _entries(
     return entries
 
 
-def _text_of(entry: Entry | None, source: str) -> _Text:
+def _text_of(entry: Entry | None, source: str, file: Place) -> _Text:
+    place = file if entry is None else entry.place
     if entry is None or not entry.translation.strip():
-        return _Text(None, "it is not translated")
+        return _Text(None, "it is not translated", place)
     if entry.source != source or entry.is_stale:
-        return _Text(None, "its source text has changed since it was translated")
+        return _Text(None, "its source text has changed since it was translated", place)
     if entry.state is EntryState.DOUBTFUL:
-        return _Text(None, "its translation is marked as doubtful")
-    return _Text(entry.translation)
+        return _Text(None, "its translation is marked as doubtful", place)
+    return _Text(entry.translation, place=place)

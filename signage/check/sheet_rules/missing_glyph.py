@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import missing_glyph_message
 from signage.drawing.marks import TextMark, texts_of
 from signage.ground.problem import Problem, Severity
 from signage.text.paragraph import shape_paragraph
@@ -32,12 +33,9 @@ def _missing_in(subject: SheetSubject, mark: TextMark, seen: set[tuple[str, int,
         if key in seen:
             continue
         seen.add(key)
-        parts = (mark.message or "").split("/")
-        yield subject.problem(
-            EXPLANATION,
-            f"'{missing.character}' (U+{missing.code_point:04X}) in {mark.role} '{mark.text}' "
-            f"has no glyph in {missing.font}.",
-            parts[1] if len(parts) == 3 else None,
+        text = mark.message or subject.context.wording.context_of(mark.text, subject.context.protocol.id)
+        yield subject.text_problem(
+            EXPLANATION, missing_glyph_message(missing.character, mark.role, mark.text), text
         )
 
 

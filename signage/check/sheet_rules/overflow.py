@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import overflow_message
 from signage.ground.problem import Problem, Severity
 
 EXPLANATION = Explanation(
@@ -18,15 +19,10 @@ EXPLANATION = Explanation(
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text that is left over."""
+    wording = subject.context.wording
     for overflow in subject.sheet.overflows:
-        parts = (overflow.message or "").split("/")
-        step = parts[1] if len(parts) == 3 else None
-        yield subject.problem(
-            EXPLANATION,
-            f"{subject.sheet.kind}, {overflow.role}, {subject.sheet.locale}: '{overflow.text}' is "
-            f"{overflow.excess_mm:.1f} mm too large for its box at the smallest size it may have.",
-            step,
-        )
+        text = overflow.message or wording.context_of(overflow.text, subject.context.protocol.id)
+        yield subject.text_problem(EXPLANATION, overflow_message(overflow), text)
 
 
 RULE = SheetRule(EXPLANATION, find)

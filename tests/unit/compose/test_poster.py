@@ -269,7 +269,10 @@ def test_a_headline_that_cannot_fit_is_refused_with_its_place_and_millimetres():
         compose_poster(context, context.protocol.phases[1], paper_of("A3"))
     message = str(refusal.value)
     assert "poster take-off in en on A3" in message
-    assert "layered-protection/apron-off/text" in message
+    assert refusal.value.overflows[0].message == "layered-protection/apron-off/text"
+    assert (
+        f"{context.wording.place_of('layered-protection/apron-off/text')}: The headline of a step" in message
+    )
     assert isinstance(refusal.value, RefusedError)
     assert refusal.value.overflows[0].excess_mm > 0
 
