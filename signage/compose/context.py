@@ -31,6 +31,11 @@ class Speaking(Shape):
         """Whether it is in the language of its authors."""
 
 
+def container_message(ward: Ward, fixture: Fixture) -> str:
+    """The context of the name of a bin or tub."""
+    return f"ward/{ward.id}/fixture/{fixture.id}"
+
+
 @dataclass(frozen=True)
 class SheetContext:
     """One protocol in one locale; ``source`` words the draft sentence again in the source language."""
@@ -61,10 +66,29 @@ class SheetContext:
         """The translated name of an item of kit."""
         return self.wording.content(f"kit/{garment}/name")
 
-    def container(self, action: Action) -> Fixture | None:
-        """The bin or tub that takes what the action removes; None where no letter tells it from others."""
-        fixture = self.ward.fixtures.get(action.bin) if action.bin else None
-        return fixture if fixture is not None and fixture.code else None
+    def containers(self, step: Step) -> tuple[Fixture, ...]:
+        """The bins and tubs that take what the step removes, each once, in the order of its movements."""
+        named = dict.fromkeys(action.bin for action in step.actions if action.bin)
+        return tuple(self.ward.fixtures[name] for name in named if name in self.ward.fixtures)
+
+    def container_name(self, fixture: Fixture) -> str | None:
+        """The translated name of a bin or tub that no letter tells from others; None where it has a letter.
+
+        A plain word such as ``bin`` where it has neither.
+        """
+        if fixture.code:
+            return None
+        if fixture.name is None:
+            return self.container_word(fixture)
+        return self.wording.content(container_message(self.ward, fixture))
+
+    def container_word(self, fixture: Fixture) -> str:
+        """The plain word for the kind of container: bin or tub."""
+        return self.wording.fixed("tub" if fixture.kind == "tub" else "bin")
+
+    def condition_words(self, step: Step) -> str | None:
+        """When a conditional step is done, such as ``Only if soiled``; None for a step that always is."""
+        return None if step.when == "always" else self.wording.fixed(step.when)
 
     def picture_words(self, step: Step) -> str:
         """The alternative text of a step's picture."""

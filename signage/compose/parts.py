@@ -149,15 +149,15 @@ def container_tag(
     *,
     with_word: bool = True,
 ) -> None:
-    """The silhouette of a bin (lid open) or tub (lid shut) with its letter, its word below it."""
+    """The silhouette of a bin (lid open) or tub (lid shut) with its letter if it has one, its word below."""
     ink = canvas.style.ink
     is_tub = fixture.kind == "tub"
     line = max(0.3, height * 0.05)
-    word = context.wording.fixed("tub" if is_tub else "bin")
+    word = context.container_word(fixture)
     body_top = y + height * (0.42 if is_tub else 0.30)
     bottom = y + height
     code = fixture.code or ""
-    name = f"{word} {code}"
+    name = context.container_name(fixture) or f"{word} {code}"
     with canvas.group(
         "container",
         fixture.id,
@@ -177,17 +177,18 @@ def container_tag(
                 line,
             )
             canvas.line(x - width * 0.02, body_top - height * 0.12, x + width * 0.9, y, ink, line * 1.3)
-        letter = min((bottom - body_top) * 0.56, width * 0.52)
-        canvas.ink_line(
-            context.wording.code(code),
-            x,
-            width,
-            (body_top + bottom) / 2,
-            letter / 0.714 / 0.3528,
-            "container",
-            canvas.face(700, wording=context.source),
-            align="center",
-        )
+        if code:
+            letter = min((bottom - body_top) * 0.56, width * 0.52)
+            canvas.ink_line(
+                context.wording.code(code),
+                x,
+                width,
+                (body_top + bottom) / 2,
+                letter / 0.714 / 0.3528,
+                "container",
+                canvas.face(700, wording=context.source),
+                align="center",
+            )
     if with_word:
         canvas.text(
             word,

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from signage.compose import parts
 from signage.compose.arrangement import Kind, NumberedStep, numbered_steps
 from signage.compose.canvas import Canvas
-from signage.compose.context import SheetContext
+from signage.compose.context import SheetContext, container_message
 from signage.compose.pocket_covers import back_panel, cover_panel, rule_panel
 from signage.compose.step_card import draw_band
 from signage.compose.theme import style_of
@@ -19,7 +19,7 @@ from signage.compose.typesetting import line_width
 from signage.compose.zones import draw_pattern, pattern_of
 from signage.drawing.marks import Sheet, Structure
 from signage.ground.errors import RefusedError
-from signage.model.library import Phase
+from signage.model.library import Fixture, Phase
 
 MARGIN = 5.0
 HEAD = 9.0
@@ -204,10 +204,12 @@ def _step_row(canvas: Canvas, context: SheetContext, numbered: NumberedStep, y: 
         _row_number(canvas, context, numbered, y)
         x = MARGIN + 14.6
         end = MARGIN + width - 1
-        container = context.container(step.action)
-        if container is not None:
+        for container in context.containers(step):
             parts.container_tag(canvas, context, container, end - 5.4, y + 1.3, 5, ROW - 2.6, with_word=False)
             end -= 7.4
+            name = context.container_name(container)
+            if name:
+                end -= _container_name(canvas, context, container, name, end, y)
         words = wording.step_text(context.protocol, step, "text") or ""
         time = context.seconds(step.action)
         if time and step.action.verb in {"hygiene", "mat", "wait", "disinfect"} and "{time}" not in step.text:
@@ -242,6 +244,29 @@ def _step_row(canvas: Canvas, context: SheetContext, numbered: NumberedStep, y: 
         )
         with canvas.artefact():
             canvas.line(MARGIN, y + ROW, MARGIN + width, y + ROW, style.line, 0.2)
+
+
+def _container_name(
+    canvas: Canvas, context: SheetContext, container: Fixture, name: str, end: float, y: float
+) -> float:
+    """The name of a bin without a letter, before its silhouette; returns the width it takes."""
+    face, widest = canvas.face(400, leading=1.0), 15.0
+    width = min(line_width(name, face, 8.0) + 0.4, widest)
+    canvas.text(
+        name,
+        end - width,
+        y + ROW / 2,
+        width,
+        8.0,
+        "container-name",
+        face,
+        floor=7,
+        lines=2,
+        valign="middle",
+        align="end",
+        message=container_message(context.ward, container),
+    )
+    return width + 1.2
 
 
 def _row_number(canvas: Canvas, context: SheetContext, numbered: NumberedStep, y: float) -> None:

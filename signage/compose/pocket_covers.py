@@ -211,7 +211,7 @@ def _container_list(canvas: Canvas, context: SheetContext, top: float, foot: flo
     contents: dict[str, list[str]] = {}
     for step in context.protocol.steps:
         for action in step.actions:
-            if action.bin and action.item and context.container(action):
+            if action.bin and action.item and action.bin in context.ward.fixtures:
                 names = contents.setdefault(action.bin, [])
                 name = context.garment_name(action.item)
                 if name not in names:
@@ -239,8 +239,10 @@ def _container_list(canvas: Canvas, context: SheetContext, top: float, foot: flo
             with canvas.group("container-row", bin_id, structure=Structure.ITEM):
                 side = min(8.4, row - 2.2)
                 parts.container_tag(canvas, context, fixture, _MARGIN + 2, y + 1, side, side, with_word=False)
+                named = context.container_name(fixture)
+                takes = wording.join(names)
                 canvas.text(
-                    wording.join(names),
+                    wording.fixed("container-takes", container=named, items=takes) if named else takes,
                     _MARGIN + 14,
                     y + row / 2,
                     width - 15,

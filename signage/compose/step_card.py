@@ -194,8 +194,7 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
             )
     else:
         canvas.ink_line(number, x, 27, _TOP + 14.2, 42, "number", canvas.face(700))
-    container = context.container(step.action)
-    if container is not None:
+    for container in context.containers(step)[:1]:
         parts.container_tag(canvas, context, container, x + 5.5, _TOP + height - 17.8, 13, 13)
     palette = style.care_palette if numbered.is_hygiene else style.palette
     canvas.picture(

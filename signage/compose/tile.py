@@ -174,13 +174,10 @@ def _critical_word(drawing: Drawing, x: float, y: float) -> None:
 def _container(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> None:
     """The bin or tub, its word level with the foot of the picture."""
     k = drawing.k
-    fixture = drawing.context.container(numbered.step.action)
-    if fixture is None:
-        return
     foot = y + ABOVE_PICTURE * k + drawing.sizes.drop + drawing.sizes.picture
-    container_tag(
-        drawing.canvas, drawing.context, fixture, x + (TEXT_PAD + 0.6) * k, foot - 16.2 * k, 9.2 * k, 12 * k
-    )
+    for fixture in drawing.context.containers(numbered.step)[:1]:
+        left = x + (TEXT_PAD + 0.6) * k
+        container_tag(drawing.canvas, drawing.context, fixture, left, foot - 16.2 * k, 9.2 * k, 12 * k)
 
 
 def _tile_words(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> None:

@@ -92,7 +92,7 @@ def _ward(node: Node | None) -> WardNames:
     """Zones and fixtures of a ward."""
     fixtures = entries_of(node, "fixtures")
     kinds = {key: kind.text if (kind := text_of(each, "kind")) else "" for key, each in fixtures.items()}
-    coded = frozenset(key for key, each in fixtures.items() if text_of(each, "code"))
+    coded = frozenset(key for key, each in fixtures.items() if text_of(each, "code") or text_of(each, "name"))
     return WardNames(dict.fromkeys(entries_of(node, "zones"), "zone"), kinds, coded)
 
 

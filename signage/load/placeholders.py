@@ -49,8 +49,8 @@ def step_placeholder_problems(step: Node, ward: WardNames | None) -> Iterator[Pr
             elif name == "bin" and ward is not None and filling[0].text in ward.fixtures.keys() - ward.coded:
                 yield faults.PLACEHOLDER.at(
                     text.place,
-                    f"{{bin}} stands in '{key}', but '{filling[0].text}' has no code to show.",
-                    "Give the fixture a 'code' in the ward's file, or write the words out.",
+                    f"{{bin}} stands in '{key}', but '{filling[0].text}' has neither code nor name to show.",
+                    "Give the fixture a 'code' or a 'name' in the ward's file, or write the words out.",
                 )
 
 
@@ -71,7 +71,7 @@ def name_brace_problems(node: Node) -> Iterator[Problem]:
     """Braces in the names and titles of any content file."""
     for key in ("name", "title", "owner"):
         yield from brace_problems(text_of(node, key))
-    for group in ("garments", "items", "zones"):
+    for group in ("garments", "items", "zones", "fixtures"):
         for entry in entries_of(node, group).values():
             yield from brace_problems(text_of(entry, "name"))
     for phase in items_of(node, "phases"):

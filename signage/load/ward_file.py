@@ -59,6 +59,7 @@ class FixtureEntry(Entry):
     kind: Annotated[str, one_of(*FIXTURE_KINDS)]
     zone: Identifier
     code: LabelCode | None = None
+    name: ReadableText | None = None
     designated: Annotated[str, one_of("clean", "dirty")] | None = None
     accepts: tuple[Identifier, ...] = ()
     capacity: CountingNumber | None = None

@@ -124,12 +124,16 @@ class Door(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Fixture(Located):
-    """A thing in a zone. ``code`` is the letter on its label, data and never translated."""
+    """A thing in a zone. ``code`` is the letter on its label, data and never translated.
+
+    ``name`` is what readers call it; sheets print it where there is no code.
+    """
 
     id: str
     kind: str
     zone: str
     code: str | None = None
+    name: str | None = None
     designated: str | None = None
     accepts: tuple[str, ...] = ()
     capacity: int | None = None

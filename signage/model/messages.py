@@ -100,6 +100,13 @@ def library_messages(library: Library) -> tuple[Message, ...]:
             Message(f"ward/{ward.id}/zone/{zone.id}", zone.name, MessageRole.NAME, zone.at("name"))
             for zone in ward.zones.values()
         )
+        messages.extend(
+            Message(
+                f"ward/{ward.id}/fixture/{fixture.id}", fixture.name, MessageRole.NAME, fixture.at("name")
+            )
+            for fixture in ward.fixtures.values()
+            if fixture.name is not None
+        )
     for protocol in library.protocols.values():
         messages.extend(protocol_messages(protocol))
     return tuple(messages)

@@ -11,13 +11,17 @@ from signage.model.walk import zones_of_steps
 
 @dataclass(frozen=True, slots=True)
 class StepValues:
-    """Seconds, garment ids, bin letters, zone id and amount of a step; None or empty where it has none."""
+    """Seconds, garment ids, bin letters, zone id and amount of a step; None or empty where it has none.
+
+    ``named_bins`` are the ids of bins that have a name and no letter.
+    """
 
     seconds: int | None
     items: tuple[str, ...]
     bins: tuple[str, ...]
     zone: str | None
     amount: str | None
+    named_bins: tuple[str, ...] = ()
 
     @property
     def filled(self) -> frozenset[str]:
@@ -25,7 +29,7 @@ class StepValues:
         values = {
             "time": self.seconds,
             "item": self.items or None,
-            "bin": self.bins or None,
+            "bin": self.bins or self.named_bins or None,
             "zone": self.zone,
             "amount": self.amount,
         }
@@ -39,7 +43,7 @@ def values_of_step(library: Library, protocol: Protocol, step: Step) -> StepValu
         seconds = next((phase.seconds for phase in protocol.phases if step in phase.steps), None)
     items = _distinct(action.item for action in step.actions)
     ward = library.wards[protocol.ward]
-    bins = (ward.fixtures[name] for name in _distinct(action.bin for action in step.actions))
+    bins = [ward.fixtures[name] for name in _distinct(action.bin for action in step.actions)]
     entered = next((action.to for action in step.actions if action.verb == "move"), None)
     zone = entered if entered is not None else zones_of_steps(protocol).get(step.id)
     return StepValues(
@@ -47,6 +51,7 @@ def values_of_step(library: Library, protocol: Protocol, step: Step) -> StepValu
         items=tuple(item for item in items if item in library.garments),
         bins=_distinct(fixture.code for fixture in bins),
         zone=zone if zone in ward.zones else None,
+        named_bins=tuple(fixture.id for fixture in bins if not fixture.code and fixture.name),
         amount=next((action.amount for action in step.actions if action.amount is not None), None),
     )
 

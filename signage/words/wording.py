@@ -147,7 +147,8 @@ class Wording:
         if name == "zone":
             return self.content(f"ward/{protocol.ward}/zone/{values.zone}")
         if name == "bin":
-            return self._listed([self.code(letter) for letter in values.bins])
+            names = [self.content(f"ward/{protocol.ward}/fixture/{name}") for name in values.named_bins]
+            return self._listed([*(self.code(letter) for letter in values.bins), *names])
         return self._listed([self.content(f"kit/{item}/name") for item in values.items])
 
     def _listed(self, items: Sequence[str]) -> str:

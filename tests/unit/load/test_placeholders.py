@@ -59,7 +59,7 @@ def test_the_cure_names_what_is_wanted(library):
     assert by_line[21].hint == "Did you mean '{time}'?"
     assert by_line[22].message == "{amount} stands in 'why', but it needs an action with 'amount'."
     assert by_line[31].hint == "Add 'seconds:' to the step, or write the words out."
-    assert by_line[39].message == "{bin} stands in 'detail', but 'bin-x' has no code to show."
+    assert by_line[39].message == "{bin} stands in 'detail', but 'bin-x' has neither code nor name to show."
     assert "takes no placeholders" in by_line[3].message
 
 

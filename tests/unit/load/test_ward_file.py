@@ -23,6 +23,7 @@ fixtures:
   bin-c: {kind: bin, zone: room, capacity: 0, opening: foot}  #! LD-13:44 LD-14:56
   bin-x: {kind: bin, zone: room, code: A}                   #! LD-9:40
   seat: {kind: chair, zone: attic, designated: dirty}       #! LD-16:29
+  bin-y: {kind: bin, zone: room, name: "{bin}"}             #! LD-19:40
   mat: {kind: mat, zone: room, contact-seconds: 30 s}       #! LD-13:49
   bed: {kind: bed, zone: room, code: a}                     #! LD-14:15 LD-15:38
 slots:

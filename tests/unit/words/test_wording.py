@@ -5,7 +5,7 @@ import pytest
 from word_samples import build_library, french_entries, interface_entries, write_po
 
 from signage.ground.errors import UnreadableInputError, WrongUsageError
-from signage.model.library import Action, Locale, LocaleState
+from signage.model.library import Action, Fixture, Locale, LocaleState
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, catalogue_path
 from signage.words.interface import FIXED_TEXTS
@@ -203,3 +203,15 @@ def test_what_update_writes_can_be_opened(library, messages, tmp_path):
     write_po(tmp_path, "fr", CatalogueKind.CONTENT, french_entries(library).values())
     write_po(tmp_path, "fr", CatalogueKind.INTERFACE, interface_entries().values())
     assert open_wording(library, messages, tmp_path, "fr").gaps == ()
+
+
+def test_a_bin_without_a_letter_is_called_by_its_name(library, protocol, tmp_path):
+    bag = Fixture(id="bag", kind="bin", zone="room", name="Linen bag")
+    into = (Action(verb="discard", bin="bag"),)
+    put = replace(step(protocol, "apron-off"), detail="Into {bin}.", actions=into)
+    ward = replace(library.wards["bay"], fixtures={"bag": bag})
+    changed = replace(build_library(steps=(put,)), wards={"bay": ward})
+    assert "ward/bay/fixture/bag" in {message.context for message in library_messages(changed)}
+    words = open_wording(changed, library_messages(changed), tmp_path, "en")
+    text = words.step_text(changed.protocols["off"], put, "detail")
+    assert text == f"Into {FSI}Linen bag{PDI}."
