@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Annotated
 
 from signage.load.building import build, build_each, places_below, table
-from signage.load.kinds import NOT_EMPTY, Identifier, LanguageTag, ReadableText, WebAddress, one_of
+from signage.load.kinds import NOT_EMPTY, Identifier, LanguageTag, Name, ReadableText, WebAddress, one_of
 from signage.load.nodes import Node, child
 from signage.load.validation import NONE, Entry
 from signage.model.library import Locale, LocaleState, Term
@@ -25,35 +25,59 @@ NUMERALS = (
 class LocaleEntry(Entry):
     """A language of the library."""
 
-    owner: ReadableText
+    owner: Name
+    """The role that answers for this language."""
+
     state: Annotated[str, one_of("in-use", "in-work")]
+    """in-use: a gap is a fault; in-work: a gap is progress, and only proofs are printed."""
+
     numerals: Annotated[str, one_of(*NUMERALS)] | None = None
+    """The digits, as a numbering system of CLDR; without it, the language's own."""
+
     register_: Annotated[str, one_of("formal", "familiar")] | None = None
+    """How readers are addressed."""
 
 
 class LibraryEntry(Entry):
     """All of library.yaml."""
 
-    name: ReadableText
+    name: Name
+    """The hospital, as sheets name it."""
+
     source_language: LanguageTag
+    """The language in which the texts of the content are written; one of the locales."""
+
     training_address: WebAddress
+    """Where the training pages are found; it begins every code on a sheet."""
+
     papers: Annotated[tuple[Paper, ...], NOT_EMPTY]
+    """The papers that posters are drawn on where nobody asks for another."""
+
     locales: Annotated[dict[LanguageTag, LocaleEntry], NOT_EMPTY]
+    """Each language by its tag."""
 
 
 class TermEntry(Entry):
     """A glossary entry; forms stand by locale."""
 
     source: ReadableText
+    """The term as the source texts write it."""
+
     note: ReadableText = ""
+    """What translators need to know about it."""
+
     approved: dict[LanguageTag, tuple[ReadableText, ...]] = NONE
+    """The forms that translations use, by locale."""
+
     forbidden: dict[LanguageTag, tuple[ReadableText, ...]] = NONE
+    """The forms that translations must not use, by locale."""
 
 
 class TermsEntry(Entry):
     """All of terms.yaml."""
 
     terms: dict[Identifier, TermEntry]
+    """Each term by its identifier."""
 
 
 def build_locales(entry: LibraryEntry, node: Node) -> dict[str, Locale]:

@@ -12,6 +12,7 @@ from signage.load.kinds import (
     WHOLE_NUMBER,
     YES_NO,
     Identifier,
+    Name,
     ReadableText,
 )
 from signage.load.nodes import Node, Refused, Sequence, Table, Text, child, entries_of
@@ -43,14 +44,20 @@ class PolicyEntry(Entry):
     """One local decision. The kind of ``value`` depends on its identifier."""
 
     value: Any
+    """The decision. Its kind depends on its identifier; those known are listed below."""
+
     source: ReadableText
-    owner: ReadableText
+    """The document that it rests on."""
+
+    owner: Name
+    """The role that answers for it."""
 
 
 class PoliciesEntry(Entry):
     """All of policy.yaml."""
 
     policy: dict[Identifier, PolicyEntry]
+    """Each decision by its identifier; others than those known may stand there too."""
 
 
 def policy_problems(node: Node) -> list[Problem]:

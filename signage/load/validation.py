@@ -11,7 +11,7 @@ from pydantic_core import ErrorDetails
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.load import faults
-from signage.load.kinds import kind_of
+from signage.load.kind import kind_of
 from signage.load.nodes import Node, Refused, Sequence, Table, Text, node_at, text_of
 from signage.load.suggestion import shorten, suggest
 

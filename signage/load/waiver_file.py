@@ -6,13 +6,12 @@ import re
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator
-
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.building import build, table
 from signage.load.declared import Names, judge, step_names
-from signage.load.kinds import Identifier, IsoDate, ReadableText, fault_error, wanted_text
+from signage.load.kind import Kind, fault_error, wanted_text
+from signage.load.kinds import Identifier, IsoDate, Name, ReadableText
 from signage.load.nodes import Node, Text, items_of, text_of
 from signage.load.suggestion import nearest, shorten
 from signage.load.validation import Entry
@@ -32,7 +31,15 @@ def _read_rule_code(value: Any) -> str:
     return text
 
 
-RuleCode = Annotated[str, BeforeValidator(_read_rule_code)]
+RuleCode = Annotated[
+    str,
+    Kind(
+        _read_rule_code,
+        "code of a rule",
+        "the code that a report names, such as HH-2",
+        {"type": "string", "pattern": "^[A-Za-z]{2}-[A-Za-z0-9]{1,2}$"},
+    ),
+]
 """Two capital letters, a hyphen and a number or letter; whether the rule exists is judged elsewhere."""
 
 
@@ -40,17 +47,29 @@ class WaiverEntry(Entry):
     """One finding that is accepted; without a step it is a finding about the protocol as a whole."""
 
     code: RuleCode
+    """The code of the finding that is accepted."""
+
     protocol: Identifier
+    """The protocol that it is about."""
+
     step: Identifier | None = None
+    """The step that it is about; without it, the protocol as a whole."""
+
     reason: ReadableText
-    role: ReadableText
+    """Why it is accepted."""
+
+    role: Name
+    """The role that accepts it."""
+
     expires: IsoDate
+    """The last day on which the waiver holds."""
 
 
 class WaiversEntry(Entry):
     """All of waivers.yaml."""
 
     waivers: tuple[WaiverEntry, ...]
+    """One entry for each finding that is accepted."""
 
 
 def waiver_problems(

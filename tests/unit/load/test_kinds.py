@@ -1,7 +1,9 @@
 from datetime import date
+from typing import Annotated
 
 import pytest
 from pydantic import TypeAdapter, ValidationError
+from pydantic_core import PydanticCustomError
 
 from signage.load import kinds
 
@@ -23,19 +25,40 @@ def refused(kind, text):
     [("1.5 m", 1500.0), ("210 mm", 210.0), ("29.7cm", 297.0), ("1 in", 25.4), ("72 pt", 25.4)],
 )
 def test_lengths_with_units_become_millimetres(text, millimetres):
-    assert read(kinds.Length, text) == pytest.approx(millimetres)
+    assert kinds.read_length(text) == pytest.approx(millimetres)
 
 
-@pytest.mark.parametrize(
-    "text", ["1.5", "-1 m", "1,5 m", "m", "1 km", "1e3 mm", "nan mm", "", "9" * 400 + " m"]
-)
+@pytest.mark.parametrize("text", ["1.5", "-1 m", "1,5 m", "m", "1 km", "1e3 mm", "nan mm", ""])
 def test_other_writings_are_no_lengths(text):
-    assert refused(kinds.Length, text)
+    with pytest.raises(PydanticCustomError):
+        kinds.read_length(text)
 
 
-def test_a_wall_cannot_be_nothing_but_a_margin_can():
-    assert read(kinds.Length, "0 mm") == 0
-    assert "more was wanted" in refused(kinds.Extent, "0 mm")
+def test_a_measure_keeps_to_what_can_be():
+    margin = Annotated[float, kinds.length_between("0 mm", "50 mm", "margin of a printer")]
+    assert [read(margin, text) for text in ("0 mm", "5 cm")] == [0, 50]
+    assert refused(margin, "100 m") == "'100 m' is no margin of a printer; 0 mm to 50 mm was wanted."
+    assert refused(margin, "9" * 400 + " m")
+    light = Annotated[int, kinds.number_between(1, 120_000, "light in lux")]
+    assert read(light, "300") == 300
+    for text in ("0", "999999999"):
+        assert "1 to 120000 was wanted" in refused(light, text)
+
+
+def test_a_day_of_another_age_is_a_slip():
+    for text in ("0001-01-01", "1999-12-31", "2200-01-01", "9999-12-31"):
+        assert "lies outside the years 2000 to 2199" in refused(kinds.IsoDate, text)
+
+
+def test_what_is_too_long_is_told_with_its_length():
+    assert read(kinds.Name, "n" * 120)
+    assert refused(kinds.Name, "n" * 121) == "The text is 121 characters long; at most 120 were wanted."
+    assert "1000000 characters" in refused(kinds.ReadableText, "n" * 1_000_000)
+    assert read(kinds.Identifier, "a" * 60)
+    assert "at most 60" in refused(kinds.Identifier, "a" * 300)
+    address = "http://ward.internal/"
+    assert read(kinds.WebAddress, address + "a" * (100 - len(address)))
+    assert "stands in every code" in refused(kinds.WebAddress, address + "a" * 3000)
 
 
 @pytest.mark.parametrize(
@@ -107,14 +130,26 @@ def test_other_writings_are_no_language_tags(text):
     assert refused(kinds.LanguageTag, text)
 
 
-@pytest.mark.parametrize("text", ["http://a.internal:8080", "https://ward.example.org/pages?x=1"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "http://a.internal:8080",
+        "https://ward.example.org/pages?x=1",
+        "http://10.0.0.7:80",
+        "http://w-1.:65535",
+    ],
+)
 def test_web_addresses(text):
     assert read(kinds.WebAddress, text) == text
 
 
 @pytest.mark.parametrize(
-    "text", ["a.internal", "ftp://a", "http://", "http://a b", "javascript:alert(1)", "http://a/é"]
-)
+    "text",
+    [
+        "a.internal", "ftp://a", "http://", "http://a b", "javascript:alert(1)", "http://a/é", "http://-...-",
+        "http://a-", "http://.a", "http://a..b", f"http://{'a' * 64}", "http://a:0", "http://a:65536", "http://a:",
+    ],
+)  # fmt: skip
 def test_other_writings_are_no_web_addresses(text):
     assert refused(kinds.WebAddress, text)
 
