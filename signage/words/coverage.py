@@ -57,7 +57,7 @@ def locale_problems(library: Library, messages: Sequence[Message], locales: Path
             continue
         result = read_catalogue_file(path, tag)
         problems.extend(result.problems)
-        if all(problem.code != "PO-1" for problem in result.problems):
+        if result.is_readable:
             wanted = fixed_messages() if kind is CatalogueKind.INTERFACE else messages
             problems.extend(_catalogue_faults(subject, wanted, result.catalogue, place))
     return problems

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from fontTools.unicodedata import script
 
+from signage.ground.quotation import LONGEST_QUOTE, shortened
 from signage.words.catalogue import Entry
 from signage.words.placeholders import (
     has_stray_brace,
@@ -16,6 +17,7 @@ from signage.words.placeholders import (
     placeholder_names,
     without_placeholders,
 )
+from signage.words.unseen import is_blank
 
 _NUMBER = re.compile(r"\d+")
 _WORD = re.compile(r"[^\W\d_]+(?:[\u0300-\u036f]+[^\W\d_]*)*")
@@ -37,11 +39,6 @@ def faults_of_translation(entry: Entry) -> Iterator[Fault]:
     yield from _typed_numbers(entry)
     yield from _characters(entry.translation)
     yield from _marks(entry)
-
-
-def is_blank(text: str) -> bool:
-    """Whether nothing of the text would be seen. An empty text is missing, not blank."""
-    return bool(text) and all(unicodedata.category(sign)[0] in "ZC" for sign in text)
 
 
 def _same_as_source(entry: Entry) -> Iterator[Fault]:
@@ -66,13 +63,18 @@ def _placeholders(entry: Entry) -> Iterator[Fault]:
 def _typed_numbers(entry: Entry) -> Iterator[Fault]:
     extra = _numbers(entry.translation) - _numbers(entry.source)
     if extra:
-        listed = ", ".join(str(number) for number in extra.elements())
+        listed = shortened(", ".join(extra.elements()), LONGEST_QUOTE)
         yield "WD-7", f"the translation holds {listed}, the source text does not"
 
 
-def _numbers(text: str) -> Counter[int]:
-    """The numbers typed in a text, in digits of any script (Unicode general category Nd)."""
-    return Counter(int(digits) for digits in _NUMBER.findall(without_placeholders(text)))
+def _numbers(text: str) -> Counter[str]:
+    """The numbers typed in a text, in digits of any script (Unicode general category Nd).
+
+    As text without zeros before them, since a number of any length may have been typed.
+    """
+    found = _NUMBER.findall(without_placeholders(text))
+    plain = ("".join(str(unicodedata.decimal(digit)) for digit in digits) for digits in found)
+    return Counter(digits.lstrip("0") or "0" for digits in plain)
 
 
 def _characters(text: str) -> Iterator[Fault]:

@@ -14,6 +14,10 @@ ISOLATE_STARTS = frozenset("\u2066\u2067\u2068")
 _PLACEHOLDER = re.compile(r"\{([a-z][a-z_]*)\}")
 
 
+class StrayBraceError(ValueError):
+    """A text holds a brace outside any placeholder; carries the text."""
+
+
 def placeholder_names(text: str) -> Counter[str]:
     """How often each placeholder stands in the text."""
     return Counter(_PLACEHOLDER.findall(text))
@@ -44,8 +48,11 @@ def isolate_code(text: str) -> str:
 def fill(text: str, values: Mapping[str, str]) -> str:
     """The text with each placeholder replaced by its isolated value.
 
-    Raises KeyError with the name of a placeholder that has no value.
+    Raises KeyError with the name of a placeholder that has no value, and StrayBraceError for a brace that
+    belongs to no placeholder: it would be printed as it is.
     """
+    if has_stray_brace(text):
+        raise StrayBraceError(text)
     return _PLACEHOLDER.sub(lambda match: isolate(values[match.group(1)]), text)
 
 

@@ -15,7 +15,14 @@ from signage.words.rules import RULE_OF
 LARGEST_FILE = 5_000_000
 """Bytes; a catalogue of a thousand texts has a tenth of it."""
 
+MOST_PROBLEMS = 100
+"""Problems that are told of one file; more help nobody to mend it."""
+
 _BYTE_ORDER_MARK = b"\xef\xbb\xbf"
+_UTF_16 = (b"\xff\xfe", b"\xfe\xff")
+_LOOKED_AT = 200
+"""Bytes at the beginning of a file in which every other one is 0 where it is UTF-16 without a mark."""
+
 _KEYWORD = re.compile(r"(msgctxt|msgid_plural|msgid|msgstr)(\[\d+\])?(?=[\s\"]|$)\s*")
 _ESCAPES = {"n": "\n", "t": "\t", "r": "\r", '"': '"', "\\": "\\"}
 
@@ -36,18 +43,29 @@ class PoLine:
 
 
 class LineReader:
-    """Splits the bytes of a PO file into lines and gathers the faults of single lines."""
+    """Splits the bytes of a PO file into lines and gathers the faults of single lines.
+
+    ``problems`` are the first ``MOST_PROBLEMS``, ``untold`` the number of those after them; ``is_readable``
+    turns False where the file as a whole cannot be read.
+    """
 
     def __init__(self, data: bytes, path: str) -> None:
         self._data = data
         self._path = path
         self.problems: list[Problem] = []
+        self.untold = 0
+        self.is_readable = True
 
     def lines(self) -> Iterator[PoLine]:
         """The lines that could be understood, in order; faults go to ``problems``."""
         data = self._data
         if len(data) > LARGEST_FILE:
             self._fault("PO-1", Place(self._path), f"the file has {len(data)} bytes; at most 5 MB are read")
+            self.is_readable = False
+            return
+        if _is_utf_16(data):
+            self._fault("PO-2", Place(self._path, 1, 1), "the file is UTF-16; UTF-8 was wanted")
+            self.is_readable = False
             return
         if data.startswith(_BYTE_ORDER_MARK):
             self._fault("PO-3", Place(self._path, 1, 1), "the file begins with a byte order mark")
@@ -60,7 +78,10 @@ class LineReader:
                 yield line
 
     def _fault(self, code: str, place: Place, message: str) -> None:
-        self.problems.append(RULE_OF[code].problem(message, place))
+        if len(self.problems) < MOST_PROBLEMS:
+            self.problems.append(RULE_OF[code].problem(message, place))
+        else:
+            self.untold += 1
 
     def _decoded(self, raw: bytes, number: int) -> str:
         try:
@@ -149,3 +170,10 @@ class LineReader:
         end = Place(place.path, place.line, place.column + len(quoted))
         self._fault("PO-6", end, "the closing quotation mark is missing")
         return "".join(characters)
+
+
+def _is_utf_16(data: bytes) -> bool:
+    beginning = data[:_LOOKED_AT]
+    half = len(beginning) // 2
+    zeros = max(beginning[::2].count(0), beginning[1::2].count(0))
+    return data.startswith(_UTF_16) or (half > 1 and zeros * 2 > half)

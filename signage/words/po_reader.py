@@ -12,7 +12,7 @@ from types import MappingProxyType
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.words.catalogue import Catalogue, Entry
-from signage.words.po_lines import LARGEST_FILE, LineReader, PoLine
+from signage.words.po_lines import LARGEST_FILE, MOST_PROBLEMS, LineReader, PoLine
 from signage.words.rules import RULE_OF
 
 _ORDER = ("msgctxt", "msgid", "msgid_plural", "msgstr")
@@ -21,10 +21,14 @@ _CHARSET = re.compile(r"charset\s*=\s*([^\s;]+)", re.IGNORECASE)
 
 @dataclass(frozen=True, slots=True)
 class ReadCatalogue:
-    """A catalogue as far as it could be read, and everything that is wrong with its file."""
+    """A catalogue as far as it could be read, and what is wrong with its file.
+
+    ``is_readable`` is False where nothing of the file could be read.
+    """
 
     catalogue: Catalogue
     problems: tuple[Problem, ...]
+    is_readable: bool = True
 
 
 @dataclass(slots=True)
@@ -71,7 +75,8 @@ def read_catalogue_file(path: Path, tag: str, shown_as: str = "") -> ReadCatalog
             data = stream.read(LARGEST_FILE + 1)
     except OSError as error:
         message = f"the file cannot be opened: {error.strerror or 'unknown reason'}"
-        return ReadCatalogue(Catalogue(), (RULE_OF["PO-1"].problem(message, Place(name), locale=tag),))
+        problem = RULE_OF["PO-1"].problem(message, Place(name), locale=tag)
+        return ReadCatalogue(Catalogue(), (problem,), is_readable=False)
     return read_catalogue(data, name, tag)
 
 
@@ -89,7 +94,7 @@ def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
     if drafts and not drafts[-1].texts and not drafts[-1].previous:
         closing = tuple(drafts.pop().comments)
     header = next((draft for draft in drafts if draft.is_header), None)
-    if all(problem.code != "PO-1" for problem in found):
+    if reader.is_readable:
         found.extend(_header_problems(header, path, tag))
     bodies = [draft for draft in drafts if draft is not header]
     for draft in bodies:
@@ -103,8 +108,18 @@ def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
         obsolete=tuple(draft.entry() for draft in bodies if draft.is_obsolete),
         closing_comments=closing,
     )
-    ordered = sorted(found, key=lambda problem: problem.place)
-    return ReadCatalogue(catalogue, tuple(_with_locale(problem, tag) for problem in ordered))
+    told = _first_of(sorted(found, key=lambda problem: problem.place), reader.untold, path)
+    problems = tuple(_with_locale(problem, tag) for problem in told)
+    return ReadCatalogue(catalogue, problems, reader.is_readable)
+
+
+def _first_of(problems: list[Problem], untold: int, path: str) -> list[Problem]:
+    """As many problems as help, and one that counts the rest."""
+    rest = untold + max(0, len(problems) - MOST_PROBLEMS)
+    if not rest:
+        return problems
+    told = problems[:MOST_PROBLEMS]
+    return [*told, RULE_OF["PO-15"].problem(f"{rest} more faults stand in the file", Place(path))]
 
 
 def _with_locale(problem: Problem, tag: str) -> Problem:
@@ -116,7 +131,12 @@ def _drafts(lines: Iterable[PoLine], found: list[Problem]) -> Iterator[_Draft]:
     draft = _Draft(Place(""))
     target: dict[str, str] | None = None
     key = ""
+    continued: list[str] = []
     for line in lines:
+        if continued and line.kind != "continuation":
+            assert target is not None
+            target[key] = "".join((target[key], *continued))
+            continued = []
         if line.kind == "blank":
             if draft.texts:
                 yield draft
@@ -130,13 +150,16 @@ def _drafts(lines: Iterable[PoLine], found: list[Problem]) -> Iterator[_Draft]:
             if target is None:
                 found.append(RULE_OF["PO-8"].problem("this text belongs to no key word", line.place))
             else:
-                target[key] += line.text
+                continued.append(line.text)
         elif line.kind in _ORDER:
             target, key = (draft.previous if line.is_previous else draft.texts), line.kind
             _open_text(draft, line)
         else:
             target = None
             _add_remark(draft, line)
+    if continued:
+        assert target is not None
+        target[key] = "".join((target[key], *continued))
     if draft.has_content:
         yield draft
 

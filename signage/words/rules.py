@@ -157,9 +157,9 @@ _CATALOGUE_FILE = (
     ),
     WordsRule(
         "PO-2", "not-utf-8", S1,
-        "A line is not UTF-8.",
+        "A line, or the whole file, is not UTF-8.",
         "Letters would be guessed.",
-        "a file saved as ISO 8859-1",
+        "a file saved as ISO 8859-1 or as UTF-16",
         "Save the file as UTF-8.",
     ),
     WordsRule(
@@ -245,6 +245,13 @@ _CATALOGUE_FILE = (
         "The file may be in the wrong folder, and the sheet in the wrong language.",
         '"Language: de\\n" in locales/fr',
         "Move the file to the folder of its language, or correct its header.",
+    ),
+    WordsRule(
+        "PO-15", "many-faults", S1,
+        "A file has more faults than are told one by one.",
+        "It is probably no PO file, or was saved by a programme that spoiled it.",
+        "a spreadsheet saved as content.po",
+        "Mend the faults that are told, or put back the last good file; then check again.",
     ),
 )  # fmt: skip
 

@@ -21,11 +21,21 @@ from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_
 from signage.words.interface import FIXED_TEXTS
 from signage.words.numerals import Numerals, autonym
 from signage.words.origin import TextOrigins
-from signage.words.placeholders import fill, isolate, isolate_code, placeholder_names
+from signage.words.placeholders import (
+    StrayBraceError,
+    fill,
+    has_stray_brace,
+    isolate,
+    isolate_code,
+    placeholder_names,
+)
 from signage.words.po_reader import read_catalogue_file
 from signage.words.standin import STAND_IN_NAMES, STAND_INS
 from signage.words.step_values import StepValues, values_of_step
 from signage.words.ties import tie
+from signage.words.unseen import is_blank
+
+_STRAY_BRACE = "it has a brace that belongs to no placeholder"
 
 StepField = Literal["text", "detail", "why", "caution"]
 
@@ -112,8 +122,8 @@ class Wording:
     def content(self, context: str, **values: str) -> str:
         """The text of a context, such as ``kit/apron/name``, with its placeholders filled.
 
-        Raises MissingMessageError for a missing, doubtful or stale translation, MissingValueError for a
-        placeholder without value.
+        Raises MissingMessageError for a missing, doubtful or stale translation, for one with other
+        placeholders than its source and for a stray brace, MissingValueError for a placeholder without value.
         """
         found = self._texts.get(context, _Text(None, "the library has no such text"))
         if found.text is None:
@@ -122,6 +132,8 @@ class Wording:
             return tie(fill(found.text, values), self.tag)
         except KeyError as error:
             raise MissingValueError(self.tag, context, str(error.args[0]), found.place) from None
+        except StrayBraceError:
+            raise MissingMessageError(self.tag, context, _STRAY_BRACE, found.place) from None
 
     def fixed(self, id_: str, **values: str) -> str:
         """A fixed word of the sheets by its id in ``signage.words.interface``."""
@@ -257,10 +269,14 @@ def _entries(
 
 def _text_of(entry: Entry | None, source: str, file: Place) -> _Text:
     place = file if entry is None else entry.place
-    if entry is None or not entry.translation.strip():
+    if entry is None or not entry.translation or is_blank(entry.translation):
         return _Text(None, "it is not translated", place)
     if entry.source != source or entry.is_stale:
         return _Text(None, "its source text has changed since it was translated", place)
     if entry.state is EntryState.DOUBTFUL:
         return _Text(None, "its translation is marked as doubtful", place)
+    if placeholder_names(entry.translation) != placeholder_names(source):
+        return _Text(None, "its translation has other placeholders than its source text", place)
+    if has_stray_brace(entry.translation):
+        return _Text(None, _STRAY_BRACE, place)
     return _Text(entry.translation, place=place)

@@ -1,5 +1,6 @@
 """Every code of every sheet leads to a page of the site, without drawing either."""
 
+import shutil
 from dataclasses import replace
 
 import pytest
@@ -9,6 +10,7 @@ from signage.build import Wanted, requests_for
 from signage.links import payloads_for, training_problems
 from signage.pages.link_check import payloads_of
 from signage.project import Project
+from signage.words.coverage import coverage_problems
 
 
 def changed(**values):
@@ -76,3 +78,20 @@ def test_where_no_language_has_pages_every_code_is_dead():
 
 def test_asking_for_nothing_finds_nothing():
     assert training_problems(project(), ()) == []
+
+
+def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_path):
+    demo = project()
+    locales = tmp_path / "locales"
+    shutil.copytree(demo.locales, locales)
+    catalogue = locales / "fr" / "LC_MESSAGES" / "content.po"
+    text = catalogue.read_text(encoding="utf-8")
+    assert 'msgstr "Attendre {time}"' in text
+    catalogue.write_text(
+        text.replace('msgstr "Attendre {time}"', 'msgstr "Attendre {bin}"'), encoding="utf-8"
+    )
+    broken = Project(demo.library, demo.content, locales, demo.own_pictures)
+    words = coverage_problems(broken.library, broken.messages, locales)
+    assert {(problem.code, problem.locale) for problem in words if problem.locale == "fr"} == {("WD-6", "fr")}
+    assert training_problems(broken, requests_for(broken, Wanted(locales=("en",)))) == []
+    assert training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))))

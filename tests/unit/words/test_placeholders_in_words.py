@@ -1,6 +1,7 @@
 import pytest
 
 from signage.words.placeholders import (
+    StrayBraceError,
     fill,
     has_stray_brace,
     has_unpaired_isolate,
@@ -30,6 +31,12 @@ def test_a_value_that_holds_a_placeholder_is_not_filled_again():
 def test_a_placeholder_without_value_is_named():
     with pytest.raises(KeyError, match="zone"):
         fill("{zone}", {"time": "20 s"})
+
+
+def test_a_text_with_a_stray_brace_is_not_filled():
+    for text in ("Rub both hands {0.__class__} {", "Rub {time} }", "{Time}"):
+        with pytest.raises(StrayBraceError):
+            fill(text, {"time": "20 s"})
 
 
 def test_placeholders_are_counted():

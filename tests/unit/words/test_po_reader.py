@@ -1,3 +1,5 @@
+from time import process_time
+
 import pytest
 
 from signage.ground.place import Place
@@ -128,7 +130,7 @@ def test_a_file_that_cannot_be_opened_is_a_problem_of_its_locale(tmp_path):
 
 
 def test_every_rule_of_catalogue_files_has_a_fault_here():
-    assert {code for code, *_ in FAULTS} | {"PO-1"} == {
+    assert {code for code, *_ in FAULTS} | {"PO-1", "PO-15"} == {
         rule.code for rule in RULES if rule.code.startswith("PO-")
     }
 
@@ -150,3 +152,28 @@ def test_two_bad_bytes_on_two_lines_are_two_problems():
 
 def test_the_language_of_the_header_may_be_written_with_an_underscore():
     assert read(HEADER.replace("fr", "pt_BR") + ENTRY, tag="pt-BR").problems == ()
+
+
+@pytest.mark.parametrize("encoding", ["utf-16", "utf-16-le", "utf-16-be"])
+def test_a_file_saved_as_utf_16_is_one_problem_that_says_so(encoding):
+    result = read((HEADER + ENTRY * 500).encode(encoding))
+    assert [problem.code for problem in result.problems] == ["PO-2"]
+    assert "UTF-16" in result.problems[0].message
+    assert not result.is_readable
+
+
+def test_a_flood_of_faults_is_told_in_a_hundred_lines_and_a_number():
+    result = read(HEADER + "garbage\n" * 100_000 + "\x01" * 100_000)
+    assert len(result.problems) == 101
+    assert {problem.code for problem in result.problems} == {"PO-8", "PO-15"}
+    assert result.problems[-1].code == "PO-15"
+    assert result.problems[-1].place == Place("fr.po")
+    assert int(result.problems[-1].message.split()[0]) > 190_000
+
+
+def test_a_text_of_very_many_lines_is_joined_in_linear_time():
+    """1 MB in 60 000 lines; joined one by one, each would copy all before it."""
+    began = process_time()
+    result = read(HEADER + 'msgctxt "a/b"\nmsgid "x"\nmsgstr ""\n' + '"abcdefghijklmnopqrst"\n' * 60_000)
+    assert len(result.catalogue.entries[0].translation) == 1_200_000
+    assert process_time() - began < 8

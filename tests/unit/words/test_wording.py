@@ -66,6 +66,9 @@ def test_a_text_that_the_step_does_not_have_is_none(wording, protocol):
     [
         ({"translation": ""}, "not translated"),
         ({"translation": " "}, "not translated"),
+        ({"translation": "\u200b\u3164"}, "not translated"),
+        ({"translation": "Retirer le tablier {0.__class__} {"}, "brace"),
+        ({"translation": "Retirer le tablier {bin}."}, "other placeholders"),
         ({"flags": ("fuzzy",)}, "doubtful"),
         ({"flags": ("fuzzy",), "previous": "Take it off."}, "changed"),
         ({"source": "Take it off."}, "changed"),
