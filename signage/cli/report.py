@@ -22,8 +22,8 @@ def say_error(message: str) -> None:
 
 
 def counts_of(problems: Sequence[Problem]) -> dict[str, int]:
-    """How many problems of each severity."""
-    counted = Counter(problem.severity for problem in problems)
+    """How many problems of each severity; those of languages in work are not counted."""
+    counted = Counter(problem.severity for problem in problems if not problem.is_in_work)
     return {severity.value: counted.get(severity, 0) for severity in Severity}
 
 
@@ -33,8 +33,11 @@ def problems_json(problems: Sequence[Problem]) -> dict[str, Any]:
 
 
 def status_of(problems: Sequence[Problem]) -> int:
-    """1 when something blocks printing or approval (S1, S2); warnings (S3) alone leave 0."""
-    return int(any(problem.severity is not Severity.S3 for problem in problems))
+    """1 when something blocks printing or approval (S1, S2); warnings (S3) alone leave 0.
+
+    Faults of a language in work block nothing: it is not printed yet.
+    """
+    return int(any(problem.severity is not Severity.S3 and not problem.is_in_work for problem in problems))
 
 
 def print_problems(problems: Sequence[Problem], *, is_json: bool, heading: str = "") -> None:
@@ -53,7 +56,9 @@ def print_problems(problems: Sequence[Problem], *, is_json: bool, heading: str =
         if problem.hint:
             console.print(Text(f"    {problem.hint}", style="dim"))
     counts = counts_of(problems)
-    total = ", ".join(f"{number} {severity}" for severity, number in counts.items() if number)
+    parts = [f"{number} {severity}" for severity, number in counts.items() if number]
+    in_work = sum(problem.is_in_work for problem in problems)
+    total = ", ".join([*parts, f"{in_work} of languages in work"] if in_work else parts)
     if problems:
         console.print(f"{len(problems)} found ({total}). 'signage explain CODE' tells more about a code.")
 
@@ -65,7 +70,11 @@ def _line(problem: Problem) -> Any:
     where = str(problem.place) if problem.place.path else ""
     context = " · ".join(
         part
-        for part in (problem.locale, problem.sheet, f"step {problem.step}" if problem.step else "")
+        for part in (
+            f"{problem.locale}, in work" if problem.is_in_work else problem.locale,
+            problem.sheet,
+            f"step {problem.step}" if problem.step else "",
+        )
         if part
     )
     line = Text()

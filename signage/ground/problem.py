@@ -19,6 +19,7 @@ class Problem:
     """One finding. ``message`` says what was found and what was wanted, ``hint`` what to do.
 
     ``text`` is the context of the message that a finding is about, such as ``off/apron-off/text``.
+    ``is_in_work``: it is of a language that nothing is printed in yet, so it fails no command.
     """
 
     code: str
@@ -32,6 +33,7 @@ class Problem:
     locale: str | None = None
     sheet: str | None = None
     text: str | None = None
+    is_in_work: bool = False
 
     def as_json(self) -> dict[str, str | int | None]:
         """The fields of the contract; those that do not apply are null."""
@@ -50,4 +52,5 @@ class Problem:
             "locale": self.locale,
             "sheet": self.sheet,
             "text": self.text,
+            "in_work": self.is_in_work,
         }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from signage.ground.place import NOWHERE, Place
@@ -23,19 +23,21 @@ from signage.words.term_checks import TermCheck
 __all__ = ["RULES", "coverage_problems", "fixed_messages", "locale_problems"]
 
 _NOT_PRINTED = frozenset({"WD-1", "WD-2", "WD-3", "WD-4"})
+_GAPS = frozenset({"WD-1", "WD-2", "WD-17"})
+"""What a language in work lacks: progress, not faults."""
 
 
 def coverage_problems(library: Library, messages: Sequence[Message], locales: Path) -> list[Problem]:
     """Every fault of words that counts, in the order of the locales and texts of the library.
 
-    A locale in use must be whole and right. Of a locale in work only faults of its files count: its gaps
-    are progress. The source texts are looked at as well, for terms and for placeholders without value.
+    A locale in use must be whole and right. A locale in work has no gaps to tell, they are progress; the
+    faults of the texts that it has are told as of one in work. The source texts are looked at as well.
     """
     problems: list[Problem] = []
     for tag, locale in library.locales.items():
         found = locale_problems(library, messages, locales, tag)
         if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
-            found = [problem for problem in found if problem.code.startswith("PO-")]
+            found = [replace(problem, is_in_work=True) for problem in found if problem.code not in _GAPS]
         problems.extend(found)
     if library.source_locale not in library.locales:
         problems.extend(locale_problems(library, messages, locales, library.source_locale))

@@ -3,6 +3,7 @@ from dataclasses import replace
 import pytest
 from word_samples import build_library
 
+from signage.cli.report import status_of
 from signage.ground.problem import Severity
 from signage.model.library import Locale, LocaleState, Term
 from signage.model.messages import library_messages
@@ -93,6 +94,17 @@ def test_gaps_of_a_locale_in_work_are_progress_and_its_broken_lines_are_faults(
     assert len(locale_problems(working, messages, locales, "fr")) == 2
     path.write_text(path.read_text() + "\nmsgctxt broken\n")
     assert {problem.code for problem in coverage_problems(working, messages, locales)} == {"PO-6", "PO-9"}
+
+
+def test_faults_of_texts_that_a_locale_in_work_has_are_told_and_fail_nothing(
+    messages, locales, library, rewrite, french
+):
+    rewrite({RUB: None, APRON: replace(french[APRON], translation="Retirer les gants internes.")})
+    found = coverage_problems(in_work(library), messages, locales)
+    assert {(problem.code, problem.text) for problem in found} == {("WD-9", APRON), ("WD-10", APRON)}
+    assert all(problem.is_in_work for problem in found)
+    assert status_of(found) == 0
+    assert status_of([replace(problem, is_in_work=False) for problem in found]) == 1
 
 
 def test_faults_of_the_file_are_told_beside_faults_of_its_texts(library, messages, locales, rewrite):
