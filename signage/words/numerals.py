@@ -7,7 +7,7 @@ import unicodedata
 from collections.abc import Iterator
 from datetime import date
 from decimal import Decimal
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Literal
 
 from babel import Locale, UnknownLocaleError
@@ -42,8 +42,10 @@ _MINUTE = 60
 _UNITS = {
     "ml": "volume-milliliter", "l": "volume-liter", "g": "mass-gram", "kg": "mass-kilogram",
     "mm": "length-millimeter", "cm": "length-centimeter", "m": "length-meter",
-    "s": "duration-second", "min": "duration-minute", "h": "duration-hour", "ppm": "concentr-permillion",
+    "s": "duration-second", "min": "duration-minute", "h": "duration-hour", "ppm": "concentr-part-per-1e6",
 }  # fmt: skip
+_FORMER_UNITS = {"ppm": "concentr-permillion"}
+"""Names of units before CLDR 48, for an older Babel."""
 _AMOUNT = re.compile(r"(\d+(?:\.\d+)?)\s*(\w+|%)?")
 _PLURAL_SAMPLES = (0, 1, 2, 3, 11, 20, 100, Decimal("1.5"))
 """One number of each plural category that CLDR knows in any language of the fonts."""
@@ -115,7 +117,7 @@ class Numerals:
         """A length such as ``50 mm``."""
         if self._locale is None:
             return self._plain(value, "mm")
-        return self._measure(value, _UNITS["mm"], long=False)
+        return self._measure(value, _unit_of("mm"), long=False)
 
     def amount(self, text: str) -> str:
         """An amount of content, such as ``10 ml`` or ``0.5 %``, as the locale writes it.
@@ -136,7 +138,7 @@ class Numerals:
             return self._percent(value)
         if symbol == "s":
             return self._time(float(value), symbol, long=False)
-        return self._with_own_digits(_tied(self._forms(value, _UNITS[symbol], long=False)[0]))
+        return self._with_own_digits(_tied(self._forms(value, _unit_of(symbol), long=False)[0]))
 
     def date(self, day: date) -> str:
         """A date with the name of the month."""
@@ -148,10 +150,10 @@ class Numerals:
         if self._locale is None:
             return self._plain(value, symbol)
         if long or script_of(self.tag) != "Latn":
-            return self._measure(value, _UNITS[symbol], long)
+            return self._measure(value, _unit_of(symbol), long)
         number = self._decimal(value)
         spacing = NO_BREAK_SPACE
-        match = re.match(r"[\u00a0\u202f]", self._unit(value, _UNITS[symbol], "short").removeprefix(number))
+        match = re.match(r"[\u00a0\u202f]", self._unit(value, _unit_of(symbol), "short").removeprefix(number))
         if match is not None:
             spacing = match.group()
         return self._with_own_digits(f"{number}{spacing}{symbol}")
@@ -176,7 +178,8 @@ class Numerals:
         return [form for form in forms if self._is_own_script(form)] or forms
 
     def _unit(self, value: float | Decimal, unit: str, width: _Width) -> str:
-        return format_unit(value, unit, width, locale=self._locale, numbering_system=self._symbols)
+        assert self._locale is not None
+        return _with_unit(value, unit, width, self._locale, self._symbols)
 
     def _decimal(self, value: float | Decimal) -> str:
         if self._locale is None:
@@ -210,6 +213,35 @@ def _letters(text: str) -> int:
     return sum(unicodedata.category(sign).startswith("L") for sign in text)
 
 
+def _with_unit(
+    value: float | Decimal, unit: str, width: _Width, locale: Locale, numbering_system: str = "latn"
+) -> str:
+    """CLDR's form of a measure. A plural form that a language leaves out is written like its form ``other``.
+
+    Lateral inheritance (UTS #35, part 1); Babel before 2.19 writes the title of the unit there instead.
+    """
+    sample = value
+    if _unit_of("ppm") == _FORMER_UNITS["ppm"]:
+        forms = locale._data["unit_patterns"][unit].get(width, {})  # noqa: SLF001 - a Babel that is past
+        if locale.plural_form(value) not in forms and "other" in forms:
+            others = (number for number in _PLURAL_SAMPLES if locale.plural_form(number) == "other")
+            sample = next(others, value)
+    text = format_unit(sample, unit, width, locale=locale, numbering_system=numbering_system)
+    if sample is value:
+        return text
+    figures = [
+        format_decimal(each, locale=locale, numbering_system=numbering_system) for each in (sample, value)
+    ]
+    return text.replace(figures[0], figures[1])
+
+
+@cache
+def _unit_of(symbol: str) -> str:
+    """The name of a unit in the CLDR that Babel carries: the present one, or the one it had before."""
+    former = _FORMER_UNITS.get(symbol, "")
+    return former if former in Locale("en").unit_display_names else _UNITS[symbol]
+
+
 @lru_cache(maxsize=64)
 def unit_words(tag: str) -> frozenset[str]:
     """Every form of the known units in a locale, so that a number and its unit can be kept together."""
@@ -221,10 +253,10 @@ def _unit_words(tag: str) -> Iterator[str]:
     if locale is None:
         return
     widths: tuple[_Width, ...] = ("short", "narrow", "long")
-    for unit in (*_UNITS.values(), "duration-day"):
+    for unit in (*map(_unit_of, _UNITS), "duration-day"):
         for width in widths:
             for sample in _PLURAL_SAMPLES:
-                form = format_unit(sample, unit, width, locale=locale)
+                form = _with_unit(sample, unit, width, locale)
                 words = form.replace(format_decimal(sample, locale=locale), "").strip(" \u00a0\u202f")
                 if words and unit not in words and not re.search(r"\d", words):
                     yield words.replace(NO_BREAK_SPACE, " ").replace("\u202f", " ")

@@ -5,11 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
-from babel import Locale, UnknownLocaleError
-from babel.messages.plurals import get_plural
-
-from signage.ground.language import language_of
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry
+from signage.words.plural_forms import plural_forms
 
 MARK_LEGEND = (
     "",
@@ -25,15 +22,6 @@ _DATES = frozenset({"pot-creation-date", "po-revision-date"})
 _ESCAPED = {"\\": "\\\\", '"': '\\"', "\n": "\\n", "\t": "\\t", "\r": "\\r"}
 _TO_ESCAPE = re.compile(r'[\\"\n\t\r]')
 _PLURAL_FORMS = re.compile(r"nplurals\s*=\s*\d+\s*;\s*plural\s*=\s*[n\d\s()?:!=<>&|%+*/-]+;?")
-
-
-def plural_forms(tag: str) -> str | None:
-    """The header Plural-Forms of a language by CLDR (through Babel), or None for an unknown language."""
-    try:
-        Locale.parse(language_of(tag))
-    except (UnknownLocaleError, ValueError):
-        return None
-    return f"{get_plural(language_of(tag)).plural_forms.rstrip(';')};"
 
 
 def complete_header(kind: CatalogueKind, tag: str | None, present: Mapping[str, str]) -> dict[str, str]:

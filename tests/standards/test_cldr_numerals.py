@@ -10,7 +10,7 @@ from datetime import date
 
 import pytest
 
-from signage.words.numerals import ZERO_OF_NUMERALS, Numerals, default_numerals
+from signage.words.numerals import ZERO_OF_NUMERALS, Numerals, default_numerals, unit_words
 
 DIGITS = {
     "latn": "0123456789",
@@ -133,3 +133,24 @@ def test_what_is_no_whole_number_of_minutes_stays_in_seconds(seconds):
 )
 def test_dates_have_the_month_in_words_and_the_digits_of_the_locale(tag, written):
     assert Numerals(tag).date(date(2027, 5, 31)) == written
+
+
+def test_parts_per_million_under_both_names_of_the_unit():
+    """CLDR 48 calls ``concentr-permillion`` now ``concentr-part-per-1e6``; the words stayed (common/main)."""
+    written = {tag: Numerals(tag).amount("500 ppm") for tag in ("en", "fr", "ar", "hi", "am", "bn")}
+    assert written == {
+        "en": "500\u00a0ppm",
+        "fr": "500\u202fppm",
+        "ar": "٥٠٠\u00a0جزء/مليون",
+        "hi": "500\u00a0हिस्सा\u00a0प्रति\u00a0दस\u00a0लाख",
+        "am": "500\u00a0ppm",
+        "bn": "৫০০\u00a0ভাগ,\u00a0প্রতি\u00a0মিলিয়নে",
+    }
+    assert not [word for tag in written for word in unit_words(tag) if "concentr" in word]
+
+
+def test_a_plural_form_that_a_language_leaves_out_is_written_like_its_form_other():
+    """Lateral inheritance, UTS #35 part 1; the titles of the units are ``horas``, ``litry`` and ``Liter``."""
+    assert Numerals("es").amount("1 h") == "1\u00a0h"
+    assert Numerals("pl").amount("5 l") == "5\u00a0l"
+    assert Numerals("de").amount("1 l") == "1\u00a0l"

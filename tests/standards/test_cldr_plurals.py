@@ -1,7 +1,9 @@
 """Plural categories and gettext plural rules.
 
-Expected values: CLDR plural rules, as Babel 2.18 carries them, and CPython's Lib/test/test_gettext.py
-(PluralFormsTestCase) for the usual Arabic rule. The rules are evaluated by CPython's gettext.
+Expected values: CLDR plural rules (supplemental/plurals.xml, the same in releases 45 to 48 for these
+languages; whole numbers in the order zero, one, two, few, many, other), and CPython's
+Lib/test/test_gettext.py (PluralFormsTestCase) for the usual Arabic rule. The rules are evaluated by
+CPython's gettext.
 """
 
 from decimal import Decimal
@@ -11,7 +13,8 @@ import pytest
 
 from signage.words.catalogue import CatalogueKind
 from signage.words.numerals import Numerals, cldr_locale
-from signage.words.po_writer import complete_header, plural_forms
+from signage.words.plural_forms import plural_forms
+from signage.words.po_writer import complete_header
 
 NUMBERS = [
     0,
@@ -41,7 +44,7 @@ NUMBERS = [
     1000,
 ]
 INDICES = {
-    "ar": [0, 1, 2, 3, 3, 3, 3, 5, 5, 5, 5, 5, 5, 5, 5, 4, 4, 4, 3, 3, 5, 5, 5, 5, 4],
+    "ar": [0, 1, 2, 3, 3, 3, 3, 4, 4, 4, 4, 4, 4, 4, 4, 5, 5, 5, 3, 3, 4, 4, 4, 4, 5],
     "ru": [2, 0, 1, 1, 1, 2, 2, 2, 2, 2, 2, 0, 1, 2, 2, 2, 0, 1, 1, 2, 2, 2, 0, 1, 2],
     "pl": [2, 0, 1, 1, 1, 2, 2, 2, 2, 2, 2, 2, 1, 2, 2, 2, 2, 1, 1, 2, 2, 2, 2, 1, 2],
     "cs": [2, 0, 1, 1, 1, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2, 2],
@@ -52,8 +55,8 @@ ARABIC_USUAL_RULE = (
 )
 FORMS = {
     **dict.fromkeys(["ar"], 6),
-    **dict.fromkeys(["ru", "uk", "pl", "cs"], 3),
-    **dict.fromkeys(["fr", "en", "de", "es", "hi", "bn", "sw", "he"], 2),
+    **dict.fromkeys(["ru", "uk", "pl", "cs", "fr", "es", "he"], 3),
+    **dict.fromkeys(["en", "de", "hi", "bn", "sw"], 2),
     **dict.fromkeys(["zh", "ja"], 1),
 }
 CATEGORIES = {
@@ -104,9 +107,9 @@ def test_the_header_has_as_many_forms_as_the_language(tag, count):
     assert rule_of(plural_forms(tag))[0] == count
 
 
-def test_french_counts_zero_as_one():
+def test_french_counts_zero_as_one_and_has_a_form_for_millions():
     _, rule = rule_of(plural_forms("fr"))
-    assert [rule(number) for number in (0, 1, 2)] == [0, 0, 1]
+    assert [rule(number) for number in (0, 1, 2, 999_999, 1_000_000, 3_000_000)] == [0, 0, 2, 2, 1, 1]
 
 
 def test_an_arabic_file_with_the_usual_order_of_forms_keeps_it():

@@ -1,11 +1,10 @@
-import gettext
-
 import pytest
 from word_samples import FRENCH
 
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry
+from signage.words.plural_forms import plural_forms
 from signage.words.po_reader import read_catalogue
-from signage.words.po_writer import complete_header, plural_forms, write_catalogue
+from signage.words.po_writer import complete_header, write_catalogue
 
 NASTY = 'A "quoted" \\ back\\slash,\ttab,\nnew line, \u2028 separator, हिन्दी, \u2068isolate\u2069, {time}'
 
@@ -63,10 +62,6 @@ def test_a_template_names_no_language():
     assert "Plural-Forms" not in header
 
 
-def test_an_unknown_language_has_no_plural_rule():
-    assert plural_forms("zz") is None
-
-
 def test_the_order_of_the_entries_is_the_order_of_the_file():
     entries = [Entry(context=context, source="s", translation=text) for context, text in FRENCH.items()]
     result = read_catalogue(write_catalogue(catalogue(*entries)), "fr.po", "fr")
@@ -78,12 +73,3 @@ def test_the_file_ends_with_one_line_end(end):
     data = write_catalogue(catalogue(Entry(context="a", source="b")))
     assert data.endswith(b'msgstr ""\n')
     assert b"\r" not in data
-
-
-@pytest.mark.parametrize("tag", ["ar", "bn", "fr", "hi", "ja", "ru"])
-def test_the_plural_rule_is_one_that_gettext_reads(tag):
-    rule = plural_forms(tag)
-    assert rule.count(";") == 2
-    expression = rule.partition("plural=")[2].rstrip(";")
-    count = int(rule.removeprefix("nplurals=").partition(";")[0])
-    assert {gettext.c2py(expression)(number) for number in range(200)} == set(range(count))
