@@ -115,7 +115,12 @@ class _Judge:
 
 def looks_alike(one: Step, other: Step) -> bool:
     """Whether a learner cannot tell two steps apart: same words, same picture, same movement."""
-    return (one.text, one.picture, one.actions) == (other.text, other.picture, other.actions)
+    return (one.when, one.text, one.picture, one.actions) == (
+        other.when,
+        other.text,
+        other.picture,
+        other.actions,
+    )
 
 
 def rearranged(protocol: Protocol, phase: Phase, start: int, steps: Sequence[Step]) -> Protocol:

@@ -21,7 +21,7 @@ from signage.pages.quizzes import ContainerQuiz, MeaningQuiz, container_quiz, me
 from signage.pages.reasons import Examiner, Reason
 from signage.pages.rendering import Page
 from signage.pages.shared_pages import is_what_if
-from signage.pages.views import StepView, phase_view, step_views
+from signage.pages.views import StepView, container_view, phase_view, step_views
 from signage.pages.words import PageWords
 
 Exercise = OrderExercise | MeaningQuiz | ContainerQuiz | MistakeExercise
@@ -194,9 +194,9 @@ def _containers(context: PageContext, quiz: ContainerQuiz, views: Mapping[str, S
         for fixture in question.choices:
             kind, code = "tub" if fixture.kind == "tub" else "bin", fixture.code or ""
             sign = container_sign(kind, code, "")
-            choices.append(
-                Choice(f"{words.fixed(kind)} {words.code(code)}", fixture.id == question.right, sign)
-            )
+            word = container_view(context, fixture).word
+            text = f"{word} {words.code(code)}" if code else word
+            choices.append(Choice(text, fixture.id == question.right, sign))
         questions.append(Question(tuple(choices), text=views[question.step.id].headline))
     return questions
 

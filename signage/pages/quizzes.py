@@ -77,7 +77,7 @@ def container_quiz(protocol: Protocol, phase: Phase, ward: Ward) -> ContainerQui
     """A quiz about bins and tubs; None where the protocol uses fewer than two."""
     names = dict.fromkeys(step.action.bin for step in protocol.steps if step.action.bin)
     containers = [ward.fixtures[name] for name in names if name in ward.fixtures]
-    containers = sorted((each for each in containers if each.code), key=lambda each: each.code or "")
+    containers = sorted((each for each in containers if each.code or each.name), key=_label)
     known = {container.id for container in containers}
     steps = [step for step in phase.steps if step.action.bin in known]
     if len(containers) < 2 or not steps:
@@ -87,6 +87,11 @@ def container_quiz(protocol: Protocol, phase: Phase, ward: Ward) -> ContainerQui
         phase,
         tuple(ContainerQuestion(step, step.action.bin or "", tuple(containers)) for step in asked),
     )
+
+
+def _label(container: Fixture) -> tuple[bool, str]:
+    """By letter; those that have a name only come last."""
+    return container.code is None, container.code or container.name or ""
 
 
 def _distinct(steps: Sequence[Step]) -> list[Step]:

@@ -59,10 +59,10 @@ class WhatIfCard:
 def is_what_if(protocol: Protocol, phase: Phase) -> bool:
     """Whether the phase answers to an event.
 
-    Its layout says so, or its steps have a condition, or the protocol branches into another one: then each
-    of its phases is a way out of that one.
+    Its layout says so, or the protocol branches into another one: then each of its phases is a way out of
+    that one. A step with a condition makes no such phase: it is one of the steps, done only then.
     """
-    if phase.layout not in _IN_ORDER or any(step.when != "always" for step in phase.steps):
+    if phase.layout not in _IN_ORDER:
         return True
     return any(action.verb == "branch" for step in protocol.steps for action in step.actions)
 

@@ -8,7 +8,7 @@ from itertools import groupby
 
 from markupsafe import Markup
 
-from signage.model.library import Phase, Step
+from signage.model.library import Fixture, Phase, Step
 from signage.model.walk import zones_of_steps
 from signage.model.zone_pattern import pattern_of
 from signage.pages import address
@@ -36,7 +36,7 @@ class ZoneView:
 
 @dataclass(frozen=True)
 class ContainerView:
-    """The bin or tub that takes what a step removes."""
+    """The bin or tub that takes what a step removes; ``word`` is its name where no letter tells it."""
 
     sign: Markup
     word: str
@@ -46,24 +46,33 @@ class ContainerView:
 class StepView:
     """A step with all its words in one language.
 
-    ``seconds`` is 0 where the step has no time of its own. ``branch`` is the address and the name of the
-    protocol that the step leads to.
+    ``condition`` says when a conditional step is done. ``seconds`` is 0 where the step has no time of its
+    own. ``branch`` is the address and the name of the protocol that the step leads to.
     """
 
     step: Step
     number: str
+    condition: str | None
     headline: str
     detail: str | None
     why: str | None
     caution: str | None
     zone: ZoneView
-    container: ContainerView | None
+    containers: tuple[ContainerView, ...]
     picture: PictureKey
     picture_words: str
     seconds: int
     time: str | None
     address: str
     branch: tuple[str, str] | None = None
+
+    @property
+    def untold_time(self) -> str | None:
+        """The time of the step, where neither its headline nor its detail says it."""
+        told = self.time is not None and any(
+            self.time in (text or "") for text in (self.headline, self.detail)
+        )
+        return None if told else self.time
 
     @property
     def is_critical(self) -> bool:
@@ -149,12 +158,13 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
     return StepView(
         step=step,
         number=words.number(number),
+        condition=None if step.when == "always" else words.fixed(step.when),
         headline=context.step_headline(step),
         detail=words.step_text(protocol, step, "detail"),
         why=words.step_text(protocol, step, "why"),
         caution=words.step_text(protocol, step, "caution"),
         zone=zone_view(context, zone_id),
-        container=container_view(context, step),
+        containers=container_views(context, step),
         picture=picture_key(step, phase, words.is_right_to_left),
         picture_words=context.picture_words(step),
         seconds=seconds,
@@ -180,13 +190,22 @@ def zone_view(context: PageContext, zone_id: str) -> ZoneView:
     return ZoneView(zone_id, name, pattern_of(context.ward.zones[zone_id]).value)
 
 
-def container_view(context: PageContext, step: Step) -> ContainerView | None:
-    """The container that takes what the step removes, where it has one."""
-    fixture = context.ward.fixtures.get(step.action.bin or "")
-    if fixture is None:
-        return None
+def container_views(context: PageContext, step: Step) -> tuple[ContainerView, ...]:
+    """The containers that take what the step removes, each once."""
+    named = dict.fromkeys(action.bin for action in step.actions if action.bin)
+    return tuple(
+        container_view(context, context.ward.fixtures[name])
+        for name in named
+        if name in context.ward.fixtures
+    )
+
+
+def container_view(context: PageContext, fixture: Fixture) -> ContainerView:
+    """A container with its letter, or else its name, or else the plain word for its kind."""
     kind = "tub" if fixture.kind == "tub" else "bin"
     word, code = context.words.fixed(kind), fixture.code or ""
+    if not code and fixture.name is not None:
+        word = context.words.content(f"ward/{context.ward.id}/fixture/{fixture.id}")
     return ContainerView(container_sign(kind, code, f"{word} {code}".strip()), word)
 
 
