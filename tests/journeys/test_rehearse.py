@@ -25,12 +25,6 @@ def test_a_forgotten_rub_is_found_at_the_next_step_with_its_line(run, demo):
     assert re.search(r"layered-protection\.yaml:\d+:\d+: S1 HH-1 .*\[step hood-off\]", done.stdout)
 
 
-def test_check_finds_it_as_well(run, demo):
-    forget(demo, "rub-after-outer")
-    problems = json.loads(run(demo, "check", "--format", "json", expect=1).stdout)["problems"]
-    assert [(p["code"], p["step"]) for p in problems if p["code"].startswith("HH")] == [("HH-1", "hood-off")]
-
-
 def test_repairs_are_suggested_and_not_applied(run, demo):
     forget(demo, "rub-after-outer")
     before = (demo / "content/protocols/layered-protection.yaml").read_bytes()
