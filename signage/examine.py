@@ -16,9 +16,11 @@ from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.ground.errors import RefusedError
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
 from signage.links import training_problems
+from signage.model.mark import Mark
 from signage.project import Project, open_project
+from signage.release import Releases
 from signage.words.coverage import coverage_problems
 
 
@@ -38,14 +40,23 @@ Progress = Callable[..., Iterable[Any]]
 def check_project(
     project: Project, today: date, progress: Progress | None = None
 ) -> tuple[list[Problem], LookedAt]:
-    """All problems of all stages on a day, sorted; locales with faulty words are not composed."""
+    """All problems of all stages on a day, sorted; nothing is composed in a language that lacks its words."""
     words = coverage_problems(project.library, project.messages, project.locales)
-    faulty = {problem.locale for problem in words if problem.severity is not Severity.S3}
-    locales = tuple(tag for tag in project.locales_in_use if tag not in faulty)
-    requests = requests_for(project, Wanted(locales=locales)) if locales else ()
+    releases = Releases(project, today)
+    wanted = requests_for(project, Wanted())
+    requests = [each for each in wanted if releases.of(each.protocol, each.locale).is_worded]
+    locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
     drawn = _check_all(project, (*pictures, *requests), progress)
-    training = training_problems(project, requests)
+    training = training_problems(
+        project,
+        [
+            each
+            for each in requests
+            if releases.of(each.protocol, each.locale).decision.mark is not Mark.REFUSED
+        ],
+        today,
+    )
     problems = sorted({*words, *check_orders(project, today), *training, *drawn}, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
 

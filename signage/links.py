@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from datetime import date
 
 from signage.build import SheetRequest
-from signage.ground.edition import edition_date
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem
 from signage.model.library import Step
@@ -18,7 +18,7 @@ from signage.publish import publication_of
 _CARDS = "step-cards"
 
 
-def training_problems(project: Project, requests: Sequence[SheetRequest]) -> list[Problem]:
+def training_problems(project: Project, requests: Sequence[SheetRequest], today: date) -> list[Problem]:
     """A warning where no phone can reach the training address, and an error for each code without its page.
 
     The codes are those of the requested sheets; neither sheets nor pages are drawn for it.
@@ -29,7 +29,7 @@ def training_problems(project: Project, requests: Sequence[SheetRequest]) -> lis
     payloads = tuple(payloads_for(project, requests))
     if payloads:
         locales = tuple(dict.fromkeys(request.locale for request in requests))
-        problems += link_problems(payloads, _planned_files(project, locales), library.training_address)
+        problems += link_problems(payloads, _planned_files(project, locales, today), library.training_address)
     return problems
 
 
@@ -50,13 +50,13 @@ def payloads_for(project: Project, requests: Iterable[SheetRequest]) -> Iterator
             yield Payload(context.training_link(step), _CARDS, locale)
 
 
-def _planned_files(project: Project, locales: Sequence[str]) -> Mapping[str, bytes]:
+def _planned_files(project: Project, locales: Sequence[str], today: date) -> Mapping[str, bytes]:
     """The files that 'signage pages' would make in these locales; none where it would refuse to make any.
 
     Other locales are left alone: a fault of their words is told elsewhere and must not hide these.
     """
     try:
-        publication, _ = publication_of(project, edition_date().date(), locales)
+        publication, _ = publication_of(project, today, locales)
     except RefusedError:
         return {}
     return PlannedSite(publication)

@@ -16,6 +16,7 @@ from signage.ground.problem import Problem
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Protocol
+from signage.model.mark import Mark
 from signage.model.messages import Message, library_messages
 from signage.model.revision import protocol_revision
 from signage.pictograms.own_scenes import add_scenes, read_scenes
@@ -25,7 +26,7 @@ from signage.rehearse.report import Report, report_on
 from signage.rehearse.rules.table import RULE_OF
 from signage.rehearse.study import Study, study_protocol
 from signage.text.fonts import add_font_folder
-from signage.words.wording import Wording, open_wording
+from signage.words.wording import Wording, open_wording, source_texts
 
 
 @dataclass(frozen=True)
@@ -38,6 +39,7 @@ class Project:
     own_pictures: tuple[str, ...] = ()
     signed: frozenset[tuple[str, str]] = frozenset()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     @cached_property
@@ -77,6 +79,17 @@ class Project:
             self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag)
         return self._wordings[tag]
 
+    def proof_wording(self, tag: str) -> Wording:
+        """The words of a locale with each gap named in its place."""
+        if tag not in self._proofs:
+            sources = {
+                context: text
+                for kind in source_texts(self.messages).values()
+                for context, text in kind.items()
+            }
+            self._proofs[tag] = self.wording(tag).for_proof(sources)
+        return self._proofs[tag]
+
     def study(self, protocol: Protocol) -> Study:
         """What the rehearsal of a protocol of this library says; rehearsed once."""
         if protocol.id not in self._studies:
@@ -100,24 +113,31 @@ class Project:
         """The short revision code of a protocol."""
         return protocol_revision(self.library, protocol, self.picture_fingerprints)
 
-    def context(self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR) -> SheetContext:
+    def context(
+        self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT
+    ) -> SheetContext:
         """What the sheets of a protocol in a locale are made from, its critical steps marked."""
         marked = with_marks(protocol, self.study(protocol).steps.marked)
-        is_draft = (protocol.id, tag) not in self.signed
+        if mark is Mark.PROOF:
+            wording = self.proof_wording(tag)
+            return SheetContext(
+                self.library, marked, wording, self.source, wording.fixed("proof"), tone, mark
+            )
         return SheetContext(
-            self.library, marked, self.wording(tag), self.source, self.revision(protocol), tone, is_draft
+            self.library, marked, self.wording(tag), self.source, self.revision(protocol), tone, mark
         )
 
-    def picture_context(self, protocol: str, tag: str, tone: Tone = Tone.COLOUR) -> PictureContext:
+    def picture_context(
+        self, protocol: str, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT
+    ) -> PictureContext:
         """What sheets about the pictures of a protocol are made from, or about all where it is empty."""
         library = self.marked_library
         chosen = library.protocols[protocol] if protocol else None
         used = {step.picture for step in chosen.steps} if chosen else self.pictures
         prints = {name: scene_fingerprint(name) for name in used}
         code = revision_code(fingerprint(prints))
-        return PictureContext(
-            library, self.wording(tag), self.source, code, tuple(sorted(used)), chosen, tone
-        )
+        wording = self.proof_wording(tag) if mark is Mark.PROOF else self.wording(tag)
+        return PictureContext(library, wording, self.source, code, tuple(sorted(used)), chosen, tone, mark)
 
     @property
     def locales_in_use(self) -> tuple[str, ...]:

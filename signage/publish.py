@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from datetime import date
-from pathlib import Path, PurePosixPath
+from pathlib import Path
 
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_whole
-from signage.model.library import LocaleState
+from signage.ground.made_files import is_inside, take_away
+from signage.model.mark import Mark
 from signage.pages.address import FILE_LIST
 from signage.pages.publication import Publication
 from signage.pages.reasons import rehearsing
 from signage.pages.site import Site, build_site
 from signage.pages.words import PageWords
 from signage.project import Project
+from signage.release import Releases
 
 SITE_FOLDER = "site"
 """Where the site goes inside the folder for what is made."""
@@ -23,14 +25,15 @@ SITE_FOLDER = "site"
 
 @dataclass(frozen=True)
 class LeftOut:
-    """A language without pages, and why."""
+    """A language without pages, or a protocol without pages in it, and why."""
 
     locale: str
     why: str
+    protocol: str = ""
 
-    def as_json(self) -> dict[str, str]:
+    def as_json(self) -> dict[str, str | None]:
         """Its fields by name."""
-        return {"locale": self.locale, "why": self.why}
+        return {"locale": self.locale, "protocol": self.protocol or None, "why": self.why}
 
 
 @dataclass(frozen=True)
@@ -52,26 +55,55 @@ class Published:
 def publication_of(
     project: Project, made_on: date, locales: Sequence[str] = ()
 ) -> tuple[Publication, tuple[LeftOut, ...]]:
-    """What the pages are made from, and the languages that must not have any.
+    """What the pages are made from, and the languages and protocols that must not have any.
 
-    ``locales`` narrows the languages. A language with a gap is left out: another one never takes its place.
-    Raises RefusedError if none is left.
+    ``locales`` narrows the languages. What may not be printed has no page either; a language with a gap is
+    left out, and another one never takes its place. Raises RefusedError if nothing is left.
     """
+    releases = Releases(project, made_on)
+    protocols = project.library.protocols
     words: dict[str, PageWords] = {}
-    refused: list[LeftOut] = []
+    left_out: dict[tuple[str, str], LeftOut] = {}
     for tag in _by_readers(project, locales or project.locales_in_use):
-        reason = _reason_to_leave_out(project, tag)
-        if reason is None:
+        refused = {
+            name: LeftOut(tag, " ".join(map(str, decision.reasons)), protocol.code)
+            for name, protocol in protocols.items()
+            if (decision := releases.of(name, tag).decision).mark is Mark.REFUSED
+        }
+        left_out.update({(name, tag): each for name, each in refused.items()})
+        if len(refused) < len(protocols):
             words[tag] = PageWords(project.wording(tag))
-        else:
-            refused.append(LeftOut(tag, reason))
+    told = tuple(_worth_telling(project, left_out, words))
     if not words:
         raise RefusedError(
-            "No language has all its words, so there are no pages. " + " ".join(each.why for each in refused)
+            "No protocol can be shown in any language, so there are no pages. "
+            + " ".join(each.why for each in told)
         )
-    protocols = project.library.protocols
     revisions = {name: project.revision(protocol) for name, protocol in protocols.items()}
-    return Publication(project.marked_library, words, revisions, made_on), tuple(refused)
+    made = Publication(
+        project.marked_library,
+        words,
+        revisions,
+        made_on,
+        left_out=frozenset(left_out),
+        approved=project.signed,
+    )
+    return made, told
+
+
+def _worth_telling(
+    project: Project, left_out: Mapping[tuple[str, str], LeftOut], words: Mapping[str, PageWords]
+) -> Iterator[LeftOut]:
+    """A language without any pages once; of another one what is missing though it is in use for it."""
+    told: set[str] = set()
+    for (name, tag), each in left_out.items():
+        locale = project.library.locales.get(tag)
+        if tag not in words:
+            if tag not in told:
+                told.add(tag)
+                yield replace(each, protocol="")
+        elif locale is None or locale.is_in_use_for(name):
+            yield each
 
 
 def site_of(project: Project, publication: Publication) -> Site:
@@ -84,9 +116,9 @@ def publish(project: Project, output: Path, made_on: date, locales: Sequence[str
     publication, refused = publication_of(project, made_on, locales)
     site = site_of(project, publication)
     folder = output / SITE_FOLDER
-    removed = _take_away(folder, _listed(folder) - site.files.keys())
+    removed = take_away(folder, _listed(folder) - site.files.keys())
     write_site(folder, site.files)
-    return Published(folder, site, tuple(publication.words), refused, removed)
+    return Published(folder, site, tuple(publication.words), refused, len(removed))
 
 
 def write_site(folder: Path, files: Mapping[str, bytes]) -> None:
@@ -104,45 +136,10 @@ def _by_readers(project: Project, tags: Iterable[str]) -> list[str]:
     return sorted(tags, key=lambda tag: -sum(ward.readers.get(tag, 0) for ward in wards))
 
 
-def _reason_to_leave_out(project: Project, tag: str) -> str | None:
-    locale = project.library.locales.get(tag)
-    if locale is not None and locale.state is LocaleState.IN_WORK:
-        return f"{tag} is still in work: finish its words and set its state to in-use in library.yaml."
-    gaps = project.wording(tag).gaps
-    if gaps:
-        return (
-            f"{tag} lacks {len(gaps)} texts, such as '{gaps[0]}': complete locales/{tag}/LC_MESSAGES "
-            f"('signage words progress' counts what is missing)."
-        )
-    return None
-
-
 def _listed(folder: Path) -> set[str]:
     """The files of an earlier run; a line that leads out of the folder counts for nothing."""
     try:
         lines = (folder / FILE_LIST).read_text(encoding="utf-8").splitlines()
     except (OSError, UnicodeDecodeError):
         return set()
-    return {line for line in lines if _is_inside(line)}
-
-
-def _is_inside(name: str) -> bool:
-    path = PurePosixPath(name)
-    return bool(name) and not path.is_absolute() and ".." not in path.parts and "\\" not in name
-
-
-def _take_away(folder: Path, names: Iterable[str]) -> int:
-    """Remove the files and the folders that are empty then; says how many files went."""
-    root = folder.resolve()
-    removed = 0
-    for name in names:
-        path = folder / name
-        if not path.is_file() or path.is_symlink() or root not in path.resolve().parents:
-            continue
-        path.unlink()
-        removed += 1
-        for parent in path.parents:
-            if parent == folder or any(parent.iterdir()):
-                break
-            parent.rmdir()
-    return removed
+    return {line for line in lines if is_inside(line)}

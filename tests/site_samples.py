@@ -40,7 +40,8 @@ UNEXAMINED = Examiner(lambda _protocol: [], lambda _protocol: [])
 def publication():
     made, refused = publication_of(project(), MADE_ON, LANGUAGES)
     assert not refused, refused
-    return replace(made, is_left_out=lambda protocol: protocol.id not in PROTOCOLS)
+    others = {name for name in made.library.protocols if name not in PROTOCOLS}
+    return replace(made, left_out=frozenset((name, tag) for name in others for tag in made.words))
 
 
 @lru_cache(maxsize=1)

@@ -24,6 +24,8 @@ def chosen(
     papers: Sequence[str] | None,
     tone: str,
     seed: int = 1,
+    *,
+    is_for_proof: bool = False,
 ) -> Wanted:
     """The request in the library's own names; raises WrongUsageError that says what exists."""
     library = project.library
@@ -43,6 +45,7 @@ def chosen(
         tuple(paper_of(paper).name for paper in chosen_papers),
         Tone(tone),
         seed,
+        is_for_proof,
     )
 
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 import os
 import sys
 import time
-from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
@@ -22,11 +21,6 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import print_json
-
-if TYPE_CHECKING:
-    from signage.build import Drawn, Refused, Wanted
-    from signage.project import Project
 
 
 @typer_application.command()
@@ -49,6 +43,17 @@ def draw(
     ] = 1,
     png: Annotated[bool, typer.Option("--png", help="Also pictures of the pages.")] = False,
     resolution: Annotated[int, typer.Option(min=36, max=600, help="Dots per inch of the pictures.")] = 110,
+    proof: Annotated[
+        bool,
+        typer.Option(
+            "--proof",
+            help="What is refused for its faults comes as a proof: faults outlined, no code, not to be "
+            "posted. Also for languages in work.",
+        ),
+    ] = False,
+    keep: Annotated[
+        bool, typer.Option("--keep", help="Name outdated files of earlier runs, but remove none.")
+    ] = False,
     content: ContentOption = CONTENT,
     locales: LocalesOption = LOCALES,
     output: OutputOption = OUTPUT,
@@ -56,98 +61,28 @@ def draw(
     quiet: QuietOption = False,
 ) -> int:
     """Draw sheets; without options, every sheet of the library in every language in use."""
-    from signage.build import draw_all, requests_for
-    from signage.check.blockers import reasons_not_to_print
+    from signage.build import requests_for
     from signage.cli.choice import chosen
+    from signage.cli.draw_report import report_drawn
+    from signage.draw import Drawn, draw_all, jobs_for
+    from signage.drawn_files import clear_outdated
+    from signage.ground.day import today
     from signage.project import open_project
+    from signage.release import Releases
 
     started = time.monotonic()
     project = open_project(content, locales)
-    wanted = chosen(project, protocol, locale, sheet, paper, tone, seed)
-    requests = requests_for(project, wanted)
-    results = draw_all(
-        project, requests, output, reasons_not_to_print, resolution if png else 0, workers=os.cpu_count() or 1
+    wanted = chosen(project, protocol, locale, sheet, paper, tone, seed, is_for_proof=proof)
+    releases = Releases(project, today())
+    jobs = jobs_for(
+        releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
+    results = draw_all(project, jobs, output, workers=os.cpu_count() or 1)
     if form is Format.TEXT and not quiet and sys.stderr.isatty():
         from rich.progress import track
 
-        results = iter(track(results, description="Drawing", total=len(requests)))
+        results = iter(track(results, description="Drawing", total=len(jobs)))
     made = list(results)
+    cleared = clear_outdated(output, wanted, [each for each in made if isinstance(each, Drawn)], keeps=keep)
     seconds = round(time.monotonic() - started, 2)
-    return _report(project, wanted, made, output, form, quiet, seconds)
-
-
-def _report(
-    project: Project,
-    wanted: Wanted,
-    made: list[Drawn | Refused],
-    output: Path,
-    form: Format,
-    quiet: bool,
-    seconds: float,
-) -> int:
-    from signage.build import Drawn, Refused
-    from signage.unmade import reasons_for_nothing
-
-    unmade = reasons_for_nothing(project, wanted)
-    sheets = [result for result in made if isinstance(result, Drawn)]
-    refused = [result for result in made if isinstance(result, Refused)]
-    if form is Format.JSON:
-        print_json(
-            {
-                "sheets": [sheet.as_json() for sheet in sheets],
-                "refused": [refusal.as_json() for refusal in refused],
-                "unmade": list(unmade),
-                "seconds": seconds,
-            }
-        )
-        return int(bool(refused or unmade))
-    if not quiet:
-        _print_summary(sheets, output, seconds)
-        _print_left_out(project, wanted)
-    for refusal in refused:
-        what = ", ".join(part for part in (refusal.protocol, refusal.kind) if part)
-        sys.stderr.write(f"Refused: {what}, {refusal.locale}: {refusal.why}\n")
-    for reason in unmade:
-        sys.stderr.write(f"Not made: {reason}\n")
-    return int(bool(refused or unmade))
-
-
-def _print_summary(sheets: list[Drawn], output: Path, seconds: float) -> None:
-    from collections import Counter
-
-    from rich.console import Console
-    from rich.table import Table
-
-    pages: Counter[tuple[str, str, str]] = Counter()
-    files: Counter[tuple[str, str, str]] = Counter()
-    for sheet in sheets:
-        key = (sheet.locale, sheet.protocol, sheet.sheet_kind)
-        pages[key] += sheet.pages
-        files[key] += 1
-    table = Table(title=None, box=None, pad_edge=False)
-    for heading in ("Language", "Protocol", "Sheet"):
-        table.add_column(heading)
-    table.add_column("Files", justify="right")
-    table.add_column("Pages", justify="right")
-    for key, number in files.items():
-        table.add_row(*key, str(number), str(pages[key]))
-    console = Console(highlight=False)
-    console.print(table)
-    console.print(
-        f"{len(sheets)} files, {sum(sheet.pages for sheet in sheets)} pages in {output}/, {seconds:.1f} s."
-    )
-    if any(sheet.is_draft for sheet in sheets):
-        console.print(
-            "Every sheet is marked DRAFT: nobody has signed its words and its order. Not for clinical use."
-        )
-
-
-def _print_left_out(project: Project, wanted: Wanted) -> None:
-    from signage.model.library import LocaleState
-
-    if wanted.locales:
-        return
-    for tag, locale in project.library.locales.items():
-        if locale.state is LocaleState.IN_WORK:
-            print(f"Left out: {tag} is in work; 'signage words progress' tells how far it is.")
+    return report_drawn(project, wanted, made, cleared, output, form, seconds, is_quiet=quiet)

@@ -90,5 +90,6 @@ def _report(project: Project, published: Published, form: Format, quiet: bool, s
     if warning is not None and not quiet:
         print_problems([warning], is_json=False)
     for refusal in published.refused:
-        sys.stderr.write(f"Refused: {refusal.locale}: {refusal.why}\n")
+        what = ", ".join(part for part in (refusal.locale, refusal.protocol) if part)
+        sys.stderr.write(f"Refused: {what}: {refusal.why}\n")
     return int(bool(published.refused))

@@ -7,6 +7,7 @@ from typing import Protocol as Shape
 
 from signage.compose.theme import Tone
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
+from signage.model.mark import Mark
 from signage.model.training_path import training_path
 from signage.words.wording import Wording
 
@@ -23,8 +24,12 @@ class Speaking(Shape):
         """The words of the language of its authors."""
 
     @property
+    def mark(self) -> Mark:
+        """What the sheet is printed as."""
+
+    @property
     def is_draft(self) -> bool:
-        """Whether nobody has signed it."""
+        """Whether it is not released: a draft or a proof."""
 
     @property
     def is_source_language(self) -> bool:
@@ -46,7 +51,12 @@ class SheetContext:
     source: Wording
     revision: str
     tone: Tone = Tone.COLOUR
-    is_draft: bool = True
+    mark: Mark = Mark.DRAFT
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether it is not released: a draft or a proof."""
+        return self.mark is not Mark.NONE
 
     @property
     def ward(self) -> Ward:

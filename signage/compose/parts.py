@@ -10,6 +10,7 @@ from signage.compose.context import SheetContext, Speaking
 from signage.compose.typesetting import Face, line_width
 from signage.drawing.marks import Structure
 from signage.model.library import Fixture
+from signage.words.wording import Wording
 
 RULER_MM = 50.0
 """Never scaled: it proves that a print is at full size."""
@@ -18,6 +19,16 @@ RULER_MM = 50.0
 def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
     """The width of a framed word."""
     return line_width(word, canvas.face(700), points) + 0.45 * height * 1.6
+
+
+def state_word(context: Speaking) -> str:
+    """The word for what a sheet that is not released is: DRAFT or PROOF."""
+    return context.wording.fixed(context.mark.value)
+
+
+def state_sentence(context: Speaking, wording: Wording) -> str:
+    """The sentence that keeps a sheet that is not released from being followed or posted."""
+    return wording.fixed(f"{context.mark.value}-sentence")
 
 
 def draft_tag(
@@ -31,11 +42,11 @@ def draft_tag(
     *,
     is_at_end: bool = False,
 ) -> float:
-    """The framed word DRAFT with its start (or end) edge at x; returns its width, 0 on approved sheets."""
+    """The framed word DRAFT or PROOF with its start (or end) edge at x; returns its width, 0 if released."""
     if not context.is_draft:
         return 0.0
     face = canvas.face(700)
-    word = context.wording.fixed("draft")
+    word = state_word(context)
     width = tag_width(canvas, word, height, points)
     left = x - width if is_at_end else x
     with canvas.group(
@@ -58,12 +69,13 @@ def draft_tag(
 
 
 def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
-    """The draft sentence along all four edges, in the language of the sheet and of its source."""
+    """The draft or proof sentence along all four edges, in the language of the sheet and of its source."""
     if not context.is_draft:
         return
-    sentences = [(context.wording.fixed("draft-sentence"), canvas.face(600))]
+    sentences = [(state_sentence(context, context.wording), canvas.face(600))]
     if not context.is_source_language:
-        sentences.append((context.source.fixed("draft-sentence"), canvas.face(600, wording=context.source)))
+        sentence = state_sentence(context, context.source)
+        sentences.append((sentence, canvas.face(600, wording=context.source)))
     widths = [line_width(text, face, points) for text, face in sentences]
     gap = points * 0.8
     unit = sum(widths) + gap * (len(widths) - 1)

@@ -8,6 +8,7 @@ from signage.compose.theme import Tone
 from signage.compose.typesetting import Face
 from signage.ground.language import script_of
 from signage.model.library import Library, Protocol
+from signage.model.mark import Mark
 from signage.pictograms.scenes import scene_names, scene_of
 from signage.words.wording import MissingMessageError, Wording
 
@@ -39,7 +40,12 @@ class PictureContext:
     pictures: tuple[str, ...]
     protocol: Protocol | None = None
     tone: Tone = Tone.COLOUR
-    is_draft: bool = True
+    mark: Mark = Mark.DRAFT
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether it is not released: a draft or a proof."""
+        return self.mark is not Mark.NONE
 
     @property
     def is_source_language(self) -> bool:

@@ -152,7 +152,7 @@ def picture_document(
         is_right_to_left=wording.is_right_to_left,
         pages=tuple(pages),
         file_stem=f"{context.file_start}{stem or kind}-{wording.tag}",
-        is_draft=context.is_draft,
+        mark=context.mark.value,
         fit=tuple(dict.fromkeys(step for canvas in canvases for step in canvas.fit_steps)),
         overflows=tuple(dict.fromkeys(overflow for canvas in canvases for overflow in canvas.overflows)),
     )

@@ -64,7 +64,7 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
         is_right_to_left=wording.is_right_to_left,
         pages=tuple(canvas.page() for canvas in canvases),
         file_stem=f"{context.protocol.id}-pocket-checklist-{wording.tag}",
-        is_draft=context.is_draft,
+        mark=context.mark.value,
         fit=tuple(step for canvas in canvases for step in canvas.fit_steps),
         overflows=tuple(overflow for canvas in canvases for overflow in canvas.overflows),
     )

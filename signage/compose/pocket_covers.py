@@ -311,7 +311,7 @@ def back_panel(canvas: Canvas, context: SheetContext) -> Canvas:
     revision, page_line, owner, review = parts.control_lines(context, page)
     lines = [f"{code} · {revision}", owner, review, page_line]
     if context.is_draft:
-        lines.append(wording.fixed("draft-sentence"))
+        lines.append(parts.state_sentence(context, wording))
         if not context.is_source_language:
             lines.append(wording.fixed("translation-unverified"))
     y += 1.2

@@ -40,6 +40,6 @@ def poster_sheet(
         pages=tuple(pages),
         file_stem=f"{protocol.id}-poster-{phase.id}-{wording.tag}",
         phase=phase.id,
-        is_draft=context.is_draft,
+        mark=context.mark.value,
         fit=tuple(dict.fromkeys(climbed)),
     )

@@ -70,7 +70,7 @@ def compose_step_cards(context: SheetContext, width: float = 105.0, height: floa
         is_right_to_left=wording.is_right_to_left,
         pages=tuple(pages),
         file_stem=f"{context.protocol.id}-step-cards-{wording.tag}",
-        is_draft=context.is_draft,
+        mark=context.mark.value,
         fit=tuple(fit),
         overflows=tuple(overflows),
     )

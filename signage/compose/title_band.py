@@ -13,7 +13,7 @@ from typing import NamedTuple
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.key_box import WANTED_RULE, KeyBox, KeyWords
-from signage.compose.parts import draft_tag, tag_width
+from signage.compose.parts import draft_tag, state_word, tag_width
 from signage.compose.theme import Band
 from signage.compose.typesetting import Fitted, fit_ink, line_width, sizes_down
 from signage.drawing.marks import FitStep, Structure
@@ -159,7 +159,7 @@ class TitleBand:
         """The width of the draft tag, which ``draft_tag`` draws."""
         if not self.context.is_draft:
             return 0.0
-        word = self.context.wording.fixed("draft")
+        word = state_word(self.context)
         return tag_width(self.canvas, word, 7 * self.k, 12 * self.k)
 
     def _overline(self, end: float) -> None:

@@ -183,7 +183,10 @@ class Overflow:
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A finished document to paint: pages with all that a file name, a title and a rule need."""
+    """A finished document to paint: pages with all that a file name, a title and a rule need.
+
+    ``mark`` is what it is printed as: none, draft or proof.
+    """
 
     kind: str
     protocol: str
@@ -196,9 +199,14 @@ class Sheet:
     file_stem: str
     phase: str = ""
     step: str = ""
-    is_draft: bool = True
+    mark: str = "draft"
     fit: tuple[FitStep, ...] = ()
     overflows: tuple[Overflow, ...] = ()
+
+    @property
+    def is_draft(self) -> bool:
+        """Whether it is not released: a draft or a proof."""
+        return self.mark != "none"
 
 
 def walk(marks: tuple[Mark, ...], transform: Affine = IDENTITY) -> Iterator[tuple[Mark, Affine]]:

@@ -44,6 +44,9 @@ class Declared:
     protocols: Mapping[str, frozenset[str]] = field(default_factory=dict)
     """Protocol to its phases."""
 
+    codes: frozenset[str] = frozenset()
+    """The codes of the protocols."""
+
     is_complete: bool = True
     """Whether every ward and protocol file could be read as YAML."""
 
@@ -69,6 +72,7 @@ def gather(
         locales=None if library is None else dict.fromkeys(entries_of(library, "locales"), "locale"),
         wards={name.text: _ward(node) for node in wards if (name := text_of(node, "ward"))},
         protocols={name.text: _phases(node) for node in protocols if (name := text_of(node, "protocol"))},
+        codes=frozenset(code.text for node in protocols if (code := text_of(node, "code"))),
         is_complete=None not in (*wards, *protocols),
     )
 

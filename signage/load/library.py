@@ -177,7 +177,7 @@ def _build_library(readings: _Readings) -> Library:
     return Library(
         name=entry.name,
         source_locale=entry.source_language,
-        locales=build_locales(entry, node),
+        locales=build_locales(entry, node, {protocol.code: protocol.id for protocol in protocols}),
         training_address=entry.training_address,
         papers=entry.papers,
         garments=build_kit(*readings.kit.valid),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated
 
 from signage.load.building import build, build_each, places_below, table
@@ -36,6 +37,9 @@ class LocaleEntry(Entry):
 
     register_: Annotated[str, one_of("formal", "familiar")] | None = None
     """How readers are addressed."""
+
+    protocols: tuple[ReadableText, ...] = ()
+    """Codes or ids of the protocols it is in use for; for all others it is in work. Without it, for all."""
 
 
 class LibraryEntry(Entry):
@@ -80,14 +84,17 @@ class TermsEntry(Entry):
     """Each term by its identifier."""
 
 
-def build_locales(entry: LibraryEntry, node: Node) -> dict[str, Locale]:
-    """The locales of a valid library.yaml in the order of the file."""
+def build_locales(entry: LibraryEntry, node: Node, ids: Mapping[str, str]) -> dict[str, Locale]:
+    """The locales of a valid library.yaml in the order of the file; ``ids`` finds protocols by code."""
     return build_each(
         Locale,
         entry.locales,
         child(node, "locales"),
         id_field="tag",
-        more=lambda _tag, locale: {"state": LocaleState(locale.state)},
+        more=lambda _tag, locale: {
+            "state": LocaleState(locale.state),
+            "protocols": tuple(ids.get(name, name) for name in locale.protocols),
+        },
     )
 
 

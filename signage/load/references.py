@@ -25,10 +25,14 @@ def picture_problems(text: Text | None, known: Collection[str] | None) -> Iterat
 
 
 def library_problems(library: Node, declared: Declared) -> Iterator[Problem]:
-    """The source language is one of the locales."""
+    """The source language is one of the locales; protocols that a language is in use for exist."""
     source = text_of(library, "source-language")
     if source is not None:
         yield from _tag_problems(source, declared.locales)
+    for locale in entries_of(library, "locales").values():
+        for protocol in texts_of(locale, "protocols"):
+            if protocol.text not in declared.codes:
+                yield from _protocol_problems(protocol, declared)
 
 
 def kit_problems(kit: Node, declared: Declared, pictures: Collection[str] | None) -> Iterator[Problem]:
@@ -85,18 +89,23 @@ def _locale_keys(node: Node | None, locales: Names | None) -> Iterator[Problem]:
             yield from _tag_problems(Text(key, node.key_place(key)), locales)
 
 
+def _protocol_problems(protocol: Text, declared: Declared) -> Iterator[Problem]:
+    """A protocol that no file declares."""
+    if declared.is_complete and protocol.text not in declared.protocols:
+        yield faults.UNKNOWN_REFERENCE.at(
+            protocol.place,
+            f"'{shorten(protocol.text)}' is not a protocol.",
+            suggest(protocol.text, declared.protocols, "There are"),
+        )
+
+
 def _sheet_problems(sheet: Text, declared: Declared) -> Iterator[Problem]:
     """A sheet of a slot: ``protocol`` or ``protocol/phase``."""
     if not declared.is_complete:
         return
     protocol, slash, phase = sheet.text.partition("/")
-    if protocol not in declared.protocols:
-        yield faults.UNKNOWN_REFERENCE.at(
-            sheet.place,
-            f"'{shorten(protocol)}' is not a protocol.",
-            suggest(protocol, declared.protocols, "There are"),
-        )
-    elif slash and phase not in declared.protocols[protocol]:
+    yield from _protocol_problems(Text(protocol, sheet.place), declared)
+    if protocol in declared.protocols and slash and phase not in declared.protocols[protocol]:
         yield faults.UNKNOWN_REFERENCE.at(
             sheet.place,
             f"'{shorten(phase)}' is not a phase of the protocol '{protocol}'.",

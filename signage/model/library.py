@@ -41,13 +41,22 @@ class LocaleState(StrEnum):
 
 @dataclass(frozen=True, kw_only=True)
 class Locale(Located):
-    """A language of the library. ``numerals`` is a CLDR numbering system or None for the locale's own."""
+    """A language of the library. ``numerals`` is a CLDR numbering system or None for the locale's own.
+
+    ``protocols`` are the ids of those that an ``in-use`` language is in use for; it is in work for all
+    others. Empty means all.
+    """
 
     tag: str
     owner: str
     state: LocaleState
     numerals: str | None = None
     register: str | None = None
+    protocols: tuple[str, ...] = ()
+
+    def is_in_use_for(self, protocol: str) -> bool:
+        """Whether sheets of the protocol with this id are printed in this language."""
+        return self.state is LocaleState.IN_USE and (not self.protocols or protocol in self.protocols)
 
 
 @dataclass(frozen=True, kw_only=True)

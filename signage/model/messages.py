@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
@@ -85,6 +85,23 @@ def protocol_messages(protocol: Protocol) -> Iterator[Message]:
             )
         for step in phase.steps:
             yield from step_messages(protocol, step)
+
+
+def contexts_of_protocol(protocol: Protocol, messages: Iterable[Message]) -> frozenset[str]:
+    """The contexts of all texts that sheets and pages of a protocol may show.
+
+    Its own, its ward's, the kit's and the names of its pictures; those of other protocols and wards are not
+    among them.
+    """
+    pictures = {step.picture for step in protocol.steps}
+    ward = f"ward/{protocol.ward}/"
+    return frozenset(
+        message.context
+        for message in messages
+        if message.protocol in {None, protocol.id}
+        and (message.role is not MessageRole.PICTURE or message.picture in pictures)
+        and (not message.context.startswith("ward/") or message.context.startswith(ward))
+    )
 
 
 def library_messages(library: Library) -> tuple[Message, ...]:

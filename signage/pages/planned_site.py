@@ -32,7 +32,7 @@ class PlannedSite(Mapping[str, bytes]):
 
 def _pages_of_codes(publication: Publication) -> Iterator[Page]:
     for words in publication.words.values():
-        for protocol in publication.protocols():
+        for protocol in publication.protocols(words.tag):
             context = PageContext(publication, protocol, words)
             yield overview_page(context, has_practice=False)
             yield from step_pages(context)

@@ -81,7 +81,7 @@ def protocol_page(
         words=words,
         title=f"{title} · {name}" if title else name,
         values={"code": protocol.code, "title": context.title, **values},
-        languages={tag: address_of(tag) for tag in context.publication.words},
+        languages={tag: address_of(tag) for tag in context.publication.languages_of(protocol)},
         up=up or (overview, f"{words.code(protocol.code)} {context.title}"),
         theme=theme,
         is_draft=context.is_draft,

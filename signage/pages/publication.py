@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
@@ -16,7 +16,8 @@ class Publication:
 
     ``words`` are by locale, in the order in which languages are offered. ``revisions`` are the codes of the
     protocols as they stand, ``earlier_revisions`` the codes that they have replaced, both by protocol.
-    ``approved`` names protocol and locale of what is no draft. ``made_on`` is printed on every page.
+    ``approved`` names protocol and locale of what is no draft, ``left_out`` of what must have no pages.
+    ``made_on`` is printed on every page.
     """
 
     library: Library
@@ -25,12 +26,21 @@ class Publication:
     made_on: date
     earlier_revisions: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     approved: frozenset[tuple[str, str]] = frozenset()
-    is_left_out: Callable[[Protocol], bool] = lambda _protocol: False
+    left_out: frozenset[tuple[str, str]] = frozenset()
 
-    def protocols(self) -> tuple[Protocol, ...]:
-        """The protocols that have pages, by their codes: P2 before P10."""
-        shown = (each for each in self.library.protocols.values() if not self.is_left_out(each))
+    def protocols(self, tag: str | None = None) -> tuple[Protocol, ...]:
+        """The protocols that have pages, in a language or in any, by their codes: P2 before P10."""
+        tags = self.words if tag is None else (tag,)
+        shown = (
+            each
+            for each in self.library.protocols.values()
+            if any((each.id, language) not in self.left_out for language in tags)
+        )
         return tuple(sorted(shown, key=lambda protocol: (len(protocol.code), protocol.code)))
+
+    def languages_of(self, protocol: Protocol) -> tuple[str, ...]:
+        """The languages in which a protocol has pages."""
+        return tuple(tag for tag in self.words if (protocol.id, tag) not in self.left_out)
 
 
 @dataclass(frozen=True)

@@ -105,7 +105,7 @@ def not_found_page(publication: Publication) -> Page:
 
 def contents_page(publication: Publication, words: PageWords) -> Page:
     """All protocols in one language."""
-    entries = [_entry(words, protocol) for protocol in publication.protocols()]
+    entries = [_entry(words, protocol) for protocol in publication.protocols(words.tag)]
     return Page(
         address=address.contents(words.tag),
         template="contents.html",
@@ -145,7 +145,7 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
     """Every stop rule, then one card for each phase that answers to an event."""
     rules: list[StopRule] = []
     cards: list[WhatIfCard] = []
-    contexts = [PageContext(publication, protocol, words) for protocol in publication.protocols()]
+    contexts = [PageContext(publication, protocol, words) for protocol in publication.protocols(words.tag)]
     for context in contexts:
         for phase in context.protocol.phases:
             view = phase_view(context, phase)

@@ -67,7 +67,7 @@ def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) 
     for words in publication.words.values():
         yield contents_page(publication, words)
         yield what_if_page(publication, words)
-        for protocol in publication.protocols():
+        for protocol in publication.protocols(words.tag):
             context = PageContext(publication, protocol, words)
             plan = plans[protocol.id]
             yield overview_page(context, has_practice=bool(plan))

@@ -177,7 +177,7 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
 def _branch(context: PageContext, step: Step) -> tuple[str, str] | None:
     """The page of the protocol that the step leads to, if it has one."""
     goals = {action.to for action in step.actions if action.verb == "branch"}
-    goal = next((each for each in context.publication.protocols() if each.id in goals), None)
+    goal = next((each for each in context.publication.protocols(context.tag) if each.id in goals), None)
     if goal is None:
         return None
     title = context.words.content(f"{goal.id}/title")

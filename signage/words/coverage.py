@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
 from signage.model.library import Library, LocaleState, Protocol, Step
-from signage.model.messages import Message, MessageRole
+from signage.model.messages import Message, MessageRole, contexts_of_protocol
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path, kinds_of
 from signage.words.entry_checks import Fault, faults_of_translation
 from signage.words.interface import FIXED_TEXTS
@@ -38,10 +38,25 @@ def coverage_problems(library: Library, messages: Sequence[Message], locales: Pa
         found = locale_problems(library, messages, locales, tag)
         if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
             found = [replace(problem, is_in_work=True) for problem in found if problem.code not in _GAPS]
+        elif locale.protocols:
+            needed = _texts_of(library, messages, locale.protocols)
+            found = [
+                each if each.text in needed else replace(each, is_in_work=True)
+                for each in found
+                if each.text in needed or each.code not in _GAPS
+            ]
         problems.extend(found)
     if library.source_locale not in library.locales:
         problems.extend(locale_problems(library, messages, locales, library.source_locale))
     return problems
+
+
+def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable[str]) -> set[str | None]:
+    """The contexts of all texts that sheets and pages of the protocols show, fixed words among them."""
+    contexts: set[str | None] = {f"interface/{name}" for name in FIXED_TEXTS} | {None}
+    for name in protocols:
+        contexts |= contexts_of_protocol(library.protocols[name], messages)
+    return contexts
 
 
 def locale_problems(library: Library, messages: Sequence[Message], locales: Path, tag: str) -> list[Problem]:

@@ -12,6 +12,18 @@ __all__ = ["FIXED_TEXTS", "FixedText"]
 _TEXTS = (
     _fixed("draft", "DRAFT", "Mark in a small frame on every sheet that is not approved.", 10),
     _fixed("draft-sentence", "Draft. Not for clinical use.", "Printed along all four edges.", 40),
+    _fixed(
+        "proof",
+        "PROOF",
+        "Mark in a small frame on a print for proofreading that is known to have faults.",
+        10,
+    ),
+    _fixed(
+        "proof-sentence",
+        "Proof. Has faults. Not to be posted.",
+        "Printed along all four edges of a print for proofreading.",
+        44,
+    ),
     _fixed("critical", "Critical", "Mark on a step where a mistake can hurt.", 16),
     _fixed("stop", "Stop", "Key word of the rule box on taking-off sheets.", 9),
     _fixed("caution", "Caution", "Key word of the rule box; label on step cards.", 10),
@@ -102,3 +114,6 @@ _TEXTS = (
 
 FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
+
+TRIAL_CONTEXTS = frozenset(f"interface/{text.id}" for text in TRIAL_TEXTS)
+"""Contexts of the fixed words of sheets about pictures, which no sheet or page of a protocol shows."""

@@ -77,6 +77,9 @@ class _Text:
     text: str | None
     lack: str = ""
     place: Place = NOWHERE
+    is_checked: bool = True
+    as_written: str = ""
+    """What a catalogue holds although it must not be printed, for proofs."""
 
 
 class Wording:
@@ -96,6 +99,7 @@ class Wording:
         self._library = library
         self._texts = texts
         self._numerals = numerals
+        self._is_for_proof = False
 
     @property
     def gaps(self) -> tuple[str, ...]:
@@ -119,6 +123,27 @@ class Wording:
     def _origins(self) -> TextOrigins:
         return TextOrigins({context: text.text for context, text in self._texts.items() if text.text})
 
+    @property
+    def unchecked(self) -> frozenset[str]:
+        """The contexts whose text no second person has checked, or that are left as a machine made them."""
+        return frozenset(context for context, text in self._texts.items() if not text.is_checked)
+
+    def for_proof(self, sources: Mapping[str, str]) -> Wording:
+        """The same words with each gap named in its place, for prints that are only read through.
+
+        ``sources`` are the source texts by context. A name is no longer than the text it stands for, so
+        that it fits where that would; a placeholder without a value stays as it is written.
+        """
+        named = {
+            context: text
+            if text.text is not None
+            else _Text(text.as_written or _name_of_gap(context, sources.get(context, "")), place=text.place)
+            for context, text in self._texts.items()
+        }
+        proof = Wording(self._library, self.tag, named, self._numerals, self.name)
+        proof._is_for_proof = True
+        return proof
+
     def content(self, context: str, **values: str) -> str:
         """The text of a context, such as ``kit/apron/name``, with its placeholders filled.
 
@@ -128,6 +153,10 @@ class Wording:
         found = self._texts.get(context, _Text(None, "the library has no such text"))
         if found.text is None:
             raise MissingMessageError(self.tag, context, found.lack, found.place)
+        if self._is_for_proof and has_stray_brace(found.text):
+            return tie(found.text, self.tag)
+        if self._is_for_proof:
+            values = {name: f"{{{name}}}" for name in placeholder_names(found.text)} | values
         try:
             return tie(fill(found.text, values), self.tag)
         except KeyError as error:
@@ -269,14 +298,33 @@ def _entries(
 
 def _text_of(entry: Entry | None, source: str, file: Place) -> _Text:
     place = file if entry is None else entry.place
+    lack = _lack_of(entry, source)
+    if entry is None or lack:
+        written = "" if entry is None or is_blank(entry.translation) else entry.translation
+        return _Text(None, lack, place, as_written=written)
+    is_checked = entry.state is EntryState.CHECKED and not entry.marks.is_machine
+    return _Text(entry.translation, place=place, is_checked=is_checked)
+
+
+def _lack_of(entry: Entry | None, source: str) -> str:
+    """Why the text of an entry must not be printed; empty where it may."""
     if entry is None or not entry.translation or is_blank(entry.translation):
-        return _Text(None, "it is not translated", place)
+        return "it is not translated"
     if entry.source != source or entry.is_stale:
-        return _Text(None, "its source text has changed since it was translated", place)
+        return "its source text has changed since it was translated"
     if entry.state is EntryState.DOUBTFUL:
-        return _Text(None, "its translation is marked as doubtful", place)
+        return "its translation is marked as doubtful"
     if placeholder_names(entry.translation) != placeholder_names(source):
-        return _Text(None, "its translation has other placeholders than its source text", place)
-    if has_stray_brace(entry.translation):
-        return _Text(None, _STRAY_BRACE, place)
-    return _Text(entry.translation, place=place)
+        return "its translation has other placeholders than its source text"
+    return _STRAY_BRACE if has_stray_brace(entry.translation) else ""
+
+
+_SHORTEST_NAME = 8
+"""Letters of the name of a gap that stay, however short the text it stands for."""
+
+
+def _name_of_gap(context: str, source: str) -> str:
+    """Such as ``apron-off/text``, cut to the length of the source text."""
+    name = "/".join(context.split("/")[-2:]).removeprefix("interface/")
+    room = max(len(source), _SHORTEST_NAME)
+    return name if len(name) <= room else f"{name[: room - 1]}…"

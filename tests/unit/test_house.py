@@ -22,12 +22,15 @@ LEVEL = {
     "pack": 4,
     "project": 5,
     "build": 6,
-    "examine": 8,
-    "publish": 6,
-    "links": 7,
+    "release": 6,
+    "draw": 7,
+    "drawn_files": 8,
+    "publish": 7,
+    "links": 8,
     "unmade": 7,
-    "cli": 9,
-    "__main__": 10,
+    "examine": 9,
+    "cli": 10,
+    "__main__": 11,
 }
 
 

@@ -2,6 +2,7 @@
 
 import shutil
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from demo import LANGUAGES, project, sheet
@@ -11,6 +12,8 @@ from signage.links import payloads_for, training_problems
 from signage.pages.link_check import payloads_of
 from signage.project import Project
 from signage.words.coverage import coverage_problems
+
+DAY = date(2026, 11, 28)
 
 
 def changed(**values):
@@ -24,7 +27,7 @@ def test_the_demo_has_a_page_for_every_code_in_every_language():
     payloads = list(payloads_for(project(), requests))
     steps = sum(len(protocol.steps) for protocol in project().library.protocols.values())
     assert len(payloads) == len(LANGUAGES) * (steps + len(project().library.protocols))
-    assert training_problems(project(), requests) == []
+    assert training_problems(project(), requests, DAY) == []
 
 
 @pytest.mark.parametrize("tag", ["ar", "am"])
@@ -42,7 +45,7 @@ def test_the_codes_are_those_that_sheets_really_carry(tag):
 
 
 def test_an_address_that_no_phone_reaches_is_one_warning_at_its_line():
-    (problem,) = training_problems(changed(training_address="http://localhost:8080"), ())
+    (problem,) = training_problems(changed(training_address="http://localhost:8080"), (), DAY)
     assert problem.code == "PG-1"
     assert problem.place.path.endswith("library.yaml")
     assert problem.place.line > 1
@@ -58,7 +61,7 @@ def test_codes_without_pages_are_errors_with_sheet_and_language():
         tag: replace(locale, state=LocaleState.IN_WORK) if tag == "ar" else locale
         for tag, locale in demo.library.locales.items()
     }
-    problems = training_problems(changed(locales=locales), requests)
+    problems = training_problems(changed(locales=locales), requests, DAY)
     assert {(problem.code, problem.locale) for problem in problems} == {("PG-2", "ar")}
     assert len(problems) == len(demo.library.protocols["layered-protection"].steps) + 1
     assert {problem.sheet for problem in problems} == {"step-cards", "poster, pocket-checklist"}
@@ -72,12 +75,12 @@ def test_where_no_language_has_pages_every_code_is_dead():
     locales = {
         tag: replace(locale, state=LocaleState.IN_WORK) for tag, locale in demo.library.locales.items()
     }
-    problems = training_problems(changed(locales=locales), requests)
+    problems = training_problems(changed(locales=locales), requests, DAY)
     assert len(problems) == len(demo.library.protocols["clean-hands"].steps) + 1
 
 
 def test_asking_for_nothing_finds_nothing():
-    assert training_problems(project(), ()) == []
+    assert training_problems(project(), (), DAY) == []
 
 
 def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_path):
@@ -93,5 +96,5 @@ def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_pa
     broken = Project(demo.library, demo.content, locales, demo.own_pictures)
     words = coverage_problems(broken.library, broken.messages, locales)
     assert {(problem.code, problem.locale) for problem in words if problem.locale == "fr"} == {("WD-6", "fr")}
-    assert training_problems(broken, requests_for(broken, Wanted(locales=("en",)))) == []
-    assert training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))))
+    assert training_problems(broken, requests_for(broken, Wanted(locales=("en",))), DAY) == []
+    assert training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))), DAY)

@@ -1,12 +1,16 @@
+import shutil
+from dataclasses import replace
 from datetime import date
-from types import SimpleNamespace
 
 import pytest
 from demo import project
+from rehearsal_edits import without_steps
 
 from signage.ground.errors import RefusedError
+from signage.ground.made_files import take_away
 from signage.pages.address import FILE_LIST
-from signage.publish import _listed, _take_away, publication_of, write_site
+from signage.project import Project
+from signage.publish import _listed, publication_of, write_site
 
 DAY = date(2026, 11, 26)
 
@@ -19,27 +23,36 @@ def test_a_language_in_work_has_no_pages_and_the_reason_is_said():
     assert "in-use" in left_out.why
 
 
-def test_a_language_with_gaps_is_left_out_and_a_gap_is_named(tmp_path):
-    bare = SimpleNamespace(
-        library=project().library,
-        marked_library=project().marked_library,
-        locales_in_use=("en", "fr"),
-        wording=lambda tag: SimpleNamespace(
-            gaps=() if tag == "en" else ("kit/apron/name",),
-            tag=tag,
-            name=tag,
-            script="Latn",
-            is_right_to_left=False,
-        ),
-        revision=lambda _protocol: "K7M2",
-    )
-    made, refused = publication_of(bare, DAY)
-    assert list(made.words) == ["en"]
-    assert "kit/apron/name" in refused[0].why
+def test_a_protocol_with_a_gap_has_no_pages_in_that_language_and_the_gap_is_named(tmp_path):
+    locales = tmp_path / "locales"
+    shutil.copytree(project().locales, locales)
+    catalogue = locales / "fr" / "LC_MESSAGES" / "content.po"
+    text = catalogue.read_text(encoding="utf-8")
+    context = 'msgctxt "clean-hands/title"'
+    start = text.index('msgstr "', text.index(context))
+    catalogue.write_text(text[:start] + 'msgstr ""' + text[text.index("\n", start) :], encoding="utf-8")
+    changed = Project(project().library, project().content, locales)
+    made, (left_out,) = publication_of(changed, DAY, ("en", "fr"))
+    assert list(made.words) == ["en", "fr"]
+    assert (left_out.locale, left_out.protocol) == ("fr", project().library.protocols["clean-hands"].code)
+    assert "clean-hands/title" in left_out.why
+    assert "clean-hands" not in {each.id for each in made.protocols("fr")}
+    assert "clean-hands" in {each.id for each in made.protocols("en")}
+
+
+def test_an_order_that_can_hurt_is_taught_on_no_page():
+    """What may not be printed is not shown either: the sheet and its page say the same."""
+    library = project().library
+    unsafe = without_steps(library.protocols["layered-protection"], "rub-after-outer")
+    changed = replace(library, protocols={**library.protocols, unsafe.id: unsafe})
+    made, refused = publication_of(Project(changed, project().content, project().locales), DAY, ("en", "ar"))
+    assert {(each.locale, each.protocol) for each in refused} == {("en", "P1"), ("ar", "P1")}
+    assert all("HH-1" in each.why for each in refused)
+    assert unsafe.id not in {each.id for each in made.protocols()}
 
 
 def test_no_language_at_all_is_refused():
-    with pytest.raises(RefusedError, match="bn is still in work"):
+    with pytest.raises(RefusedError, match="bn is in work"):
         publication_of(project(), DAY, ("bn",))
 
 
@@ -47,7 +60,7 @@ def test_what_the_programme_wrote_before_goes_and_what_others_wrote_stays(tmp_pa
     write_site(tmp_path, {"index.html": b"a", "en/p1/old/index.html": b"b", "en/p1/index.html": b"c"})
     (tmp_path / "en" / "notes.txt").write_text("mine", encoding="utf-8")
     files = {"index.html": b"a", "en/p1/index.html": b"c"}
-    assert _take_away(tmp_path, _listed(tmp_path) - files.keys()) == 1
+    assert take_away(tmp_path, _listed(tmp_path) - files.keys()) == ["en/p1/old/index.html"]
     write_site(tmp_path, files)
     assert not (tmp_path / "en" / "p1" / "old").exists()
     assert (tmp_path / "en" / "notes.txt").exists()
@@ -61,7 +74,7 @@ def test_a_list_that_leads_out_of_the_folder_removes_nothing_there(tmp_path):
     (folder / "link.txt").symlink_to(outer)
     (folder / FILE_LIST).write_text(f"../keep.txt\n{outer}\nlink.txt\n..\\keep.txt\n", encoding="utf-8")
     assert _listed(folder) == {"link.txt"}
-    assert _take_away(folder, _listed(folder)) == 0
+    assert take_away(folder, _listed(folder)) == []
     assert outer.exists()
 
 

@@ -9,6 +9,7 @@ from signage.compose.poster import compose_poster
 from signage.compose.refusal import TextTooLongError
 from signage.drawing.marks import Group, Structure, groups_of, texts_of, walk
 from signage.ground.errors import RefusedError
+from signage.model.mark import Mark
 
 CASES = [
     ("take-off", "en", "A3"),
@@ -157,7 +158,7 @@ def test_the_draft_ribbon_runs_along_four_edges_in_both_languages(phase, tag, pa
 
 
 def test_an_approved_sheet_has_no_draft_mark():
-    context = replace(demo.context("fr"), is_draft=False)
+    context = replace(demo.context("fr"), mark=Mark.NONE)
     phase = context.protocol.phases[1]
     sheet = compose_poster(context, phase, paper_of("A3"))
     roles = {mark.role for mark, _ in walk(sheet.pages[0].marks) if isinstance(mark, Group)}

@@ -8,6 +8,7 @@ from signage.compose.key_box import KeyBox, KeyWords
 from signage.compose.theme import style_of
 from signage.compose.title_band import BandPlace, BandWords, TitleBand
 from signage.drawing.marks import Page, groups_of, texts_of
+from signage.model.mark import Mark
 
 RULE = "Unsure, torn, soiled or unwell? Stay where you are. Tell the observer."
 
@@ -112,7 +113,7 @@ def test_a_rule_that_does_not_fit_is_recorded_and_not_hidden():
 
 
 def test_an_approved_band_has_no_tag_and_starts_with_the_code():
-    context = replace(demo.context(), is_draft=False)
+    context = replace(demo.context(), mark=Mark.NONE)
     canvas = Canvas(297, 420, context.wording, style_of("doff"), 1.0, 12.0)
     place = BandPlace(12, 12, 273, 36, 1.0)
     TitleBand(canvas, context, context.protocol.phases[1], words_of(), place, (153.5,)).draw()

@@ -1,0 +1,144 @@
+"""What ``signage draw`` tells: what was made, as what, what was refused and why, and what went away."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from collections.abc import Iterable, Sequence
+from pathlib import Path
+
+from signage.build import Wanted
+from signage.cli.application import Format
+from signage.cli.report import print_json
+from signage.draw import Drawn, Refused
+from signage.drawn_files import Cleared
+from signage.model.library import LocaleState
+from signage.model.mark import Mark
+from signage.project import Project
+from signage.unmade import reasons_for_nothing
+
+_DRAFTS = "Every sheet is marked DRAFT: nobody has signed its words and its order. Not for clinical use."
+_PROOFS = (
+    "Proofs have faults and are marked so on four edges: read them, mend what they name, never post them."
+)
+
+
+def report_drawn(
+    project: Project,
+    wanted: Wanted,
+    made: Sequence[Drawn | Refused],
+    cleared: Cleared,
+    output: Path,
+    form: Format,
+    seconds: float,
+    *,
+    is_quiet: bool,
+) -> int:
+    """Print the outcome; the exit status is 1 where anything was refused or not made, or a proof can hurt."""
+    unmade = reasons_for_nothing(project, wanted)
+    sheets = [result for result in made if isinstance(result, Drawn)]
+    refused = [result for result in made if isinstance(result, Refused)]
+    status = int(bool(refused or unmade) or any(sheet.can_hurt for sheet in sheets))
+    if form is Format.JSON:
+        print_json(
+            {
+                "sheets": [sheet.as_json() for sheet in sheets],
+                "refused": [refusal.as_json() for refusal in refused],
+                "unmade": list(unmade),
+                "removed": list(cleared.removed),
+                "outdated": list(cleared.kept),
+                "changed": list(cleared.changed),
+                "seconds": seconds,
+            }
+        )
+        return status
+    if not is_quiet:
+        _print_summary(sheets, output, seconds)
+        _print_cleared(cleared, output)
+        _print_left_out(project, wanted)
+    for line in (*_proof_lines(sheets), *_refusal_lines(refused)):
+        sys.stderr.write(f"{line}\n")
+    for reason in unmade:
+        sys.stderr.write(f"Not made: {reason}\n")
+    return status
+
+
+def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> None:
+    from rich.console import Console
+    from rich.table import Table
+    from rich.text import Text
+
+    pages: Counter[tuple[str, str, str, str]] = Counter()
+    files: Counter[tuple[str, str, str, str]] = Counter()
+    for sheet in sheets:
+        key = (sheet.request.locale, sheet.request.protocol, sheet.sheet_kind, sheet.mark.value)
+        pages[key] += sheet.pages
+        files[key] += 1
+    table = Table(title=None, box=None, pad_edge=False)
+    for heading in ("Language", "Protocol", "Sheet", "As"):
+        table.add_column(heading)
+    table.add_column("Files", justify="right")
+    table.add_column("Pages", justify="right")
+    for key, number in files.items():
+        table.add_row(*map(Text, key), str(number), str(pages[key]))
+    console = Console(highlight=False, markup=False)
+    if sheets:
+        console.print(table)
+    total = sum(sheet.pages for sheet in sheets)
+    console.print(f"{len(sheets)} files, {total} pages in {output}/, {seconds:.1f} s.")
+    marks = {sheet.mark for sheet in sheets}
+    if Mark.DRAFT in marks:
+        console.print(_DRAFTS)
+    if Mark.PROOF in marks:
+        console.print(_PROOFS)
+
+
+def _print_cleared(cleared: Cleared, output: Path) -> None:
+    for what, names in (
+        ("Removed as outdated", cleared.removed),
+        ("Outdated, and kept as asked", cleared.kept),
+        ("Outdated, but changed since it was drawn, so left", cleared.changed),
+    ):
+        for name in names:
+            print(f"{what}: {output / name}")
+
+
+def _print_left_out(project: Project, wanted: Wanted) -> None:
+    for tag, locale in project.library.locales.items():
+        if wanted.locales and tag not in wanted.locales:
+            continue
+        if locale.state is LocaleState.IN_WORK and not wanted.locales:
+            print(
+                f"Left out: {tag} is in work; 'signage words progress' tells how far it is, "
+                f"'signage draw --locale {tag} --proof' prints proofs."
+            )
+        elif locale.protocols and not wanted.protocols and not wanted.is_for_proof:
+            named = ", ".join(project.library.protocols[name].code for name in locale.protocols)
+            print(f"Left out: {tag} is in use for {named} only.")
+
+
+def _proof_lines(sheets: Iterable[Drawn]) -> Iterable[str]:
+    """Why sheets are proofs, once for each protocol and language."""
+    told: dict[tuple[str, str, str], None] = {}
+    for sheet in sheets:
+        if sheet.mark is Mark.PROOF:
+            for reason in sheet.reasons:
+                told[sheet.request.protocol, sheet.request.locale, reason] = None
+    for protocol, locale, reason in told:
+        yield f"Proof: {', '.join(part for part in (protocol, locale) if part)}: {reason}"
+
+
+def _refusal_lines(refused: Iterable[Refused]) -> Iterable[str]:
+    """Refusals of one cause together: the sheets, then each reason on a line of its own."""
+    groups: dict[tuple[str, str, tuple[str, ...], Mark], dict[str, list[str]]] = {}
+    for refusal in refused:
+        request = refusal.request
+        key = (request.protocol, request.locale, refusal.reasons, refusal.on_request)
+        groups.setdefault(key, {}).setdefault(refusal.kind, []).append(request.paper)
+    for (protocol, locale, reasons, on_request), kinds in groups.items():
+        what = "; ".join(f"{kind} {', '.join(papers)}" for kind, papers in kinds.items())
+        yield f"Refused: {', '.join(part for part in (protocol, locale) if part)}: {what}"
+        for reason in reasons:
+            yield f"    {reason}"
+        if on_request is Mark.PROOF:
+            yield "    With --proof it is printed to be read through, with its faults outlined."

@@ -1,0 +1,145 @@
+"""The one place that decides what may be printed of a protocol in a language, and as what."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+
+from signage.ground.place import NOWHERE, Place
+from signage.ground.problem import Problem, Severity
+from signage.model.mark import Mark
+
+
+@dataclass(frozen=True)
+class Reason:
+    """Why a sheet is not released. ``place`` is where the cause stands, NOWHERE if it has no place."""
+
+    text: str
+    place: Place = NOWHERE
+
+    def __str__(self) -> str:
+        """The sentence, behind its place where it has one."""
+        return f"{self.place}: {self.text}" if self.place.path else self.text
+
+
+@dataclass(frozen=True, kw_only=True)
+class ReleaseFacts:
+    """What is known of a protocol in a language on a day.
+
+    ``obstacles`` keep a sheet from being made at all: text that does not fit, a letter without a shape.
+    ``gaps`` are messages without a text to print. ``problems`` are the findings of content, order, words
+    and of the composed sheet itself that no waiver of this day excuses. ``has_checked_words`` says that
+    every text of the language was checked by a second person and none is left as a machine made it.
+    """
+
+    locale: str
+    today: date
+    review_by: date
+    is_in_use: bool = True
+    obstacles: tuple[Reason, ...] = ()
+    gaps: tuple[str, ...] = ()
+    problems: tuple[Problem, ...] = ()
+    has_checked_words: bool = False
+    is_order_signed: bool = False
+    are_words_signed: bool = False
+
+
+@dataclass(frozen=True)
+class Decision:
+    """What prints unasked, and the reasons that keep it from being more.
+
+    ``on_request`` is what ``--proof`` prints instead of a refusal; REFUSED where nothing may be printed.
+    """
+
+    mark: Mark
+    reasons: tuple[Reason, ...] = ()
+    on_request: Mark = Mark.REFUSED
+
+    def granted(self, *, wants_proof: bool) -> Mark:
+        """What prints, given whether a proof was asked for in place of a refusal."""
+        return self.on_request if wants_proof and self.mark is Mark.REFUSED else self.mark
+
+
+def decide(facts: ReleaseFacts) -> Decision:
+    """The first row of the table that fits wins; a row refuses, asks for a proof, or leaves a draft."""
+    for row in _ROWS:
+        reasons = row.reasons(facts)
+        if reasons:
+            return Decision(row.mark, reasons, row.on_request)
+    return Decision(Mark.NONE, (), Mark.NONE)
+
+
+def _obstacles(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    return facts.obstacles
+
+
+def _words_are_not_all_there(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    reasons: list[Reason] = []
+    if not facts.is_in_use:
+        reasons.append(
+            Reason(
+                f"{facts.locale} is in work for this protocol: only proofs are printed ('--proof'). "
+                f"Finish its words, then set its state in library.yaml to in-use."
+            )
+        )
+    if facts.gaps:
+        first = ", ".join(f"'{context}'" for context in facts.gaps[:3])
+        more = f" and {len(facts.gaps) - 3} more" if len(facts.gaps) > 3 else ""
+        reasons.append(
+            Reason(
+                f"{len(facts.gaps)} texts of this protocol are missing or doubtful in {facts.locale}: "
+                f"{first}{more}. Complete locales/{facts.locale}/LC_MESSAGES."
+            )
+        )
+    return tuple(reasons)
+
+
+def _can_hurt(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    return tuple(_found(each) for each in facts.problems if each.severity is Severity.S1)
+
+
+def _nobody_accepted(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    return tuple(_found(each) for each in facts.problems if each.severity is Severity.S2)
+
+
+def _nobody_signed(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    reasons: list[Reason] = []
+    if not facts.has_checked_words:
+        reasons.append(Reason(f"The words of {facts.locale} have not all been checked by a second person."))
+    if not facts.is_order_signed:
+        reasons.append(Reason("Nobody has signed the order of the protocol."))
+    if not facts.are_words_signed:
+        reasons.append(Reason(f"Nobody has signed its words in {facts.locale}."))
+    return tuple(reasons)
+
+
+def _review_is_overdue(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    if facts.today <= facts.review_by:
+        return ()
+    return (Reason(f"Review overdue: it was due by {facts.review_by.isoformat()}."),)
+
+
+def _found(problem: Problem) -> Reason:
+    where = f" [step {problem.step}]" if problem.step else ""
+    return Reason(f"{problem.code} {problem.message}{where}", problem.place)
+
+
+@dataclass(frozen=True)
+class _Row:
+    """Where ``reasons`` gives any, ``mark`` is printed; ``on_request`` if a proof is asked for."""
+
+    reasons: Callable[[ReleaseFacts], tuple[Reason, ...]]
+    mark: Mark
+    on_request: Mark
+
+
+_ROWS = (
+    _Row(_obstacles, Mark.REFUSED, Mark.REFUSED),
+    _Row(_words_are_not_all_there, Mark.REFUSED, Mark.PROOF),
+    _Row(_can_hurt, Mark.REFUSED, Mark.PROOF),
+    _Row(_nobody_accepted, Mark.DRAFT, Mark.DRAFT),
+    _Row(_nobody_signed, Mark.DRAFT, Mark.DRAFT),
+    _Row(_review_is_overdue, Mark.DRAFT, Mark.DRAFT),
+)
+"""In the order in which they are asked; what nobody can waive stands before what a sign-off answers."""
