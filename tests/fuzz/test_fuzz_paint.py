@@ -19,7 +19,7 @@ words = st.text(
 )
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(words, st.sampled_from(["en", "ar", "hi", "km"]), st.sampled_from([20.0, 170.0]))
 def test_any_text_is_painted(text, language, width):
     try:

@@ -13,9 +13,7 @@ from signage.load.yaml_reader import parse_yaml
 
 FILES = starter_files()
 NAMES = sorted(FILES)
-RELAXED = settings(
-    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
-)
+RELAXED = settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
 
 ODD = (
     "", "~", "[]", "{}", "no", "0", "-1", "é", "a: b", "'", '"', "{time}", "{", "skin", "bin-a", "gloves",

@@ -82,7 +82,6 @@ def is_placed(problem):
 @given(st.one_of(st.binary(max_size=300), st.lists(st.sampled_from(PIECES), max_size=14).map(b"".join)))
 @example(b"")
 @example(b'msgid ""\nmsgstr ""\n"Content-Type: text/plain; charset=\\n"')
-@settings(deadline=None)
 def test_any_bytes_give_a_catalogue_or_placed_problems(data):
     result = read_catalogue(data, "x.po", "fr")
     assert all(is_placed(problem) for problem in result.problems)
@@ -120,7 +119,6 @@ catalogues = st.builds(
 
 
 @given(catalogues)
-@settings(deadline=None)
 def test_what_is_written_is_read_back_whole(catalogue):
     result = read_catalogue(write_catalogue(catalogue), "x.po", "fr")
     assert result.problems == ()
@@ -128,7 +126,6 @@ def test_what_is_written_is_read_back_whole(catalogue):
 
 
 @given(catalogues)
-@settings(deadline=None)
 def test_merging_loses_no_translation_and_no_remark_and_settles_at_once(catalogue):
     wanted = {m.context: Entry(context=m.context, source=m.source) for m in MESSAGES}
     once = merge(catalogue, wanted, CatalogueKind.CONTENT, "fr")
@@ -144,7 +141,7 @@ def test_merging_loses_no_translation_and_no_remark_and_settles_at_once(catalogu
 
 
 @given(mutations)
-@settings(deadline=None, max_examples=40)
+@settings(max_examples=40)
 def test_everything_that_reads_catalogues_raises_only_own_errors(tmp_path_factory, changes):
     folder = tmp_path_factory.mktemp("locales")
     write_po(folder, "fr", CatalogueKind.CONTENT, ()).write_bytes(mutated(changes))

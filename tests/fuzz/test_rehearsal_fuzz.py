@@ -14,10 +14,10 @@ from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.repairs import suggest_repairs
 from signage.rehearse.study import study_protocol
 
-FEW = settings(max_examples=4, deadline=None)
+FEW = settings(max_examples=4)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(mutated_protocols())
 def test_any_steps(protocol):
     result = rehearse(demo_library(), protocol)
@@ -26,14 +26,14 @@ def test_any_steps(protocol):
     assert sum(1 + len(group.consequences) for group in result.groups) == len(result.findings)
 
 
-@settings(max_examples=80, deadline=None)
+@settings(max_examples=80)
 @given(mutated_protocols(), mutated_libraries())
 def test_any_steps_with_any_facts(protocol, library):
     rehearse(library, protocol)
     derive_equipment(library, protocol)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(mutated_protocols(), st.sampled_from(["starts_in", "wears", "role"]))
 def test_any_people(protocol, field):
     strange = {"starts_in": "nowhere", "wears": ("nothing", "outer-gloves"), "role": "porter"}

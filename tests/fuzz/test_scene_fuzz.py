@@ -51,7 +51,7 @@ def paths(value, path=()):
             yield from paths(each, (*path, index))
 
 
-@settings(max_examples=120, deadline=None)
+@settings(max_examples=120)
 @given(st.sampled_from([path for path in paths(SOUND) if path]), odd, st.booleans())
 def test_a_spoilt_value(tmp_path_factory, path, value, is_left_out):
     scene = copy.deepcopy(SOUND)

@@ -33,7 +33,7 @@ def outcome(path):
     assert sum(picture.answers for picture in result.pictures) == len(trial.answers) > 0
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(st.binary(max_size=300))
 def test_any_bytes(tmp_path_factory, data):
     path = tmp_path_factory.mktemp("bytes") / "table.csv"
@@ -41,7 +41,7 @@ def test_any_bytes(tmp_path_factory, data):
     outcome(path)
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(tables, st.sampled_from(",;\t"))
 def test_any_fields_under_the_right_columns(tmp_path_factory, rows, separator):
     stream = io.StringIO()

@@ -41,7 +41,7 @@ strokes = st.builds(
 drawings = st.lists(st.one_of(patches, boxes, strokes), min_size=1, max_size=7)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(drawings)
 def test_what_is_seen_of_each_pigment_makes_up_the_whole(nodes):
     layers = compile_operations(flatten(nodes))
@@ -51,14 +51,14 @@ def test_what_is_seen_of_each_pigment_makes_up_the_whole(nodes):
     assert whole <= CANVAS * CANVAS + 1
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(drawings)
 def test_the_pieces_of_a_shape_make_up_the_shape(nodes):
     shape = united(path for _, path in compile_operations(flatten(nodes)))
     assert sum(piece_areas(shape)) == pytest.approx(abs(shape.area), abs=0.5)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(drawings)
 def test_a_mirrored_drawing_covers_as_much(nodes):
     plain = abs(united(path for _, path in compile_operations(flatten(nodes))).area)

@@ -13,7 +13,7 @@ from signage.rehearse.alternatives import free_swaps, judge_order
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.rules.table import RULES
 
-MANY = settings(max_examples=60, deadline=None)
+MANY = settings(max_examples=60)
 KIT = demo_library().garments
 PUT_ON = ("inner-gloves", "coverall", "boot-covers", "respirator", "goggles", "hood", "apron", "outer-gloves")
 INNER_GLOVES_NEEDED = {"apron", "boot-covers", "coverall"}
@@ -121,7 +121,7 @@ def test_a_rule_switched_off_changes_no_other_finding(protocol, code):
     assert list(rest) == [finding for finding in everything if finding.code != code]
 
 
-@settings(max_examples=8, deadline=None)
+@settings(max_examples=8)
 @given(st.data())
 def test_free_swaps_far_apart_may_be_done_together(data):
     """Two pairs that share no step: exchanging both is accepted as exchanging each is."""

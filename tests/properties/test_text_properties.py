@@ -22,7 +22,7 @@ texts = st.lists(st.sampled_from([*WORDS, *ODDITIES, " ", " ", " "]), max_size=1
 languages = st.sampled_from(sorted(SAMPLES))
 widths = st.floats(0.3, 25.0)
 directions = st.sampled_from([None, True, False])
-quickly = settings(max_examples=150, deadline=None)
+quickly = settings(max_examples=150)
 
 
 @quickly
@@ -86,7 +86,7 @@ def test_items_hold_all_characters_but_forced_breaks_in_order(text, language, ba
     assert all(text[i] in FORCED_BREAKS for i in left_out)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(texts, languages, widths, directions)
 def test_the_same_question_gives_the_same_answer_without_anything_remembered(
     text, language, width, direction
