@@ -24,10 +24,11 @@ from signage.load.references import kit_problems, library_problems, term_problem
 from signage.load.scene_files import scene_problems
 from signage.load.step_grammar import normal_form
 from signage.load.validation import EntryType, validate
+from signage.load.vocabulary_file import build_vocabulary
 from signage.load.waiver_file import WaiversEntry, build_waivers, waiver_problems
 from signage.load.ward_file import WardEntry, build_ward
 from signage.load.yaml_reader import read_yaml
-from signage.model.library import Library
+from signage.model.library import Library, Vocabulary
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,6 +184,7 @@ def _build_library(readings: _Readings) -> Library:
         garments=build_kit(*readings.kit.valid),
         policy=policy,
         terms=build_terms(*readings.terms.valid) if readings.terms is not None else (),
+        vocabulary=build_vocabulary(*readings.terms.valid) if readings.terms is not None else Vocabulary(),
         wards={ward.id: ward for ward in wards},
         protocols={protocol.id: protocol for protocol in protocols},
         scene_files=tuple(scene.as_posix() for scene in readings.scenes),

@@ -9,6 +9,7 @@ from signage.load.building import build, build_each, places_below, table
 from signage.load.kinds import NOT_EMPTY, Identifier, LanguageTag, Name, ReadableText, WebAddress, one_of
 from signage.load.nodes import Node, child
 from signage.load.validation import NONE, Entry
+from signage.load.vocabulary_file import VocabularyEntry
 from signage.model.library import Locale, LocaleState, Term
 
 PAPERS = ("A0", "A1", "A2", "A3", "A4", "A5", "A6", "A7", "Letter", "Legal", "Tabloid")
@@ -77,7 +78,7 @@ class TermEntry(Entry):
     """The forms that translations must not use, by locale."""
 
 
-class TermsEntry(Entry):
+class TermsEntry(VocabularyEntry):
     """All of terms.yaml."""
 
     terms: dict[Identifier, TermEntry]

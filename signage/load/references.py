@@ -10,6 +10,7 @@ from signage.load import faults
 from signage.load.declared import Declared, Names, judge, judge_each
 from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.vocabulary_file import verb_problems
 
 GARMENT = ("garment",)
 
@@ -46,7 +47,8 @@ def kit_problems(kit: Node, declared: Declared, pictures: Collection[str] | None
 
 
 def term_problems(terms: Node, declared: Declared) -> Iterator[Problem]:
-    """The locales of the forms."""
+    """The locales of the forms, and the opposites of verbs."""
+    yield from verb_problems(terms)
     for node in entries_of(terms, "terms").values():
         for key in ("approved", "forbidden"):
             yield from _locale_keys(child(node, key), declared.locales)

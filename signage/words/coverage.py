@@ -13,6 +13,7 @@ from signage.model.messages import Message, MessageRole, contexts_of_protocol
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path, kinds_of
 from signage.words.entry_checks import Fault, faults_of_translation
 from signage.words.interface import FIXED_TEXTS
+from signage.words.meaning import MeaningCheck
 from signage.words.numerals import Numerals, cldr_locale
 from signage.words.placeholders import placeholder_names
 from signage.words.po_reader import read_catalogue_file
@@ -141,12 +142,16 @@ def _locale_faults(subject: _Subject) -> Iterator[Problem]:
 def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[Problem]:
     """Rule WD-20, and the terms of the source texts."""
     texts = {message.context: message.source for message in messages}
+    meaning = MeaningCheck(subject.library, subject.tag, texts)
+    yield from _meaning_of_locale(subject, meaning)
     for message in messages:
         found = subject.steps.get((message.protocol, message.step))
         if found is not None:
             for fault in _unfilled(subject.library, *found, message.source):
                 yield subject.problem(fault, message, message.place)
         for fault in subject.terms.faults_of_text(message, message.source, subject.step_of(message)):
+            yield subject.problem(fault, message, message.place)
+        for fault in meaning.faults_of_text(message, message.source):
             yield subject.problem(fault, message, message.place)
     yield from _unnamed_items(subject, messages, texts, {m.context: m.place for m in messages})
 
@@ -175,12 +180,36 @@ def _catalogue_faults(
         if entry is not None and not any(code in _NOT_PRINTED for code, _ in faults):
             sound[message.context] = entry.translation
         yield from (subject.problem(fault, message, place) for fault in faults)
-    yield from _unnamed_items(subject, messages, sound, {c: e.place for c, e in entries.items()})
+    places = {context: entry.place for context, entry in entries.items()}
+    yield from _unnamed_items(subject, messages, sound, places)
+    yield from _meaning_faults(subject, messages, sound, places)
     wanted = {message.context for message in messages}
     for entry in catalogue.entries:
         if entry.context and entry.context not in wanted:
             fault = "WD-14", f"the library has no text '{entry.context}'"
             yield subject.problem(fault, None, entry.place)
+
+
+def _meaning_faults(
+    subject: _Subject, messages: Sequence[Message], texts: Mapping[str, str], places: Mapping[str, Place]
+) -> Iterator[Problem]:
+    """What the sound translations mean, one by one and beside one another."""
+    if all(message.protocol is None for message in messages):
+        return
+    meaning = MeaningCheck(subject.library, subject.tag, texts)
+    yield from _meaning_of_locale(subject, meaning)
+    for message in messages:
+        if message.context in texts:
+            for fault in meaning.faults_of_text(message, texts[message.context]):
+                yield subject.problem(fault, message, places[message.context])
+    for message, fault in meaning.faults_across_texts(messages):
+        yield subject.problem(fault, message, places[message.context])
+
+
+def _meaning_of_locale(subject: _Subject, meaning: MeaningCheck) -> Iterator[Problem]:
+    locale = subject.library.locales.get(subject.tag)
+    for fault in meaning.faults_of_locale():
+        yield subject.problem(fault, None, locale.place if locale is not None else NOWHERE)
 
 
 def _entry_faults(subject: _Subject, message: Message, entry: Entry | None) -> Iterator[Fault]:

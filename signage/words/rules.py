@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.words.meaning_rules import MEANING
 from signage.words.rule import S1, S2, S3, WordsRule
 
 _COVERAGE = (
@@ -255,7 +256,7 @@ _CATALOGUE_FILE = (
     ),
 )  # fmt: skip
 
-RULES = (*_COVERAGE, *_CATALOGUE_FILE)
+RULES = (*_COVERAGE, *MEANING, *_CATALOGUE_FILE)
 """Every rule, in the order of the codes."""
 
 RULE_OF = {rule.code: rule for rule in RULES}

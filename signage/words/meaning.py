@@ -1,0 +1,114 @@
+"""Whether a text means what its step does and what its source text says: all checks of meaning."""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from collections.abc import Iterator, Mapping, Sequence
+
+from signage.model.library import Library, Protocol, Step
+from signage.model.messages import Message, MessageRole
+from signage.words.entry_checks import Fault
+from signage.words.negation_checks import NegationCheck
+from signage.words.number_words import numbers_in
+from signage.words.value_checks import ValueCheck
+from signage.words.verb_checks import VerbCheck
+from signage.words.vocabulary import LanguageVocabulary
+
+_WORD = re.compile(r"\w{4,}")
+_UNJUDGED = frozenset({MessageRole.PICTURE, MessageRole.NAME})
+
+
+class MeaningCheck:
+    """The rules WD-40 to WD-56 for one locale; ``texts`` are all its texts by context."""
+
+    def __init__(self, library: Library, tag: str, texts: Mapping[str, str]) -> None:
+        self._library = library
+        self._tag = tag
+        self._is_source = tag == library.source_locale
+        self._source = LanguageVocabulary(library, library.source_locale)
+        self._own = self._source if self._is_source else LanguageVocabulary(library, tag)
+        self._steps = {(p.id, s.id): (p, s) for p in library.protocols.values() for s in p.steps}
+        self._themes = {
+            f"{protocol.id}/phase/{phase.id}/title": phase.theme
+            for protocol in library.protocols.values()
+            for phase in protocol.phases
+        }
+        self._texts = texts
+        self._verbs = VerbCheck(library, self._source, self._own, texts)
+        self._negation = NegationCheck(self._source, self._own)
+        self._values = ValueCheck(library, self._own)
+
+    def faults_of_locale(self) -> Iterator[Fault]:
+        """WD-56: the verbs for which the locale has no form, told once."""
+        missing = [verb for verb in self._own.verbs if verb not in self._own.forms]
+        if missing:
+            yield "WD-56", f"{self._tag} has no approved forms of {', '.join(missing)}"
+
+    def faults_of_text(self, message: Message, text: str) -> Iterator[Fault]:
+        """What one text says against its step and against its source text; each rule tells it once."""
+        told: set[str] = set()
+        for fault in self._all_faults(message, text):
+            if fault[0] not in told:
+                yield fault
+            told.add(fault[0])
+
+    def _all_faults(self, message: Message, text: str) -> Iterator[Fault]:
+        if message.role in _UNJUDGED:
+            return
+        protocol, step = self._steps.get((message.protocol or "", message.step or ""), (None, None))
+        if protocol is None and message.protocol is not None:
+            protocol = self._library.protocols.get(message.protocol)
+        if message.context in self._themes:
+            yield from self._verbs.faults_of_title(self._themes[message.context], text)
+        if protocol is not None and step is not None:
+            yield from self._of_step(protocol, step, message, text)
+        if protocol is not None:
+            yield from self._values.faults_of_bins(protocol, step, text)
+        if self._is_source:
+            yield from self._negation.faults_of_source(message, step)
+        else:
+            yield from self._against_source(message, text, step)
+
+    def faults_across_texts(self, messages: Sequence[Message]) -> Iterator[tuple[Message, Fault]]:
+        """WD-55: one translation for source texts of steps that say and do different things."""
+        by_text: dict[str, list[Message]] = defaultdict(list)
+        for message in messages:
+            if message.step is not None and self._texts.get(message.context):
+                by_text[self._texts[message.context]].append(message)
+        for text, sharing in by_text.items():
+            sources = [message.source for message in sharing]
+            for message in sharing:
+                others = [other for other in sharing if self._differ(message, other)]
+                if others and 2 * sources.count(message.source) <= len(sharing):
+                    fault = "WD-55", f"'{text}' stands at {others[0].context} too, for '{others[0].source}'"
+                    yield message, fault
+
+    def _of_step(self, protocol: Protocol, step: Step, message: Message, text: str) -> Iterator[Fault]:
+        if message.role is MessageRole.HEADLINE:
+            yield from self._verbs.faults_of_headline(protocol, step, text)
+        elif message.role is MessageRole.DETAIL:
+            yield from self._verbs.faults_of_agent(protocol, step, text)
+        yield from self._verbs.faults_of_layer(step, message.role, text)
+        known = () if self._is_source else numbers_in(message.source, self._library.source_locale)
+        yield from self._values.faults_of_times(protocol, step, text, known)
+
+    def _against_source(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:
+        if message.protocol is None:
+            return
+        if message.role is not MessageRole.WHY:
+            yield from self._verbs.faults_against_source(message, text)
+        yield from self._negation.faults_of_translation(message, text, step)
+        yield from self._values.faults_of_numbers(message, text, self._library.source_locale)
+
+    def _differ(self, one: Message, other: Message) -> bool:
+        """Whether two texts say different things: neither source text holds the words of the other."""
+        words, others = (frozenset(_WORD.findall(m.source.casefold())) for m in (one, other))
+        if words <= others or others <= words:
+            return False
+        both = (MessageRole.HEADLINE, MessageRole.HEADLINE)
+        return (one.role, other.role) != both or self._deeds(one) != self._deeds(other)
+
+    def _deeds(self, message: Message) -> tuple[tuple[str | None, ...], ...]:
+        _, step = self._steps[message.protocol or "", message.step or ""]
+        return tuple((a.verb, a.item, a.layer, a.agent, a.part) for a in step.actions)
