@@ -27,29 +27,54 @@ class VerbEntry(Entry):
     """An act with its approved forms by locale."""
 
     source: ReadableText
+    """The verb as the source texts write it."""
+
     acts: Annotated[tuple[Annotated[str, one_of(*ACTS)], ...], NOT_EMPTY] = Field(alias="for")
+    """What it is said of: verbs of steps, agents of hand hygiene, ``enter`` and ``leave`` of a move."""
+
     opposite: Identifier | None = None
+    """The verb that turns the act round; it counts both ways."""
+
     note: ReadableText = ""
+    """What translators need to know about it."""
+
     approved: dict[LanguageTag, Forms] = NONE
+    """Its forms by locale: whole words; * for any letters, … for up to four words, a full stop for an end."""
 
 
 class NegationEntry(Entry):
     """How a language says no."""
 
     markers: Annotated[Forms, NOT_EMPTY]
+    """Words that deny, such as not and never."""
+
     softer: Forms = ()
+    """Words that keep apart, such as without and away from; they answer a negation of the source text."""
+
     idioms: Forms = ()
+    """Phrases that hold such a word and deny nothing."""
+
     either_way: Forms = ()
+    """Words that another language may well put with a negation: stay on is not to take off."""
+
     hinges: Forms = ()
+    """Words that join clauses, such as until; another language may deny one of the two."""
 
 
 class VocabularyEntry(Entry):
     """The sections of terms.yaml beside its terms; the forms may be of locales still to come."""
 
     verbs: dict[Identifier, VerbEntry] = NONE
+    """The approved verbs, by a name of their own."""
+
     negation: dict[LanguageTag, NegationEntry] = NONE
+    """How each language says no."""
+
     restriction: dict[LanguageTag, Forms] = NONE
+    """The words of each language for only."""
+
     bare_hands: dict[LanguageTag, Forms] = NONE
+    """The words of each language for the hand without a glove."""
 
 
 def verb_problems(terms: Node) -> Iterator[Problem]:
