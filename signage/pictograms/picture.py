@@ -65,7 +65,7 @@ def compiled(operations: tuple[Operation, ...]) -> tuple[CompiledLayer, ...]:
 
 
 def cache_folder() -> FilePath | None:
-    """Where compiled pictures are kept: ``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``, None without a home."""
+    """``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``, for compiled pictures; None without a home."""
     root = os.environ.get("XDG_CACHE_HOME")
     try:
         base = FilePath(root) if root else FilePath.home() / ".cache"
