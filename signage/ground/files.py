@@ -21,7 +21,7 @@ def write_whole(path: Path, data: bytes) -> None:
     try:
         _write_beside(path, data)
     except OSError as error:
-        raise OSError(error.errno, error.strerror, str(path)) from error
+        raise OSError(error.errno, error.strerror or str(error), str(path)) from error
 
 
 def _write_beside(path: Path, data: bytes) -> None:
