@@ -79,9 +79,7 @@ def publication_of(
             "No protocol can be shown in any language, so there are no pages. "
             + " ".join(each.why for each in told)
         )
-    revisions = {
-        (name, tag): project.revision(protocol, tag) for name, protocol in protocols.items() for tag in words
-    }
+    revisions = {name: project.revision(protocol) for name, protocol in protocols.items()}
     made = Publication(
         project.marked_library,
         words,

@@ -2,6 +2,7 @@
 
 import ctypes
 import re
+import unicodedata
 from functools import cache
 from pathlib import Path
 
@@ -102,3 +103,41 @@ def icu_line_breaks(text: str, language: str) -> list[int]:
 def icu_is_right_to_left(locale: str) -> bool:
     """Whether ICU sets a locale, such as ``ks_Arab_IN``, from right to left."""
     return bool(_function("uloc_isRightToLeft", ctypes.c_int8, ctypes.c_char_p)(locale.encode()))
+
+
+def icu_letters(locale: str, *, auxiliary: bool = False) -> frozenset[str]:
+    """The letters (general category L) of CLDR's main or auxiliary exemplars of a locale, in ICU's data."""
+    pointer, error = ctypes.c_void_p, ctypes.POINTER(_ERROR)
+    _library()
+    folder = Path(outside("icu4py.breakers").__file__).parent.parent / "icu4py.libs"
+    (path,) = folder.glob("libicui18n*")
+    _, version = _library()
+    data = ctypes.CDLL(str(path))
+    open_, get_set = (
+        getattr(data, f"ulocdata_open_{version}"),
+        getattr(data, f"ulocdata_getExemplarSet_{version}"),
+    )
+    close = getattr(data, f"ulocdata_close_{version}")
+    open_.restype, open_.argtypes = pointer, [ctypes.c_char_p, error]
+    get_set.restype, get_set.argtypes = pointer, [pointer, pointer, ctypes.c_uint32, ctypes.c_int, error]
+    close.restype, close.argtypes = None, [pointer]
+    contains = _function("uset_contains", ctypes.c_int8, pointer, ctypes.c_int32)
+    close_set = _function("uset_close", None, pointer)
+    status = _ERROR(_SUCCESS)
+    opened = open_(locale.encode(), ctypes.byref(status))
+    found = get_set(opened, None, 0, int(auxiliary), ctypes.byref(status))
+    assert found, f"ICU has no exemplars of {locale}"
+    letters = frozenset(
+        chr(code)
+        for code in range(0x3000)
+        if contains(found, code) and unicodedata.category(chr(code)).startswith("L")
+    )
+    close_set(found)
+    close(opened)
+    return letters
+
+
+def icu_with_property(number: int) -> frozenset[str]:
+    """All characters with a binary property of the UCD, numbered as in ICU's uchar.h."""
+    has = _function("u_hasBinaryProperty", ctypes.c_int8, ctypes.c_int32, ctypes.c_int)
+    return frozenset(chr(code) for code in range(0x110000) if has(code, number))

@@ -1,5 +1,6 @@
 """A ward of one step sheet: two garments, one bin, three steps, in English and French. All invented."""
 
+import re
 from datetime import date
 from pathlib import Path
 
@@ -150,10 +151,17 @@ def french_entries(library):
     }
 
 
+def _in_no_language(text):
+    """No letter that makes a word of any language; placeholders stay."""
+    parts = re.split(r"(\{[a-z_]+\})", text)
+    letters = str.maketrans("aeiouhtnsyAEIOUHTNSY", "zxkzxkqqjjZXKZXKQQJJ")
+    return "".join(part if part.startswith("{") else part.translate(letters) for part in parts)
+
+
 def interface_entries():
     return {
         f"interface/{text.id}": Entry(
-            context=f"interface/{text.id}", source=text.source, translation=f"« {text.source}"
+            context=f"interface/{text.id}", source=text.source, translation=_in_no_language(text.source)
         )
         for text in FIXED_TEXTS.values()
     }

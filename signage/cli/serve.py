@@ -10,7 +10,6 @@ from typing import Annotated
 import typer
 
 from signage.cli.application import OUTPUT, QuietOption, typer_application
-from signage.cli.report import say
 from signage.ground.errors import MissingFromMachineError, WrongUsageError
 
 OWN_MACHINE = "127.0.0.1"
@@ -76,20 +75,20 @@ def _announce(site: Path, address: str, port: int) -> None:
 
     found = own_addresses() if address in _ANY else [address]
     links = [f"http://{f'[{each}]' if ':' in each else each}:{port}/" for each in found]
-    say(f"Showing {site}/, to read only. Ctrl-C ends it.")
+    print(f"Showing {site}/, to read only. Ctrl-C ends it.")
     if address == OWN_MACHINE:
-        say(f"  {links[0]}")
-        say("Only this machine can open it. For phones: signage serve --address 0.0.0.0")
+        print(f"  {links[0]}")
+        print("Only this machine can open it. For phones: signage serve --address 0.0.0.0")
         return
     for link in links:
-        say(f"  {link}")
+        print(f"  {link}")
     if links:
         print_code(links[0])
-        say(
+        print(
             "A phone on the same network can scan this. Codes on sheets lead to the training address instead."
         )
     else:
-        say("This machine has no address on a network.")
+        print("This machine has no address on a network.")
     sys.stdout.flush()
 
 

@@ -8,7 +8,6 @@ from typing import Annotated
 import typer
 
 from signage.cli.application import QuietOption, typer_application
-from signage.cli.report import say
 from signage.ground.errors import WrongUsageError
 
 
@@ -31,7 +30,7 @@ def start(
         write_whole(folder / name, data)
     if quiet:
         return
-    say(f"Wrote {len(files)} files into {folder}:")
+    print(f"Wrote {len(files)} files into {folder}:")
     for name in files:
-        say(f"  {name}")
-    say(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")
+        print(f"  {name}")
+    print(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")

@@ -10,8 +10,15 @@ from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
 from signage.model.library import Library, LocaleState, Protocol, Step
 from signage.model.messages import Message, MessageRole, contexts_of_protocol
-from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path, kinds_of
-from signage.words.entry_checks import Fault, faults_of_translation
+from signage.words.catalogue import (
+    INTERFACE_LANGUAGE,
+    Catalogue,
+    CatalogueKind,
+    Entry,
+    catalogue_path,
+    kinds_of,
+)
+from signage.words.entry_checks import Fault, faults_of_source, faults_of_translation
 from signage.words.interface import FIXED_TEXTS
 from signage.words.meaning import MeaningCheck
 from signage.words.numerals import Numerals, cldr_locale
@@ -20,10 +27,14 @@ from signage.words.po_reader import read_catalogue_file
 from signage.words.rules import RULE_OF, RULES
 from signage.words.step_values import values_of_step
 from signage.words.term_checks import TermCheck
+from signage.words.terms import words_of_glossary
 
 __all__ = ["RULES", "coverage_problems", "fixed_messages", "locale_problems"]
 
 _NOT_PRINTED = frozenset({"WD-1", "WD-2", "WD-3", "WD-4"})
+_MOST_GLYPHS = 10
+"""Texts with characters that no font has; more are told as one, since they lack the font of their script."""
+
 _GAPS = frozenset({"WD-1", "WD-2", "WD-17"})
 """What a language in work lacks: progress, not faults."""
 
@@ -78,7 +89,17 @@ def locale_problems(library: Library, messages: Sequence[Message], locales: Path
         if result.is_readable:
             wanted = fixed_messages() if kind is CatalogueKind.INTERFACE else messages
             problems.extend(_catalogue_faults(subject, wanted, result.catalogue, place))
-    return problems
+    return _without_flood_of_glyphs(problems)
+
+
+def _without_flood_of_glyphs(problems: list[Problem]) -> list[Problem]:
+    """A language whose script no font shows is told once, not text by text."""
+    glyphs = [problem for problem in problems if problem.code == "WD-37"]
+    if len(glyphs) <= _MOST_GLYPHS:
+        return problems
+    message = f"{glyphs[0].message}; {len(glyphs) - 1} more texts have such characters"
+    others = [problem for problem in problems if problem.code != "WD-37"]
+    return [*others, replace(glyphs[0], message=message)]
 
 
 def fixed_messages() -> tuple[Message, ...]:
@@ -97,6 +118,7 @@ class _Subject:
     tag: str
     steps: Mapping[tuple[str | None, str | None], tuple[Protocol, Step]]
     terms: TermCheck
+    names: frozenset[str]
 
     @classmethod
     def of(cls, library: Library, tag: str) -> _Subject:
@@ -105,7 +127,11 @@ class _Subject:
             for protocol in library.protocols.values()
             for step in protocol.steps
         }
-        return cls(library, tag, steps, TermCheck(library, tag))
+        return cls(library, tag, steps, TermCheck(library, tag), words_of_glossary(library.terms, tag))
+
+    def source_tag(self, message: Message) -> str:
+        """The language that a message is translated from."""
+        return INTERFACE_LANGUAGE if message.context.startswith("interface/") else self.library.source_locale
 
     def step_of(self, message: Message) -> Step | None:
         found = self.steps.get((message.protocol, message.step))
@@ -140,7 +166,7 @@ def _locale_faults(subject: _Subject) -> Iterator[Problem]:
 
 
 def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[Problem]:
-    """Rule WD-20, and the terms of the source texts."""
+    """Rule WD-20, and what is wrong with the source texts themselves."""
     texts = {message.context: message.source for message in messages}
     meaning = MeaningCheck(subject.library, subject.tag, texts)
     yield from _meaning_of_locale(subject, meaning)
@@ -149,6 +175,8 @@ def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[P
         if found is not None:
             for fault in _unfilled(subject.library, *found, message.source):
                 yield subject.problem(fault, message, message.place)
+        for fault in faults_of_source(message.source, subject.tag):
+            yield subject.problem(fault, message, message.place)
         for fault in subject.terms.faults_of_text(message, message.source, subject.step_of(message)):
             yield subject.problem(fault, message, message.place)
         for fault in meaning.faults_of_text(message, message.source):
@@ -222,7 +250,7 @@ def _entry_faults(subject: _Subject, message: Message, entry: Entry | None) -> I
     elif entry.is_doubtful:
         yield "WD-2", f"the translation '{entry.translation}' is marked as doubtful"
     else:
-        yield from faults_of_translation(entry)
+        yield from faults_of_translation(entry, subject.tag, subject.source_tag(message), subject.names)
         yield from subject.terms.faults_of_text(message, entry.translation, subject.step_of(message))
 
 

@@ -5,18 +5,20 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 
 from fontTools.unicodedata import script
 
-from signage.ground.quotation import LONGEST_QUOTE, shortened
+from signage.ground.quotation import LONGEST_QUOTE, quoted, shortened
 from signage.words.catalogue import Entry
+from signage.words.other_language import faults_of_language
 from signage.words.placeholders import (
     has_stray_brace,
     has_unpaired_isolate,
     placeholder_names,
     without_placeholders,
 )
+from signage.words.text_hygiene import faults_of_text
 from signage.words.unseen import is_blank
 
 _NUMBER = re.compile(r"\d+")
@@ -25,27 +27,60 @@ _LOOK_ALIKE_SCRIPTS = frozenset({"Latn", "Grek", "Cyrl"})
 _UNSPACED_SCRIPTS = frozenset({"Thai", "Laoo", "Khmr", "Mymr", "Hani", "Hira", "Kana", "Tibt"})
 _NO_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
 
+_UNREADABLE = frozenset({"WD-21", "WD-22", "WD-23", "WD-24"})
+"""Rules whose faults make it idle to ask for the language of a text."""
+
 Fault = tuple[str, str]
 """Code of the rule and what was found."""
 
 
-def faults_of_translation(entry: Entry) -> Iterator[Fault]:
-    """All faults of a translation that is there: rules WD-4 to WD-7, WD-11 to WD-13, WD-15 and WD-16."""
+def faults_of_translation(
+    entry: Entry, tag: str, source_tag: str, names: Collection[str] = ()
+) -> Iterator[Fault]:
+    """All faults of a translation that is there, whatever its step does.
+
+    Rules WD-4 to WD-7, WD-11 to WD-13, WD-15, WD-16 and those of clean text. ``names`` are words of another
+    script or language, in small letters, that the glossary of the locale uses.
+    """
     if is_blank(entry.translation):
         yield "WD-4", "the translation holds only spaces or invisible characters"
         return
-    yield from _same_as_source(entry)
+    same = tuple(_same_as_source(entry))
+    yield from same
     yield from _placeholders(entry)
     yield from _typed_numbers(entry)
     yield from _characters(entry.translation)
     yield from _marks(entry)
+    unclean = tuple(faults_of_text(entry.translation, tag, entry.source))
+    yield from unclean
+    is_readable = all(code not in _UNREADABLE for code, _ in unclean)
+    if is_readable and not same and not entry.marks.is_same_as_source:
+        yield from faults_of_language(entry.translation, tag, entry.source, source_tag, names)
+
+
+def faults_of_source(text: str, tag: str) -> Iterator[Fault]:
+    """All faults of a source text that can be seen without its step."""
+    if is_blank(text):
+        yield "WD-4", "the text holds only spaces or invisible characters"
+        return
+    yield from _characters(text)
+    yield from faults_of_text(text, tag)
 
 
 def _same_as_source(entry: Entry) -> Iterator[Fault]:
     letters = [sign for sign in without_placeholders(entry.source) if sign.isalpha()]
     is_word = len(letters) > 1 and any(sign.islower() for sign in letters)
-    if is_word and entry.translation == entry.source and not entry.marks.is_same_as_source:
-        yield "WD-5", f"the translation is the source text '{entry.source}'"
+    if not is_word or entry.marks.is_same_as_source:
+        return
+    if entry.translation == entry.source:
+        yield "WD-5", f"the translation is the source text {quoted(entry.source)}"
+    elif _letters_of(entry.translation) == _letters_of(entry.source):
+        yield "WD-5", f"the translation {quoted(entry.translation)} has the letters of the source text"
+
+
+def _letters_of(text: str) -> str:
+    """The letters and numbers of a text in small letters, its placeholders as they are."""
+    return "".join(sign for sign in text.casefold() if sign.isalnum() or sign in "{}")
 
 
 def _placeholders(entry: Entry) -> Iterator[Fault]:
@@ -81,9 +116,9 @@ def _characters(text: str) -> Iterator[Fault]:
     if not unicodedata.is_normalized("NFC", text):
         normal = unicodedata.normalize("NFC", text)
         i = next((i for i, (a, b) in enumerate(zip(text, normal, strict=False)) if a != b), len(normal))
-        yield "WD-11", f"character {i + 1} of the translation, U+{ord(text[i]):04X}, is not in form C"
+        yield "WD-11", f"character {i + 1} of the text, U+{ord(text[i]):04X}, is not in form C"
     if has_unpaired_isolate(text):
-        yield "WD-12", "a direction isolate of the translation has no partner"
+        yield "WD-12", "a direction isolate of the text has no partner"
     for match in _WORD.finditer(without_placeholders(text)):
         scripts = {script(sign) for sign in match.group()} - _NO_SCRIPT
         if len(scripts) > 1 and scripts & _LOOK_ALIKE_SCRIPTS and not scripts & _UNSPACED_SCRIPTS:

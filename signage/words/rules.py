@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.words.hygiene_rules import HYGIENE
 from signage.words.meaning_rules import MEANING
 from signage.words.rule import S1, S2, S3, WordsRule
 
@@ -28,15 +29,15 @@ _COVERAGE = (
         "Run 'signage words update', translate the new source text and remove the flag fuzzy.",
     ),
     WordsRule(
-        "WD-4", "blank-translation", S1,
-        "A translation holds only spaces or invisible characters.",
-        "It counts as translated and prints as nothing.",
-        'msgstr "  "',
-        "Translate the entry, or leave msgstr empty.",
+        "WD-4", "blank-text", S1,
+        "A source text or a translation holds only spaces or invisible characters.",
+        "It counts as written and prints as nothing.",
+        'msgstr "  ", or text: "\\u200b"',
+        "Write the text, or leave msgstr empty.",
     ),
     WordsRule(
         "WD-5", "untranslated-text", S2,
-        "A translation is the same as the source text.",
+        "A translation is the source text, at most with other spaces, signs or capitals.",
         "Somebody who does not read the source language cannot follow it.",
         'msgid "Stand up." with msgstr "Stand up."',
         "Translate it; where it is meant to be the same, write the comment '# same as source'.",
@@ -78,14 +79,14 @@ _COVERAGE = (
     ),
     WordsRule(
         "WD-11", "not-normalised", S2,
-        "A translation is not in Unicode normalisation form C.",
+        "A text is not in Unicode normalisation form C.",
         "Search and comparison fail on text that looks the same.",
         "e followed by U+0301 in place of é",
         "Save the file in normalisation form C; 'signage words update' does it.",
     ),
     WordsRule(
-        "WD-12", "unpaired-isolate", S2,
-        "A translation opens or closes a direction isolate (U+2066 to U+2069) without its partner.",
+        "WD-12", "unpaired-isolate", S1,
+        "A text opens or closes a direction isolate (U+2066 to U+2069) without its partner.",
         "All text after it may be shown in the wrong order.",
         "U+2068 without U+2069",
         "Remove the characters; the programme sets isolates round every inserted value.",
@@ -256,7 +257,7 @@ _CATALOGUE_FILE = (
     ),
 )  # fmt: skip
 
-RULES = (*_COVERAGE, *MEANING, *_CATALOGUE_FILE)
+RULES = (*_COVERAGE, *HYGIENE, *MEANING, *_CATALOGUE_FILE)
 """Every rule, in the order of the codes."""
 
 RULE_OF = {rule.code: rule for rule in RULES}

@@ -99,6 +99,12 @@ class Glossary:
         return " ".join(folded.split())
 
 
+def words_of_glossary(terms: Iterable[Term], tag: str) -> frozenset[str]:
+    """The single words of all approved forms of a locale, in small letters."""
+    forms = (form for term in terms for form in _forms(term.approved, tag))
+    return frozenset(word.casefold() for form in forms for word in form.split())
+
+
 def _forms(by_locale: Mapping[str, tuple[str, ...]], tag: str) -> tuple[str, ...]:
     """The forms of a locale; a locale without any of its own takes those of its language."""
     return by_locale.get(tag) or by_locale.get(language_of(tag), ())

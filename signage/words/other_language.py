@@ -1,0 +1,86 @@
+"""Whether a translation still speaks the source language, or another one than its own."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator
+
+from signage.ground.language import language_of, script_of
+from signage.ground.quotation import quoted
+from signage.words.letters import latin_words
+from signage.words.placeholders import without_placeholders
+from signage.words.small_words import SMALL_WORDS
+
+Fault = tuple[str, str]
+
+_WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)?")
+_SHORTEST_KEPT = 4
+"""Letters of each of two small words in a row that are taken for words of the source; names have capitals."""
+
+_TELLING = frozenset(
+    {
+        "the", "and", "with", "your", "off", "then", "until", "before", "from", "you", "this", "that", "when",
+        "into", "both", "have", "must", "out", "only",
+    }
+)  # fmt: skip
+"""English words that are hardly words of any other language; one of them tells."""
+
+
+def faults_of_language(
+    text: str, tag: str, source: str, source_tag: str, names: Collection[str]
+) -> Iterator[Fault]:
+    """Rules WD-35 and WD-36 for a translation. ``names`` are words, in small letters, that may stay."""
+    if language_of(tag) == language_of(source_tag):
+        return
+    kept = _kept_words(text, tag, source, source_tag, names)
+    if kept:
+        yield "WD-35", f"{quoted(kept)} is left of the source text"
+        return
+    other = _language_told_by_small_words(text, tag) if script_of(tag) == "Latn" else None
+    if other is not None:
+        yield "WD-36", f"the small words of {quoted(text)} are those of the language '{other}'"
+
+
+def _kept_words(text: str, tag: str, source: str, source_tag: str, names: Collection[str]) -> str:
+    """Words of the source in the translation: any Latin word beside another script, else some in a row."""
+    if script_of(tag) != "Latn":
+        return " ".join(word for word in latin_words(text, tag) if word.casefold() not in names)
+    if script_of(source_tag) != "Latn":
+        return ""
+    of_source = [[word.casefold() for word in run] for run in _runs(source)]
+    for run in _runs(text):
+        for length in range(len(run), 1, -1):
+            for start in range(len(run) - length + 1):
+                part = run[start : start + length]
+                small = [word.casefold() for word in part]
+                is_loan = length == 2 and (small != part or min(map(len, part)) < _SHORTEST_KEPT)
+                if not (is_loan or set(small) <= set(names)) and any(
+                    _holds(each, small) for each in of_source
+                ):
+                    return " ".join(part)
+    if language_of(source_tag) != "en":
+        return ""
+    own = SMALL_WORDS.get(language_of(tag), frozenset())
+    words = {word for run in of_source for word in run} & _TELLING - own
+    return next((word for run in _runs(text) for word in run if word.casefold() in words), "")
+
+
+def _runs(text: str) -> list[list[str]]:
+    """Words, cut where a placeholder stands."""
+    return [_WORD.findall(part) for part in without_placeholders(text).split("\n")]
+
+
+def _holds(whole: list[str], part: list[str]) -> bool:
+    size = len(part)
+    return any(whole[start : start + size] == part for start in range(len(whole) - size + 1))
+
+
+def _language_told_by_small_words(text: str, tag: str) -> str | None:
+    """Another language with more small words in the text than the own one has, and at least two."""
+    words = {word.casefold() for run in _runs(text) for word in run}
+    language = language_of(tag)
+    own = SMALL_WORDS.get(language, frozenset())
+    counts = {other: len(words & listed - own) for other, listed in SMALL_WORDS.items() if other != language}
+    best = max(counts, key=lambda other: counts[other])
+    needed = 2 if own else 3
+    return best if counts[best] >= needed and counts[best] > len(words & own) else None
