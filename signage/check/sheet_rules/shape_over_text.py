@@ -1,0 +1,46 @@
+"""A shape that covers words."""
+
+from collections.abc import Iterator
+
+from signage.check.page_ink import covers, ink_of_pages
+from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.ground.problem import Problem, Severity
+
+EXPLANATION = Explanation(
+    code="SH-30",
+    name="shape-over-text",
+    severity=Severity.S1,
+    what=(
+        "Every filled shape that is painted after a text, against the ink of each of its lines; more than "
+        "0.15 mm both ways counts. Grounds are painted before their text and do not."
+    ),
+    why="Half a word can say the opposite, and nobody sees that something is missing.",
+    example="The block behind the number of a critical step hides the second line of the zone's name.",
+    cure="Shorten the text, or report it if the text is short.",
+)
+
+_TOLERANCE_MM = 0.15
+
+
+def find(subject: SheetSubject) -> Iterator[Problem]:
+    """One problem for each text that something covers."""
+    for number, (texts, shapes) in enumerate(ink_of_pages(subject), start=1):
+        for text in texts:
+            over = next(
+                (
+                    shape
+                    for shape in shapes
+                    if shape.order > text.order
+                    and any(covers(shape, line, _TOLERANCE_MM) for line in text.lines)
+                ),
+                None,
+            )
+            if over is not None:
+                yield subject.problem(
+                    EXPLANATION,
+                    f"{text.mark.role} '{text.mark.text}' on page {number} lies under a shape"
+                    + (f" of '{over.role}'" if over.role else ""),
+                )
+
+
+RULE = SheetRule(EXPLANATION, find)
