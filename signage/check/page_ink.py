@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
+from itertools import pairwise
 
 from signage.check.rule import SheetSubject
 from signage.drawing.marks import Fill, FormMark, Group, Mark, Page, PathMark, TextMark
@@ -101,9 +102,7 @@ def _shapes(
     width = mark.width * transform.scale if mark.stroke else 0.0
     box = transform.box(path_box(mark.path))
     if _is_near(box, words, width / 2):
-        yield ShapeInk(
-            transform_path(mark.path, transform), box, mark.fill, width, role, order
-        )
+        yield ShapeInk(transform_path(mark.path, transform), box, mark.fill, width, role, order)
 
 
 def _is_near(box: Box, words: Sequence[Box], reach: float) -> bool:
@@ -154,11 +153,7 @@ def touches(shape: ShapeInk, box: Box, tolerance: float) -> bool:
     grown = Box(box.x - grow, box.y - grow, box.width + 2 * grow, box.height + 2 * grow)
     if grown.width <= 0 or grown.height <= 0 or min(grown.overlap(shape.box)) < 0:
         return False
-    return any(
-        _meets(grown, start, end)
-        for outline in shape.outlines
-        for start, end in zip(outline, outline[1:], strict=False)
-    )
+    return any(_meets(grown, start, end) for outline in shape.outlines for start, end in pairwise(outline))
 
 
 def covers(shape: ShapeInk, box: Box, tolerance: float) -> bool:
@@ -175,7 +170,7 @@ def _is_inside(shape: ShapeInk, point: Point) -> bool:
     winding = 0
     for outline in shape.outlines:
         closed = (*outline, outline[0])
-        for (x0, y0), (x1, y1) in zip(closed, closed[1:], strict=False):
+        for (x0, y0), (x1, y1) in pairwise(closed):
             if (y0 <= y) != (y1 <= y) and x0 + (y - y0) / (y1 - y0) * (x1 - x0) > x:
                 winding += 1 if y1 > y0 else -1
     return winding != 0

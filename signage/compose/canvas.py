@@ -259,7 +259,8 @@ class Canvas:
     ) -> float:
         """Set a text in a logical box; returns the y of its last descent.
 
-        ``y`` is the top of the ascent (valign ``top``), the middle or the bottom of the text.
+        ``y`` is the top of the ascent (valign ``top``), the middle or the bottom of the text; a text about a
+        middle stays inside the ``height`` about it.
         ``wanted`` is the size of the role where ``points`` has been found for all its texts together.
         """
         fitted = fit(text, face, points, points if floor is None else floor, Room(width, height, lines))
@@ -268,6 +269,8 @@ class Canvas:
         top = y
         if valign == "middle":
             top = y - (measured.height - face.metrics.descent * measured.em * face.metrics.middle) / 2
+            if height is not None:
+                top += _shift_into(measured, face, top, y - height / 2, y + height / 2)
         elif valign == "bottom":
             top = y - measured.height
         first_baseline = top + face.metrics.ascent * measured.em
@@ -398,3 +401,13 @@ class Canvas:
             self.fit_steps.append(FitStep(role, "smaller", wanted, fitted.points))
         if fitted.excess:
             self.overflows.append(Overflow(role, message, text, round(fitted.excess, 2)))
+
+
+def _shift_into(measured: Measured, face: Face, top: float, highest: float, lowest: float) -> float:
+    """How far down a text must move so that its ink, with marks and descenders, lies between two heights."""
+    baseline = top + face.metrics.ascent * measured.em
+    ink_top = baseline - measured.lines[0].ink_top * measured.em
+    above, below = highest - ink_top, ink_top + measured.ink_height - lowest
+    if above > 0 and below > 0:
+        return (above - below) / 2
+    return above if above > 0 else -below if below > 0 else 0.0

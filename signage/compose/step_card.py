@@ -6,44 +6,40 @@ headline.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
-from signage.compose import parts, qr
+from signage.compose import parts
 from signage.compose.arrangement import NumberedStep, numbered_steps
 from signage.compose.canvas import Canvas
+from signage.compose.card_measures import (
+    ABOVE_WORDS,
+    CONTROL_POINTS,
+    HEAD,
+    LEAST_RULED,
+    MARGIN,
+    POLICY_LINES,
+    POLICY_TOP,
+    RAIL,
+    TOP,
+    CardSet,
+    RuledRow,
+    card_lines,
+    card_set,
+    detail_face,
+    draft_face,
+    draft_sentence,
+    fit_detail,
+    fit_draft,
+    row_face,
+    ruled_rows,
+)
 from signage.compose.context import SheetContext
 from signage.compose.theme import Band, Style, style_of
-from signage.compose.typesetting import Face, Room, common_size, line_width
+from signage.compose.typesetting import Room, fit, line_width
 from signage.compose.zones import draw_rail
 from signage.drawing.marks import Page, Sheet, Structure
 from signage.model.library import Phase
 
-MARGIN = 7.0
-_HEAD = 9.5
-_RAIL = 3.6
-_TOP = MARGIN + _HEAD + 3.0
-_LABELLED_ROW = 5.8
-
-
-@dataclass(frozen=True)
-class CardSet:
-    """What all cards of a set share: their size and the boxes in it, in millimetres."""
-
-    width: float
-    height: float
-    picture: float
-    qr_side: float
-    headline_points: float
-
-    @property
-    def inner_width(self) -> float:
-        """Between the margins."""
-        return self.width - 2 * MARGIN
-
-    @property
-    def control_top(self) -> float:
-        """The rule above caution, control text and code."""
-        return self.height - MARGIN - self.qr_side - 1.4
+_TIGHT = 1.05
+"""Leading of titles of two lines in the head."""
 
 
 def compose_step_cards(context: SheetContext, width: float = 105.0, height: float = 148.0) -> Sheet:
@@ -52,7 +48,12 @@ def compose_step_cards(context: SheetContext, width: float = 105.0, height: floa
     fit = []
     overflows = []
     by_phase = [(phase, numbered_steps(context.protocol, phase)) for phase in context.protocol.phases]
-    cards = _card_set(context, tuple(step for _, steps in by_phase for step in steps), width, height)
+    cards = card_set(
+        context,
+        [(phase.id, _card_words(context, phase, step), step) for phase, steps in by_phase for step in steps],
+        width,
+        height,
+    )
     for phase, steps in by_phase:
         for numbered in steps:
             canvas = _card(context, phase, numbered, cards)
@@ -76,17 +77,11 @@ def compose_step_cards(context: SheetContext, width: float = 105.0, height: floa
     )
 
 
-def _card_set(context: SheetContext, steps: tuple[NumberedStep, ...], width: float, height: float) -> CardSet:
+def _card_words(context: SheetContext, phase: Phase, numbered: NumberedStep) -> str:
+    """Which card of its phase it is."""
     wording = context.wording
-    texts = [wording.step_text(context.protocol, numbered.step, "text") or "" for numbered in steps]
-    face = Face(wording.tag, wording.script, 700)
-    points = common_size(texts, face, 24, 20, Room(width - 2 * MARGIN, lines=2))
-    on_one_line = common_size(texts, face, 24, 20, Room(width - 2 * MARGIN, lines=1))
-    if all(line_width(text, face, on_one_line) <= width - 2 * MARGIN for text in texts):
-        points = on_one_line
-    side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for numbered in steps))
-    picture = 48.5 - max(0.0, 148.0 - height)
-    return CardSet(width, height, picture, side, points)
+    number, count = wording.number(numbered.number), wording.number(len(phase.steps))
+    return wording.fixed("card-of", card=number, cards=count)
 
 
 def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: CardSet) -> Canvas:
@@ -109,42 +104,67 @@ def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: Ca
 
 
 def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -> None:
-    style, width, middle = canvas.style, cards.inner_width, MARGIN + _HEAD / 2
-    colour = draw_band(canvas, style, MARGIN, MARGIN, width, _HEAD)
+    style, width, middle = canvas.style, cards.inner_width, MARGIN + HEAD / 2
+    colour = draw_band(canvas, style, MARGIN, MARGIN, width, HEAD)
     title = context.wording.content(f"{context.protocol.id}/title")
     phase_title = context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title")
-    tag = parts.draft_tag(canvas, context, MARGIN + width - 3, middle, _HEAD - 4, 10, colour, is_at_end=True)
-    phase_face = canvas.face(700)
+    tag = parts.draft_tag(canvas, context, MARGIN + width - 3, middle, HEAD - 4, 10, colour, is_at_end=True)
+    phase_face = canvas.face(700, leading=_TIGHT)
     phase_width = min(line_width(phase_title, phase_face, 12) + 1, width * 0.45)
     phase_x = MARGIN + width - tag - phase_width - (6 if tag else 3)
+    code = context.wording.code(context.protocol.code)
     with canvas.group(structure=Structure.HEADING_1):
-        canvas.text(
-            f"{context.wording.code(context.protocol.code)}  {title}",
-            MARGIN + 3,
-            middle,
-            phase_x - MARGIN - 5,
+        _head_text(
+            canvas,
+            f"{code}  {title}",
+            (MARGIN + 3, middle, phase_x - MARGIN - 5),
             10.5,
-            "over",
-            canvas.face(),
-            floor=8,
-            lines=1,
-            valign="middle",
-            colour=colour,
+            400,
+            colour,
+            f"{context.protocol.id}/title",
         )
-        canvas.text(
+        _head_text(
+            canvas,
             phase_title,
-            phase_x,
-            middle,
-            phase_width,
+            (phase_x, middle, phase_width),
             12,
-            "over",
-            phase_face,
-            floor=9,
-            lines=1,
-            valign="middle",
+            700,
+            colour,
+            f"{context.protocol.id}/phase/{phase.id}/title",
             align="end",
-            colour=colour,
         )
+
+
+def _head_text(
+    canvas: Canvas,
+    text: str,
+    place: tuple[float, float, float],
+    points: float,
+    weight: int,
+    colour: str,
+    message: str,
+    align: str = "start",
+) -> None:
+    """One line, smaller before two; ``place`` is x, the middle and the width."""
+    x, middle, width = place
+    face, height = canvas.face(weight, leading=_TIGHT), HEAD - 3.4
+    one = fit(text, face, points, 8, Room(width, height, 1))
+    canvas.text(
+        text,
+        x,
+        middle,
+        width,
+        points,
+        "over",
+        face,
+        floor=7 if one.excess else 8,
+        lines=2 if one.excess else 1,
+        height=height,
+        valign="middle",
+        align=align,
+        colour=colour,
+        message=message,
+    )
 
 
 def draw_band(canvas: Canvas, style: Style, x: float, y: float, width: float, height: float) -> str:
@@ -166,24 +186,42 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
     style, step = canvas.style, numbered.step
     zone = context.ward.zones[numbered.zone]
     height = cards.picture - 1.5
-    draw_rail(canvas, zone, MARGIN, _TOP, _RAIL, height, 0.8, 0.35)
-    x = MARGIN + _RAIL + 3
-    column = cards.inner_width - _RAIL - 3 - cards.picture + 2
+    draw_rail(canvas, zone, MARGIN, TOP, RAIL, height, 0.8, 0.35)
+    x = MARGIN + RAIL + 3
     canvas.text(
-        context.zone_name(zone.id), x, _TOP + 0.6, column, 10.5, "zone", canvas.face(600), floor=8, lines=2
+        context.zone_name(zone.id),
+        x,
+        TOP + 0.6,
+        cards.column,
+        cards.zone.points,
+        "zone",
+        canvas.face(600),
+        lines=cards.zone.lines,
+        message=f"ward/{context.ward.id}/zone/{zone.id}",
+        wanted=10.5,
     )
+    block = cards.number
     number = context.wording.number(numbered.number)
     if step.critical:
         with canvas.group("critical", step.id, structure=Structure.PARAGRAPH):
-            canvas.rect(x, _TOP + 6.4, 24, 15.6, style.ink, radius=1.6)
+            canvas.rect(x, TOP + block.top, 24, block.height, style.ink, radius=1.6)
             canvas.ink_line(
-                number, x, 24, _TOP + 14.2, 38, "number", canvas.face(700), colour=style.paper, align="center"
+                number,
+                x,
+                24,
+                TOP + block.middle,
+                block.critical_points,
+                "number",
+                canvas.face(700),
+                floor=20,
+                colour=style.paper,
+                align="center",
             )
             word = context.wording.fixed("critical")
             canvas.text(
                 word,
                 x - 1,
-                _TOP + 22.8,
+                TOP + block.top + block.height + 0.8,
                 26,
                 9,
                 "critical",
@@ -193,14 +231,14 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
                 align="center",
             )
     else:
-        canvas.ink_line(number, x, 27, _TOP + 14.2, 42, "number", canvas.face(700))
+        canvas.ink_line(number, x, 27, TOP + block.middle, block.points, "number", canvas.face(700), floor=20)
     for container in context.containers(step)[:1]:
-        parts.container_tag(canvas, context, container, x + 5.5, _TOP + height - 17.8, 13, 13)
+        parts.container_tag(canvas, context, container, x + block.tag_x, TOP + block.tag_top, 13, 13)
     palette = style.care_palette if numbered.is_hygiene else style.palette
     canvas.picture(
         step.picture,
         MARGIN + cards.inner_width - cards.picture + 0.5,
-        _TOP - 0.6,
+        TOP - 0.6,
         cards.picture,
         context.picture_words(step),
         palette,
@@ -209,13 +247,9 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
 
 def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards: CardSet) -> None:
     protocol, step, wording = context.protocol, numbered.step, context.wording
-    rows = [
-        (field, text)
-        for field in ("why", "caution")
-        if (text := wording.step_text(protocol, step, "why" if field == "why" else "caution"))
-    ]
-    foot = cards.control_top - _LABELLED_ROW * len(rows)
-    y = _TOP + cards.picture + 2.8
+    rows = ruled_rows(context, numbered, cards.inner_width)
+    foot = cards.control_top - sum(row.height for row in rows)
+    y = TOP + cards.picture + ABOVE_WORDS
     headline = wording.step_text(protocol, step, "text") or ""
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
@@ -226,70 +260,77 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             cards.headline_points,
             "headline",
             canvas.face(700),
-            lines=2,
+            lines=cards.headline_lines,
             message=f"{protocol.id}/{step.id}/text",
+            wanted=24,
         )
     detail = wording.step_text(protocol, step, "detail")
     if detail:
-        y += 1.6
-        canvas.text(
-            detail,
-            MARGIN,
-            y,
-            cards.inner_width,
-            13.5,
-            "detail",
-            canvas.face(is_body=True),
-            floor=11.5,
-            lines=3,
-            height=foot - 0.8 - y,
-            message=f"{protocol.id}/{step.id}/detail",
-        )
-    for index, (field, text) in enumerate(rows):
-        _labelled_row(
+        _detail(
             canvas,
             context,
-            field,
-            text,
-            foot + _LABELLED_ROW * index,
-            cards,
-            f"{protocol.id}/{step.id}/{field}",
+            detail,
+            y + 1.6,
+            foot - 0.8,
+            cards.inner_width,
+            f"{protocol.id}/{step.id}/detail",
         )
+    for row in rows:
+        _draw_ruled_row(canvas, context, row, foot, cards, f"{protocol.id}/{step.id}/{row.field}")
+        foot += row.height
 
 
-def _labelled_row(
-    canvas: Canvas, context: SheetContext, field: str, text: str, y: float, cards: CardSet, message: str
+def _detail(
+    canvas: Canvas, context: SheetContext, text: str, y: float, foot: float, width: float, message: str
 ) -> None:
-    width = cards.inner_width
-    label_face = canvas.face(700)
-    labels = [context.wording.fixed(name) for name in ("why", "caution")]
-    label = max(17.5, *(line_width(text, label_face, 9.5) + 2.5 for text in labels))
+    found = fit_detail(context, text, width, foot - y)
+    lines = max(3, len(found.measured.lines))
+    canvas.text(
+        text,
+        MARGIN,
+        y,
+        width,
+        found.points,
+        "detail",
+        detail_face(context),
+        lines=lines,
+        height=foot - y,
+        message=message,
+        wanted=13.5,
+    )
+
+
+def _draw_ruled_row(
+    canvas: Canvas, context: SheetContext, row: RuledRow, y: float, cards: CardSet, message: str
+) -> None:
+    width, middle = cards.inner_width, y + row.height / 2
     with canvas.artefact():
         canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.3))
-    weight = 600 if field == "caution" else 400
-    with canvas.group("labelled", field, structure=Structure.PARAGRAPH):
+    with canvas.group("labelled", row.field, structure=Structure.PARAGRAPH):
         canvas.text(
-            context.wording.fixed(field),
+            context.wording.fixed(row.field),
             MARGIN,
-            y + _LABELLED_ROW / 2,
-            label - 1,
+            middle,
+            row.label_width - 1,
             9.5,
             "label",
-            label_face,
-            floor=7.5,
+            canvas.face(700),
+            floor=7,
             lines=1,
+            height=row.height - 0.6,
             valign="middle",
         )
         canvas.text(
-            text,
-            MARGIN + label,
-            y + _LABELLED_ROW / 2,
-            width - label,
+            row.text,
+            MARGIN + row.label_width,
+            middle,
+            width - row.label_width,
             10,
-            field,
-            canvas.face(weight),
-            floor=8.5,
-            lines=1,
+            row.field,
+            row_face(context, row.field),
+            floor=LEAST_RULED,
+            lines=row.lines,
+            height=row.height - 0.6,
             valign="middle",
             message=message,
         )
@@ -298,10 +339,12 @@ def _labelled_row(
 def _control(
     canvas: Canvas, context: SheetContext, phase: Phase, numbered: NumberedStep, cards: CardSet
 ) -> None:
-    style, wording, top, side = canvas.style, context.wording, cards.control_top, cards.qr_side
+    style, wording, side = canvas.style, context.wording, cards.qr_side
     width = cards.inner_width - side - 3
     with canvas.artefact():
-        canvas.line(MARGIN, top, MARGIN + cards.inner_width, top, style.ink, 0.4)
+        canvas.line(MARGIN, cards.control_top, MARGIN + cards.inner_width, cards.control_top, style.ink, 0.4)
+    top = cards.control_top + cards.draft_height
+    _draft_sentence(canvas, context, cards)
     link = context.training_link(numbered.step)
     canvas.qr_code(
         link,
@@ -313,20 +356,35 @@ def _control(
     y = canvas.text(
         wording.fixed("local-policy"),
         MARGIN,
-        top + 2.4,
+        top + POLICY_TOP,
         width,
         8.6,
         "local-policy",
         canvas.face(600),
         floor=7.5,
-        lines=3,
+        lines=POLICY_LINES,
     )
-    card = wording.fixed(
-        "card-of", card=wording.number(numbered.number), cards=wording.number(len(phase.steps))
-    )
-    revision, page, owner, review = parts.control_lines(context, card)
-    code = wording.code(f"{context.protocol.code}-{phase.id}")
     face = canvas.face()
-    for line in parts.packed((code, revision, page, owner, review), face, 7, width):
-        y = canvas.text(line, MARGIN, y + 0.6, width, 7, "control", face, lines=2, colour=style.ink_2)
+    for line in card_lines(context, phase.id, _card_words(context, phase, numbered), width):
+        y = canvas.text(
+            line, MARGIN, y + 0.6, width, CONTROL_POINTS, "control", face, lines=3, colour=style.ink_2
+        )
     parts.ruler(canvas, context, MARGIN, cards.height - MARGIN - 0.2, "after")
+
+
+def _draft_sentence(canvas: Canvas, context: SheetContext, cards: CardSet) -> None:
+    """Under the rule, over the full width: a card that was cut from its sheet says it too."""
+    sentence = draft_sentence(context)
+    if sentence:
+        found = fit_draft(context, sentence, cards.inner_width)
+        canvas.text(
+            sentence,
+            MARGIN,
+            cards.control_top + 1.2,
+            cards.inner_width,
+            found.points,
+            "draft-sentence",
+            draft_face(context),
+            lines=3,
+            wanted=8,
+        )

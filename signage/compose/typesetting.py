@@ -52,6 +52,14 @@ class Measured:
         return max((line.width for line in self.lines), default=0.0) * self.em
 
     @property
+    def ink_height(self) -> float:
+        """From the highest ink of the first line to the lowest of the last."""
+        if not self.lines:
+            return 0.0
+        ink = self.lines[0].ink_top - self.lines[-1].ink_bottom
+        return ink * self.em + (len(self.lines) - 1) * self.leading
+
+    @property
     def breaks_word(self) -> bool:
         """Whether a word had to be broken."""
         return any(line.breaks_word for line in self.lines)

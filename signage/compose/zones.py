@@ -50,7 +50,9 @@ def draw_rail(
     scale: float = 1.0,
     line: float = 0.45,
 ) -> None:
-    """The patterned rail of a zone with its outline."""
+    """The patterned rail of a zone with its outline; a blank zone has none, it would look like a gauge."""
+    if pattern_of(zone) is Pattern.BLANK:
+        return
     draw_pattern(canvas, pattern_of(zone), x, y, width, height, scale)
     with canvas.artefact():
         canvas.rect(x, y, width, height, None, canvas.style.ink, line)

@@ -1,0 +1,282 @@
+"""What all cards of a set share: boxes and sizes, found for the worst of their words before any is drawn."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from signage.compose import parts, qr
+from signage.compose.arrangement import NumberedStep
+from signage.compose.context import SheetContext
+from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure
+from signage.ground.length import MM_PER_POINT
+from signage.words.wording import StepField
+
+MARGIN = 7.0
+HEAD = 9.5
+RAIL = 3.6
+TOP = MARGIN + HEAD + 3.0
+LEAST_ROW = 5.8
+"""Height of a ruled row with one line: why, caution."""
+
+CONTROL_POINTS = 7.0
+RULER_HEIGHT = 2.2
+_RULER_AIR = 1.0
+POLICY_TOP = 2.4
+POLICY_LINES = 4
+_TAG_HEIGHT = 17.8
+"""A container with the word under it."""
+
+_PICTURE = 48.5
+LEAST_PICTURE = 30.0
+ABOVE_WORDS = 2.8
+"""From the foot of the picture to the headline."""
+
+_LEAST_BLOCK = 9.0
+LEAST_DETAIL = 11.5
+LEAST_RULED = 8.5
+RULED: tuple[StepField, ...] = ("why", "caution")
+
+_FIGURE_HEIGHT = 0.714
+"""Height of a digit of Noto Sans over its em, as drawn in the font."""
+
+
+@dataclass(frozen=True)
+class NumberBlock:
+    """The places of number and container under the zone's name, from the head of the picture, in millimetres.
+
+    ``tag_x`` is the start of the container from that of the zone's name.
+    """
+
+    top: float
+    height: float
+    points: float
+    critical_points: float
+    tag_x: float
+    tag_top: float
+
+    @property
+    def middle(self) -> float:
+        """The centre line of the number."""
+        return self.top + self.height / 2
+
+
+@dataclass(frozen=True)
+class ZoneName:
+    """How the names of all zones of a set are set."""
+
+    points: float
+    lines: int
+    height: float
+
+
+@dataclass(frozen=True)
+class CardSet:
+    """What all cards of a set share: their size and the boxes in it, in millimetres."""
+
+    width: float
+    height: float
+    picture: float
+    qr_side: float
+    headline_points: float
+    headline_lines: int
+    zone: ZoneName
+    number: NumberBlock
+    draft_height: float
+    control_height: float
+
+    @property
+    def inner_width(self) -> float:
+        """Between the margins."""
+        return self.width - 2 * MARGIN
+
+    @property
+    def control_top(self) -> float:
+        """The rule above caution, control text and code."""
+        return self.height - MARGIN - self.control_height
+
+    @property
+    def column(self) -> float:
+        """The width beside the picture, for zone, number and container."""
+        return self.inner_width - RAIL - 1 - self.picture
+
+
+def card_set(
+    context: SheetContext, steps: Sequence[tuple[str, str, NumberedStep]], width: float, height: float
+) -> CardSet:
+    """The measures for steps, each with its phase and the words that say which card it is."""
+    wording = context.wording
+    inner = width - 2 * MARGIN
+    texts = [wording.step_text(context.protocol, numbered.step, "text") or "" for *_, numbered in steps]
+    points, lines = _headlines(texts, Face(wording.tag, wording.script, 700), inner)
+    side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for *_, numbered in steps))
+    draft = draft_sentence(context)
+    draft_height = fit_draft(context, draft, inner).height + 1.2 if draft else 0.0
+    left = inner - side - 3
+    control = draft_height + max(
+        side + 1.4, *(_control_height(context, phase, card, left) for phase, card, _ in steps)
+    )
+    words = max(_words_height(context, numbered, inner, points, lines) for *_, numbered in steps)
+    free = height - MARGIN - control - words - TOP - ABOVE_WORDS
+    picture = max(LEAST_PICTURE, min(_PICTURE, free))
+    zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
+    zone = _zone_name(zones, Face(wording.tag, wording.script, 600), inner - RAIL - 1 - picture)
+    critical = measure(wording.fixed("critical"), Face(wording.tag, wording.script, 700), 9, inner).height
+    number = _number_block(zone, critical + 1.4, picture)
+    return CardSet(width, height, picture, side, points, lines, zone, number, draft_height, control)
+
+
+def _words_height(
+    context: SheetContext, numbered: NumberedStep, width: float, points: float, lines: int
+) -> float:
+    """What headline, detail and ruled rows of a step need at least."""
+    wording, protocol, step = context.wording, context.protocol, numbered.step
+    headline = wording.step_text(protocol, step, "text") or ""
+    face = Face(wording.tag, wording.script, 700)
+    height = fit(headline, face, points, points, Room(width, lines=lines)).measured.height
+    detail = wording.step_text(protocol, step, "detail")
+    if detail:
+        height += 2.4 + fit_detail(context, detail, width, None, LEAST_DETAIL).measured.height
+    return height + sum(row.height for row in ruled_rows(context, numbered, width))
+
+
+def detail_face(context: SheetContext) -> Face:
+    """The face of details."""
+    return Face(context.wording.tag, context.wording.script, is_body=True)
+
+
+def fit_detail(
+    context: SheetContext, text: str, width: float, height: float | None, points: float = 13.5
+) -> Fitted:
+    """Three lines of a good size, else four, else smaller."""
+    face = detail_face(context)
+    for lines, floor in ((3, LEAST_DETAIL), (4, LEAST_DETAIL), (4, 10.0)):
+        found = fit(text, face, points, floor, Room(width, height, lines))
+        if not found.excess:
+            break
+    return found
+
+
+@dataclass(frozen=True)
+class RuledRow:
+    """Why or caution: a word, and a text on one line where it fits. Lengths in millimetres."""
+
+    field: StepField
+    text: str
+    label_width: float
+    lines: int
+    height: float
+
+
+def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> list[RuledRow]:
+    """Reason and caution of a step, where it has them."""
+    wording = context.wording
+    label_face = Face(wording.tag, wording.script, 700)
+    widths = [line_width(wording.fixed(name), label_face, 9.5) for name in RULED]
+    label = min(max(17.5, *(each + 2.5 for each in widths)), width * 0.35)
+    rows: list[RuledRow] = []
+    for field in RULED:
+        text = wording.step_text(context.protocol, numbered.step, field)
+        if text:
+            face = row_face(context, field)
+            one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
+            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=2))
+            found, lines = (two, 2) if one.excess else (one, 1)
+            rows.append(RuledRow(field, text, label, lines, max(LEAST_ROW, found.measured.ink_height + 1.4)))
+    return rows
+
+
+def row_face(context: SheetContext, field: str) -> Face:
+    """A caution is heavier than a reason."""
+    return Face(context.wording.tag, context.wording.script, 600 if field == "caution" else 400)
+
+
+def _headlines(texts: Sequence[str], face: Face, width: float) -> tuple[float, int]:
+    """One size for all: one line if all have one at it, else two, else smaller, else three lines."""
+    for lines, floor in ((2, 20.0), (2, 17.0), (3, 17.0)):
+        points = common_size(texts, face, 24, floor, Room(width, lines=lines))
+        if not any(fit(text, face, points, points, Room(width, lines=lines)).excess for text in texts):
+            break
+    on_one_line = common_size(texts, face, 24, 20, Room(width, lines=1))
+    if all(line_width(text, face, on_one_line) <= width for text in texts):
+        return on_one_line, 1
+    return points, lines
+
+
+def _zone_name(names: Sequence[str], face: Face, width: float) -> ZoneName:
+    """One line, a little smaller before two, then two and three."""
+    for lines, points, floor in ((1, 10.5, 9.5), (2, 10.5, 8.0), (3, 8.0, 8.0)):
+        size = common_size(names, face, points, floor, Room(width, lines=lines))
+        found = [fit(name, face, size, size, Room(width, lines=lines)) for name in names]
+        if not any(each.excess for each in found):
+            break
+    return ZoneName(size, lines, max(each.measured.height for each in found))
+
+
+def _number_block(zone: ZoneName, critical_word: float, picture: float) -> NumberBlock:
+    """Under the zone's name, the container below it, or beside it where the picture is small.
+
+    The number shrinks where a long name takes its room.
+    """
+    top = max(6.4, zone.height + 1.6)
+    foot = picture - 1.5
+    tag_x, tag_top = 5.5, foot - _TAG_HEIGHT
+    room = tag_top - critical_word - top
+    if room < _LEAST_BLOCK:
+        tag_x, room = 31.0, foot - critical_word - top
+    height = min(15.6, room)
+    highest = (height - 3.2) / MM_PER_POINT / _FIGURE_HEIGHT
+    return NumberBlock(top, height, min(42.0, highest + 6), min(38.0, highest), tag_x, tag_top)
+
+
+def draft_sentence(context: SheetContext) -> str:
+    """What a cut card must still say: not for clinical use, and of a translation that nobody checked it."""
+    if not context.is_draft:
+        return ""
+    wording = context.wording
+    sentences = [wording.fixed("draft-sentence")]
+    if not context.is_source_language:
+        sentences.append(wording.fixed("translation-unverified"))
+    return " ".join(sentences)
+
+
+@dataclass(frozen=True)
+class SetText:
+    """A text at the size that fits, with its height."""
+
+    points: float
+    height: float
+
+
+def fit_draft(context: SheetContext, sentence: str, width: float) -> SetText:
+    """The draft sentence on one line, smaller before two."""
+    face = draft_face(context)
+    found = fit(sentence, face, 8, 7, Room(width, lines=1))
+    if found.excess:
+        found = fit(sentence, face, 8, 7, Room(width, lines=3))
+    return SetText(found.points, found.measured.height)
+
+
+def draft_face(context: SheetContext) -> Face:
+    """The face of the draft sentence."""
+    return Face(context.wording.tag, context.wording.script, 600)
+
+
+def card_lines(context: SheetContext, phase: str, card: str, width: float) -> list[str]:
+    """Control text in as few lines as its items fit."""
+    revision, page, owner, review = parts.control_lines(context, card)
+    code = context.wording.code(f"{context.protocol.code}-{phase}")
+    face = Face(context.wording.tag, context.wording.script)
+    return parts.packed((code, revision, page, owner, review), face, CONTROL_POINTS, width)
+
+
+def _control_height(context: SheetContext, phase: str, card: str, width: float) -> float:
+    """Caution, control lines and ruler, one below the other."""
+    wording = context.wording
+    policy = fit(
+        wording.fixed("local-policy"), draft_face(context), 8.6, 7.5, Room(width, lines=POLICY_LINES)
+    ).measured.height
+    face = Face(wording.tag, wording.script)
+    lines = card_lines(context, phase, card, width)
+    heights = [measure(line, face, CONTROL_POINTS, width).height + 0.6 for line in lines]
+    return POLICY_TOP + policy + sum(heights) + _RULER_AIR + RULER_HEIGHT + 0.2
