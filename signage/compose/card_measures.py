@@ -20,7 +20,6 @@ LEAST_ROW = 5.8
 """Height of a ruled row with one line: why, caution."""
 
 CONTROL_POINTS = 7.0
-RULER_HEIGHT = 2.2
 _RULER_AIR = 1.0
 POLICY_TOP = 2.4
 POLICY_LINES = 4
@@ -234,7 +233,7 @@ def draft_sentence(context: SheetContext) -> str:
     if not context.is_draft:
         return ""
     wording = context.wording
-    sentences = [wording.fixed("draft-sentence")]
+    sentences = [parts.state_sentence(context, wording)]
     if not context.is_source_language:
         sentences.append(wording.fixed("translation-unverified"))
     return " ".join(sentences)
@@ -279,4 +278,4 @@ def _control_height(context: SheetContext, phase: str, card: str, width: float) 
     face = Face(wording.tag, wording.script)
     lines = card_lines(context, phase, card, width)
     heights = [measure(line, face, CONTROL_POINTS, width).height + 0.6 for line in lines]
-    return POLICY_TOP + policy + sum(heights) + _RULER_AIR + RULER_HEIGHT + 0.2
+    return POLICY_TOP + policy + sum(heights) + _RULER_AIR + parts.RULER_HEIGHT + 0.2

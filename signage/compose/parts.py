@@ -15,6 +15,8 @@ from signage.words.wording import Wording
 RULER_MM = 50.0
 """Never scaled: it proves that a print is at full size."""
 
+RULER_HEIGHT = 2.2
+
 
 def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
     """The width of a framed word."""
@@ -119,7 +121,7 @@ def ruler(
     with canvas.group("ruler", structure=Structure.ARTEFACT, box=canvas.box(x, y, RULER_MM, 0.0)):
         canvas.line(x, y, x + RULER_MM, y, ink, 0.3, has_butt_caps=True)
         for millimetre in range(0, 51, 5):
-            height = 2.2 if millimetre % 10 == 0 else 1.2
+            height = RULER_HEIGHT if millimetre % 10 == 0 else 1.2
             canvas.line(x + millimetre, y - height, x + millimetre, y, ink, 0.3)
     length = context.wording.millimetres(50)
     if words == "below":
@@ -133,7 +135,6 @@ def ruler(
             "ruler-words",
             canvas.face(),
             floor=7,
-            lines=3,
             colour=canvas.style.ink_2,
         )
     elif words == "after":

@@ -6,7 +6,7 @@ from signage.compose import parts, qr
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.theme import THEMES, Band, style_of
-from signage.compose.typesetting import tallest
+from signage.compose.typesetting import Room, fit, measure, tallest
 from signage.drawing.marks import Structure
 from signage.model.library import Phase, Step
 
@@ -295,30 +295,44 @@ def back_panel(canvas: Canvas, context: SheetContext) -> Canvas:
     )
     with canvas.artefact():
         canvas.line(_MARGIN, y + 2, _MARGIN + inner, y + 2, style.ink, 0.5)
-    y = canvas.text(
-        wording.fixed("local-policy"),
-        _MARGIN,
-        y + 4,
-        inner,
-        10.5,
-        "local-policy",
-        canvas.face(600),
-        floor=9,
-        lines=4,
-    )
     page = wording.fixed("page-of", page=wording.number(1), pages=wording.number(1))
-    code = wording.code(context.protocol.code)
-    revision, page_line, owner, review = parts.control_lines(context, page)
-    lines = [f"{code} · {revision}", owner, review, page_line]
-    if context.is_draft:
-        lines.append(parts.state_sentence(context, wording))
-        if not context.is_source_language:
-            lines.append(wording.fixed("translation-unverified"))
-    y += 1.2
-    for line in lines:
-        y = canvas.text(line, _MARGIN, y + 0.9, inner, 8.2, "control", canvas.face(), floor=7, lines=2)
     sentence = wording.fixed("ruler", length=wording.millimetres(50))
-    words_height = tallest([sentence], canvas.face(), 7.5, inner)
+    words_height = fit(sentence, canvas.face(), 7.5, 7, Room(inner)).measured.height
     foot = canvas.height - _MARGIN - words_height - 1.6
     parts.ruler(canvas, context, _MARGIN, foot, "below", width=inner)
+    _control_text(canvas, context, y + 4, foot - parts.RULER_HEIGHT - 1.0, page)
     return canvas
+
+
+def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, page: str) -> None:
+    """The local-policy caution and the control text above the ruler; smaller before fewer, longer lines."""
+    wording, inner = context.wording, canvas.width - 2 * _MARGIN
+    policy, face = wording.fixed("local-policy"), canvas.face()
+    code = wording.code(context.protocol.code)
+    revision, page_line, owner, review = parts.control_lines(context, page)
+    items = [f"{code} · {revision}", owner, review, page_line]
+    if context.is_draft:
+        items.append(parts.state_sentence(context, wording))
+        if not context.is_source_language:
+            items.append(wording.fixed("translation-unverified"))
+    for policy_points, points, is_packed in (
+        (10.5, 8.2, False),
+        (10.5, 7.5, False),
+        (9.5, 7.5, True),
+        (9.0, 7.0, True),
+        (7.5, 7.0, True),
+    ):
+        lines = parts.packed(items, face, points, inner) if is_packed else items
+        heights = [0.9 + measure(line, face, points, inner).height for line in lines]
+        policy_height = measure(policy, canvas.face(600), policy_points, inner).height
+        if y + policy_height + 1.2 + sum(heights) <= foot:
+            break
+    y = canvas.text(
+        policy, _MARGIN, y, inner, policy_points, "local-policy", canvas.face(600), lines=6, wanted=10.5
+    )
+    y += 1.2
+    for line in lines:
+        room = foot - y - 0.9 if line is lines[-1] else None
+        y = canvas.text(
+            line, _MARGIN, y + 0.9, inner, points, "control", face, lines=3, height=room, wanted=8.2
+        )
