@@ -10,7 +10,7 @@ from contextlib import AbstractContextManager, contextmanager
 
 from signage.compose import qr
 from signage.compose.theme import Style
-from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, fit_ink, measure
+from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, fit_ink, measure, shift_into
 from signage.drawing.marks import (
     Fill,
     FitStep,
@@ -270,7 +270,7 @@ class Canvas:
         if valign == "middle":
             top = y - (measured.height - face.metrics.descent * measured.em * face.metrics.middle) / 2
             if height is not None:
-                top += _shift_into(measured, face, top, y - height / 2, y + height / 2)
+                top += shift_into(measured, face, top, y - height / 2, y + height / 2)
         elif valign == "bottom":
             top = y - measured.height
         first_baseline = top + face.metrics.ascent * measured.em
@@ -401,13 +401,3 @@ class Canvas:
             self.fit_steps.append(FitStep(role, "smaller", wanted, fitted.points))
         if fitted.excess:
             self.overflows.append(Overflow(role, message, text, round(fitted.excess, 2)))
-
-
-def _shift_into(measured: Measured, face: Face, top: float, highest: float, lowest: float) -> float:
-    """How far down a text must move so that its ink, with marks and descenders, lies between two heights."""
-    baseline = top + face.metrics.ascent * measured.em
-    ink_top = baseline - measured.lines[0].ink_top * measured.em
-    above, below = highest - ink_top, ink_top + measured.ink_height - lowest
-    if above > 0 and below > 0:
-        return (above - below) / 2
-    return above if above > 0 else -below if below > 0 else 0.0

@@ -204,3 +204,13 @@ def common_size(texts: Sequence[str], face: Face, points: float, floor: float, r
 def tallest(texts: Sequence[str], face: Face, points: float, width: float) -> float:
     """The height of the tallest of the texts at a size."""
     return max((measure(text, face, points, width).height for text in texts), default=0.0)
+
+
+def shift_into(measured: Measured, face: Face, top: float, highest: float, lowest: float) -> float:
+    """How far down a text must move so that its ink, with marks and descenders, lies between two heights."""
+    baseline = top + face.metrics.ascent * measured.em
+    ink_top = baseline - measured.lines[0].ink_top * measured.em
+    above, below = highest - ink_top, ink_top + measured.ink_height - lowest
+    if above > 0 and below > 0:
+        return (above - below) / 2
+    return above if above > 0 else -below if below > 0 else 0.0

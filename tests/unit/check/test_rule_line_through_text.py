@@ -10,7 +10,7 @@ from signage.ground.geometry import polygon, rectangle, translation
 
 def test_a_ruler_that_slides_into_the_control_text_is_found():
     # as Arabic checklists and cards of long words were before
-    for kind, tag, up in (("pocket-checklist", "ar", 3), ("step-cards", "fr", 7)):
+    for kind, tag, up in (("pocket-checklist", "ar", 8), ("step-cards", "fr", 7)):
 
         def slide(mark, up=up):
             if isinstance(mark, Group) and mark.role == "ruler":
