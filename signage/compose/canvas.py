@@ -64,7 +64,6 @@ class Canvas:
         self.overflows: list[Overflow] = []
         self._marks: list[list[Mark]] = [[]]
 
-    # -- positions -----------------------------------------------------------------------------
     def left(self, x: float, width: float = 0.0) -> float:
         """The left edge on paper of something that starts at logical x."""
         return self.width - x - width if self.is_right_to_left else x
@@ -73,7 +72,6 @@ class Canvas:
         """A logical box on paper."""
         return Box(self.left(x, width), y, width, height)
 
-    # -- groups --------------------------------------------------------------------------------
     def add(self, mark: Mark) -> None:
         """Append a mark whose coordinates are those of the paper already."""
         self._marks[-1].append(mark)
@@ -129,7 +127,6 @@ class Canvas:
         """The finished page."""
         return Page(self.width, self.height, self.marks, self.margin)
 
-    # -- shapes --------------------------------------------------------------------------------
     def rect(
         self,
         x: float,
@@ -224,7 +221,6 @@ class Canvas:
             self.add(PathMark(rectangle(box), self.style.paper))
             self.add(PathMark(qr.qr_path(payload, box), self.style.ink))
 
-    # -- text ----------------------------------------------------------------------------------
     def face(
         self,
         weight: int = 400,
@@ -259,8 +255,8 @@ class Canvas:
     ) -> float:
         """Set a text in a logical box; returns the y of its last descent.
 
-        ``y`` is the top of the ascent (valign ``top``), the middle or the bottom of the text; a text about a
-        middle stays inside the ``height`` about it.
+        ``y`` is the top of the ascent (valign ``top``), the middle (about which it keeps to its ``height``)
+        or the bottom of the text.
         ``wanted`` is the size of the role where ``points`` has been found for all its texts together.
         """
         fitted = fit(text, face, points, points if floor is None else floor, Room(width, height, lines))
@@ -269,8 +265,7 @@ class Canvas:
         top = y
         if valign == "middle":
             top = y - (measured.height - face.metrics.descent * measured.em * face.metrics.middle) / 2
-            if height is not None:
-                top += shift_into(measured, face, top, y - height / 2, y + height / 2)
+            top += shift_into(measured, face, top, y, height)
         elif valign == "bottom":
             top = y - measured.height
         first_baseline = top + face.metrics.ascent * measured.em

@@ -206,11 +206,13 @@ def tallest(texts: Sequence[str], face: Face, points: float, width: float) -> fl
     return max((measure(text, face, points, width).height for text in texts), default=0.0)
 
 
-def shift_into(measured: Measured, face: Face, top: float, highest: float, lowest: float) -> float:
-    """How far down a text must move so that its ink, with marks and descenders, lies between two heights."""
-    baseline = top + face.metrics.ascent * measured.em
-    ink_top = baseline - measured.lines[0].ink_top * measured.em
-    above, below = highest - ink_top, ink_top + measured.ink_height - lowest
+def shift_into(measured: Measured, face: Face, top: float, middle: float, height: float | None) -> float:
+    """How far down a text must move so that its ink, with marks and descenders, keeps to a height."""
+    if height is None:
+        return 0.0
+    ink_top = top + (face.metrics.ascent - measured.lines[0].ink_top) * measured.em
+    above = middle - height / 2 - ink_top
+    below = ink_top + measured.ink_height - middle - height / 2
     if above > 0 and below > 0:
         return (above - below) / 2
     return above if above > 0 else -below if below > 0 else 0.0
