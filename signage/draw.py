@@ -227,12 +227,12 @@ def draw_all(
         for job in jobs:
             yield draw_job(project, job, output)
         return
-    from concurrent.futures import ProcessPoolExecutor  # noqa: PLC0415 - only for large jobs
+    from signage.ground.worker_pool import map_in_processes  # noqa: PLC0415 - only for large jobs
 
+    items = [(job, output) for job in jobs]
     arguments = (project.content, project.locales)
-    with ProcessPoolExecutor(workers, initializer=_open_in_worker, initargs=arguments) as pool:
-        items = [(job, output) for job in jobs]
-        yield from pool.map(_draw_in_worker, items, chunksize=max(1, len(items) // (workers * 8)))
+    chunk = max(1, len(items) // (workers * 8))
+    yield from map_in_processes(_draw_in_worker, items, workers, _open_in_worker, arguments, chunk)
 
 
 _worker_project: list[Project] = []

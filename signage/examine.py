@@ -95,11 +95,11 @@ def _check_all(
     workers = os.cpu_count() or 1
     if workers == 1 or len(jobs) < 8:
         return _gather((_check(project, job) for job in jobs), len(jobs), progress)
-    from concurrent.futures import ProcessPoolExecutor  # noqa: PLC0415 - only for large jobs
+    from signage.ground.worker_pool import map_in_processes  # noqa: PLC0415 - only for large jobs
 
     arguments = (project.content, project.locales)
-    with ProcessPoolExecutor(workers, initializer=_open_in_worker, initargs=arguments) as pool:
-        return _gather(pool.map(_check_in_worker, jobs, chunksize=2), len(jobs), progress)
+    results = map_in_processes(_check_in_worker, jobs, workers, _open_in_worker, arguments, chunk=2)
+    return _gather(results, len(jobs), progress)
 
 
 def _check(project: Project, job: SheetRequest | str) -> list[Problem]:
@@ -108,7 +108,7 @@ def _check(project: Project, job: SheetRequest | str) -> list[Problem]:
 
 def _gather(found: Iterable[list[Problem]], total: int, progress: Progress | None) -> list[Problem]:
     if progress is not None:
-        found = progress(found, description="Looking", total=total)
+        found = progress(found, total=total)
     return [problem for problems in found for problem in problems]
 
 

@@ -17,8 +17,8 @@ from signage.load.file_text import shown_path
 from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Protocol
 from signage.model.mark import Mark
-from signage.model.messages import Message, library_messages
-from signage.model.revision import protocol_revision
+from signage.model.messages import Message, contexts_of_protocol, library_messages
+from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
 from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
 from signage.rehearse.alternatives import with_marks
@@ -26,6 +26,7 @@ from signage.rehearse.report import Report, report_on
 from signage.rehearse.rules.table import RULE_OF
 from signage.rehearse.study import Study, study_protocol
 from signage.text.fonts import add_font_folder
+from signage.words.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
 
@@ -40,6 +41,7 @@ class Project:
     signed: frozenset[tuple[str, str]] = frozenset()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _prints: dict[str, str] = field(init=False, default_factory=dict, compare=False, repr=False)
     _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     @cached_property
@@ -109,9 +111,15 @@ class Project:
         }
         return replace(self.library, protocols=protocols)
 
-    def revision(self, protocol: Protocol) -> str:
-        """The short revision code of a protocol."""
-        return protocol_revision(self.library, protocol, self.picture_fingerprints)
+    def revision(self, protocol: Protocol, tag: str) -> str:
+        """The short revision code of a protocol in a language: one part for each."""
+        if protocol.id not in self._prints:
+            prints = self.picture_fingerprints
+            self._prints[protocol.id] = protocol_fingerprint(self.library, protocol, prints)
+        wording = self.wording(tag)
+        contexts = contexts_of_protocol(protocol, self.messages) | SHEET_CONTEXTS
+        words = language_fingerprint(self.library, tag, wording.written(contexts), wording.numeral_system)
+        return revision_of(self._prints[protocol.id], words)
 
     def context(
         self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT
@@ -124,7 +132,7 @@ class Project:
                 self.library, marked, wording, self.source, wording.fixed("proof"), tone, mark
             )
         return SheetContext(
-            self.library, marked, self.wording(tag), self.source, self.revision(protocol), tone, mark
+            self.library, marked, self.wording(tag), self.source, self.revision(protocol, tag), tone, mark
         )
 
     def picture_context(

@@ -79,7 +79,9 @@ def publication_of(
             "No protocol can be shown in any language, so there are no pages. "
             + " ".join(each.why for each in told)
         )
-    revisions = {name: project.revision(protocol) for name, protocol in protocols.items()}
+    revisions = {
+        (name, tag): project.revision(protocol, tag) for name, protocol in protocols.items() for tag in words
+    }
     made = Publication(
         project.marked_library,
         words,

@@ -7,7 +7,7 @@ from importlib import metadata
 
 from signage import __version__
 from signage.cli.application import Format, FormatOption, QuietOption, typer_application
-from signage.cli.report import print_json
+from signage.cli.report import print_json, say
 
 _LIBRARIES = (
     "babel", "fonttools", "icu4py", "manimgx-fonts", "justmytype-intl-cjk", "pillow", "pydantic", "pypdfium2",
@@ -41,10 +41,10 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
         return
     if quiet:
         return
-    print(f"signage {__version__}")
-    print(f"Python {facts['python']} on {facts['platform']}")
+    say(f"signage {__version__}")
+    say(f"Python {facts['python']} on {facts['platform']}")
     for name, version in versions.items():
-        print(f"  {name} {version}")
-    print(f"{facts['pictures']} pictures; fonts:")
+        say(f"  {name} {version}")
+    say(f"{facts['pictures']} pictures; fonts:")
     for font in fonts:
-        print(f"  {font}")
+        say(f"  {font}")

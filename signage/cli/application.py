@@ -57,8 +57,9 @@ def _root(
     """
 
 
-def application(args: list[str], standalone_mode: bool, prog_name: str) -> int | None:
-    """Run the command named by the arguments."""
+def invoke(arguments: list[str]) -> int:
+    """Run the command named by the arguments and give its exit status; every error is the caller's."""
     command = typer.main.get_command(typer_application)
-    result: int | None = command.main(args=args, standalone_mode=standalone_mode, prog_name=prog_name)
-    return result
+    with command.make_context("signage", list(arguments)) as context:
+        status = command.invoke(context)
+    return status if isinstance(status, int) else 0

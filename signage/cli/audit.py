@@ -18,7 +18,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import print_json
+from signage.cli.report import cell, print_json, say
 from signage.control.trial_result import DEFAULT_THRESHOLD, MOST_OPPOSITE, STRICT_THRESHOLD, Counting
 
 if TYPE_CHECKING:
@@ -115,10 +115,10 @@ def _print_result(trial: Trial, result: TrialResult, threshold: float, count: Co
         console.print(_table(shown, threshold))
     _print_differences(trial, result)
     if result.failed:
-        print("\nThese pictures fail; draw them anew and test them again:")
+        say("\nThese pictures fail; draw them anew and test them again:")
         for picture in result.pictures:
             if picture.picture in result.failed:
-                print(f"  {picture.picture}: {picture.reason}")
+                say(f"  {picture.picture}: {picture.reason}")
     if not quiet:
         _print_rules(trial, result, count)
 
@@ -129,24 +129,24 @@ def _print_rules(trial: Trial, result: TrialResult, count: Counting) -> None:
     kappa = "is not defined: both used one category only"
     if result.kappa is not None:
         kappa = f"is {result.kappa:.2f}"
-    print(f"\nCohen's kappa of the raters {first} and {second} {kappa} ({result.answers} answers).")
+    say(f"\nCohen's kappa of the raters {first} and {second} {kappa} ({result.answers} answers).")
     if trial.blank_rows:
-        print(f"{trial.blank_rows} rows without reader and category were left out.")
+        say(f"{trial.blank_rows} rows without reader and category were left out.")
     rule = (
         "only correct answers" if count is Counting.STRICT else "correct answers and half of the partly ones"
     )
-    print(f"Counted as understood: {rule}. The interval is Wilson's, 95 %.")
-    print(
+    say(f"Counted as understood: {rule}. The interval is Wilson's, 95 %.")
+    say(
         "proved: the whole interval lies at or above the threshold. "
         "reached: only the share does; more readers are needed to prove it."
     )
-    print(
+    say(
         f"{DEFAULT_THRESHOLD:.2f} is quoted for ISO 9186 and ISO 3864, {STRICT_THRESHOLD:.2f} with at most "
         f"{MOST_OPPOSITE * 100:.0f} % opposite answers for ANSI Z535.3 (both from memory). "
         "Local policy decides."
     )
     if not result.failed:
-        print("Other readers may read the pictures otherwise.")
+        say("Other readers may read the pictures otherwise.")
 
 
 def _table(pictures: list[PictureResult], threshold: float) -> Any:
@@ -162,7 +162,7 @@ def _table(pictures: list[PictureResult], threshold: float) -> Any:
         low, high = picture.interval
         counts = [f"{number} {category}" for category in Category if (number := picture.counts[category])]
         table.add_row(
-            f"{picture.picture} (critical)" if picture.is_critical else picture.picture,
+            cell(f"{picture.picture} (critical)" if picture.is_critical else picture.picture),
             f"{picture.share:.2f}",
             f"{low:.2f}–{high:.2f}",
             picture.verdict.value,
@@ -177,13 +177,11 @@ def _print_differences(trial: Trial, result: TrialResult) -> None:
     if not result.disagreements:
         return
     first, second = trial.raters
-    print(
-        f"\nThe raters differ on {len(result.disagreements)} answers. The worse rating counts until a row of"
-    )
-    print("the rater 'agreed' settles it:")
+    say(f"\nThe raters differ on {len(result.disagreements)} answers. The worse rating counts until a row of")
+    say("the rater 'agreed' settles it:")
     for answer in result.disagreements:
         lines = f"lines {answer.first.place.line} and {answer.second.place.line}"
-        print(
+        say(
             f"  {answer.picture}, reader {answer.reader} ({lines}): {first} says {answer.first.category}, "
             f"{second} says {answer.second.category}"
         )

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-import sys
+from typing import Annotated
+
+import typer
 
 from signage.cli.application import (
     CONTENT,
@@ -14,7 +16,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import print_problems, status_of
+from signage.cli.report import print_json, print_problems, problems_json, progress_bar, say, status_of
 
 
 @typer_application.command()
@@ -22,6 +24,9 @@ def check(
     content: ContentOption = CONTENT,
     locales: LocalesOption = LOCALES,
     form: FormatOption = Format.TEXT,
+    every: Annotated[
+        bool, typer.Option("--all", help="Tell each finding on a line of its own, however many there are.")
+    ] = False,
     quiet: QuietOption = False,
 ) -> int:
     """Look at everything and print nothing on paper; exit 1 when something must be mended."""
@@ -30,16 +35,15 @@ def check(
     from signage.project import open_project
 
     project = open_project(content, locales)
-    progress = None
-    if form is Format.TEXT and not quiet and sys.stderr.isatty():
-        from rich.progress import track
-
-        progress = track
-    problems, looked_at = check_project(project, today(), progress)
-    print_problems(problems, is_json=form is Format.JSON)
-    if form is Format.TEXT and not quiet:
+    bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Looking")
+    problems, looked_at = check_project(project, today(), bar)
+    if form is Format.JSON:
+        print_json(problems_json(problems))
+        return status_of(problems)
+    print_problems(problems, is_whole=every)
+    if not quiet:
         if not problems:
             seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
-            print(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
-        print("No finding does not mean safe: the model sees no real hands. Local policy decides.")
+            say(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
+        say("No finding does not mean safe: the model sees no real hands. Local policy decides.")
     return status_of(problems)

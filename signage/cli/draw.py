@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-import sys
 import time
 from typing import Annotated
 
@@ -21,6 +20,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
+from signage.cli.report import progress_bar
 
 
 @typer_application.command()
@@ -78,11 +78,8 @@ def draw(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
     results = draw_all(project, jobs, output, workers=os.cpu_count() or 1)
-    if form is Format.TEXT and not quiet and sys.stderr.isatty():
-        from rich.progress import track
-
-        results = iter(track(results, description="Drawing", total=len(jobs)))
-    made = list(results)
+    bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
+    made = list(bar(results, total=len(jobs)) if bar else results)
     cleared = clear_outdated(output, wanted, [each for each in made if isinstance(each, Drawn)], keeps=keep)
     seconds = round(time.monotonic() - started, 2)
     return report_drawn(project, wanted, made, cleared, output, form, seconds, is_quiet=quiet)

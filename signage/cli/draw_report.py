@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import sys
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from signage.build import Wanted
 from signage.cli.application import Format
-from signage.cli.report import print_json
+from signage.cli.report import cell, print_json, say, say_error
 from signage.draw import Drawn, Refused
 from signage.drawn_files import Cleared
 from signage.model.library import LocaleState
@@ -57,16 +56,15 @@ def report_drawn(
         _print_cleared(cleared, output)
         _print_left_out(project, wanted)
     for line in (*_proof_lines(sheets), *_refusal_lines(refused)):
-        sys.stderr.write(f"{line}\n")
+        say_error(line)
     for reason in unmade:
-        sys.stderr.write(f"Not made: {reason}\n")
+        say_error(f"Not made: {reason}")
     return status
 
 
 def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> None:
     from rich.console import Console
     from rich.table import Table
-    from rich.text import Text
 
     pages: Counter[tuple[str, str, str, str]] = Counter()
     files: Counter[tuple[str, str, str, str]] = Counter()
@@ -80,17 +78,16 @@ def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> Non
     table.add_column("Files", justify="right")
     table.add_column("Pages", justify="right")
     for key, number in files.items():
-        table.add_row(*map(Text, key), str(number), str(pages[key]))
-    console = Console(highlight=False, markup=False)
+        table.add_row(*map(cell, key), str(number), str(pages[key]))
     if sheets:
-        console.print(table)
+        Console(highlight=False).print(table)
     total = sum(sheet.pages for sheet in sheets)
-    console.print(f"{len(sheets)} files, {total} pages in {output}/, {seconds:.1f} s.")
+    say(f"{len(sheets)} files, {total} pages in {output}/, {seconds:.1f} s.")
     marks = {sheet.mark for sheet in sheets}
     if Mark.DRAFT in marks:
-        console.print(_DRAFTS)
+        say(_DRAFTS)
     if Mark.PROOF in marks:
-        console.print(_PROOFS)
+        say(_PROOFS)
 
 
 def _print_cleared(cleared: Cleared, output: Path) -> None:
@@ -100,7 +97,7 @@ def _print_cleared(cleared: Cleared, output: Path) -> None:
         ("Outdated, but changed since it was drawn, so left", cleared.changed),
     ):
         for name in names:
-            print(f"{what}: {output / name}")
+            say(f"{what}: {output / name}")
 
 
 def _print_left_out(project: Project, wanted: Wanted) -> None:
@@ -108,13 +105,13 @@ def _print_left_out(project: Project, wanted: Wanted) -> None:
         if wanted.locales and tag not in wanted.locales:
             continue
         if locale.state is LocaleState.IN_WORK and not wanted.locales:
-            print(
+            say(
                 f"Left out: {tag} is in work; 'signage words progress' tells how far it is, "
                 f"'signage draw --locale {tag} --proof' prints proofs."
             )
         elif locale.protocols and not wanted.protocols and not wanted.is_for_proof:
             named = ", ".join(project.library.protocols[name].code for name in locale.protocols)
-            print(f"Left out: {tag} is in use for {named} only.")
+            say(f"Left out: {tag} is in use for {named} only.")
 
 
 def _proof_lines(sheets: Iterable[Drawn]) -> Iterable[str]:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from signage.cli.application import Format, FormatOption, typer_application
-from signage.cli.report import print_json
+from signage.cli.report import print_json, say
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
@@ -37,7 +37,7 @@ def explain(
             print_json({"rules": [asdict(rule) for rule in known.values()]})
             return
         for rule in known.values():
-            print(f"{rule.code:6} {rule.severity.value}  {rule.name}")
+            say(f"{rule.code:6} {rule.severity.value}  {rule.name}")
         return
     rule_found = known.get(code.upper())
     if rule_found is None:
@@ -47,11 +47,11 @@ def explain(
     if form is Format.JSON:
         print_json(asdict(rule_found))
         return
-    print(f"{rule_found.code} {rule_found.name} ({rule_found.severity.value})")
+    say(f"{rule_found.code} {rule_found.name} ({rule_found.severity.value})")
     for title, text in (
         ("What it looks at", rule_found.what),
         ("Why", rule_found.why),
         ("Example", rule_found.example),
         ("What to do", rule_found.cure),
     ):
-        print(f"\n{title}\n  {text}")
+        say(f"\n{title}\n  {text}")

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 import time
 from datetime import date
 from typing import TYPE_CHECKING, Annotated
@@ -21,7 +20,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import print_json, print_problems
+from signage.cli.report import print_json, print_problems, say, say_error
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
@@ -82,14 +81,14 @@ def _report(project: Project, published: Published, form: Format, quiet: bool, s
         return int(bool(published.refused))
     if not quiet:
         languages = ", ".join(published.locales)
-        print(f"{published.site.pages} pages in {languages}: {published.folder}/, {seconds:.1f} s.")
-        print(f"Open {published.folder}/index.html, or run 'signage serve' to show them to phones.")
-        print("Every page is marked as a draft: nobody has signed its words and its order.")
+        say(f"{published.site.pages} pages in {languages}: {published.folder}/, {seconds:.1f} s.")
+        say(f"Open {published.folder}/index.html, or run 'signage serve' to show them to phones.")
+        say("Every page is marked as a draft: nobody has signed its words and its order.")
     library = project.library
     warning = reachable_problem(library.training_address, library.at("training_address"))
     if warning is not None and not quiet:
-        print_problems([warning], is_json=False)
+        print_problems([warning])
     for refusal in published.refused:
         what = ", ".join(part for part in (refusal.locale, refusal.protocol) if part)
-        sys.stderr.write(f"Refused: {what}: {refusal.why}\n")
+        say_error(f"Refused: {what}: {refusal.why}")
     return int(bool(published.refused))

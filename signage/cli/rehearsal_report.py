@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from signage.cli.report import cell, say
+
 if TYPE_CHECKING:
     from signage.model.library import Library, Protocol
     from signage.rehearse.equipment import Equipment
@@ -33,32 +35,32 @@ def _print_findings(library: Library, report: Report, *, with_repairs: bool) -> 
         if with_repairs:
             _print_repairs(library, protocol, group.cause)
     for problem in waived.problems:
-        print(f"{problem.place}: {problem.severity.value} {problem.code} {problem.message}")
-        print(f"    {problem.hint}")
+        say(f"{problem.place}: {problem.severity.value} {problem.code} {problem.message}")
+        say(f"    {problem.hint}")
     for finding, waiver in waived.waived:
-        print(f"Waived until {waiver.expires.isoformat()} by the {waiver.role}: {waiver.reason}")
+        say(f"Waived until {waiver.expires.isoformat()} by the {waiver.role}: {waiver.reason}")
         _print_finding(finding, "    ")
     if not report.problems:
-        print(f"{protocol.code} {protocol.title}: no findings{' but those waived' if waived.waived else ''}.")
+        say(f"{protocol.code} {protocol.title}: no findings{' but those waived' if waived.waived else ''}.")
     elif waived.blocks_release:
-        print("Sheets of this protocol may be printed as drafts only.")
+        say("Sheets of this protocol may be printed as drafts only.")
     elif waived.blocks_approval:
-        print("This protocol cannot be approved as it is.")
+        say("This protocol cannot be approved as it is.")
 
 
 def _print_finding(finding: Finding, indent: str) -> None:
     where = f"{finding.place}: " if finding.place.path else ""
     step = f" [step {finding.step}]" if finding.step else ""
-    print(f"{indent}{where}{finding.severity.value} {finding.code} {finding.message}{step}")
+    say(f"{indent}{where}{finding.severity.value} {finding.code} {finding.message}{step}")
     if not indent:
-        print(f"    {finding.hint}")
+        say(f"    {finding.hint}")
 
 
 def _print_repairs(library: Library, protocol: Protocol, finding: Finding) -> None:
     from signage.rehearse.repairs import suggest_repairs
 
     for repair in suggest_repairs(library, protocol, finding):
-        print(f"    It would be gone with this edit (not applied): {repair.description}")
+        say(f"    It would be gone with this edit (not applied): {repair.description}")
 
 
 def _print_steps(protocol: Protocol, rehearsal: Rehearsal) -> None:
@@ -75,35 +77,35 @@ def _print_steps(protocol: Protocol, rehearsal: Rehearsal) -> None:
             worn = ", ".join(f"{worn.garment} {worn.outside.word}" for worn in person.worn)
             due = f"hygiene after {person.hygiene_due}" if person.hygiene_due else ""
             headline = texts.get(state.step, state.step) if number == 0 else ""
-            table.add_row(headline, person.person, person.zone, hands, worn, due)
+            table.add_row(*map(cell, (headline, person.person, person.zone, hands, worn, due)))
     Console(highlight=False).print(table)
 
 
 def _print_steps_judged(report: Report) -> None:
     steps, total = report.study.steps, len(report.protocol.steps)
-    print(f"\n{len(steps.load_bearing)} of {total} steps carry load: without one of them, a finding.")
+    say(f"\n{len(steps.load_bearing)} of {total} steps carry load: without one of them, a finding.")
     if steps.unexplained:
-        print(f"Without effect and without a rationale: {', '.join(steps.unexplained)}")
-    print(f"{len(steps.critical)} steps are critical: an S1 finding without them, or marked by the author.")
+        say(f"Without effect and without a rationale: {', '.join(steps.unexplained)}")
+    say(f"{len(steps.critical)} steps are critical: an S1 finding without them, or marked by the author.")
     if steps.marked:
-        print(f"Sheets mark {len(steps.marked)} of them: {', '.join(steps.marked)}")
-    print(f"{len(report.study.free_swaps)} pairs of neighbours may be exchanged.")
+        say(f"Sheets mark {len(steps.marked)} of them: {', '.join(steps.marked)}")
+    say(f"{len(report.study.free_swaps)} pairs of neighbours may be exchanged.")
 
 
 def _print_equipment(library: Library, equipment: Equipment) -> None:
     """What one run needs; nothing is printed where the rehearsal could not be walked."""
     kit = ", ".join(f"{need.put_on} × {library.garments[need.item].name}" for need in equipment.kit)
     hygiene = ", ".join(f"{times} × {agent}" for agent, times in equipment.hygiene)
-    print("\nOne run needs:")
+    say("\nOne run needs:")
     for heading, needs in (("Kit", kit), ("Hand hygiene", hygiene)):
-        print(f"  {heading}: {needs or 'none'}")
+        say(f"  {heading}: {needs or 'none'}")
     for need in equipment.fixtures:
-        print(f"  {need.kind} in {need.zone}: {need.fixture or 'the ward has none'}")
+        say(f"  {need.kind} in {need.zone}: {need.fixture or 'the ward has none'}")
 
 
 def _print_left_out() -> None:
     from signage.rehearse.rehearsal import SIMPLIFICATIONS
 
-    print("\nWhat this model leaves out:")
+    say("\nWhat this model leaves out:")
     for sentence in SIMPLIFICATIONS:
-        print(f"  {sentence}")
+        say(f"  {sentence}")

@@ -47,10 +47,6 @@ def rehearse(
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]
     report = project.report(walked, today())
-    if form is Format.JSON:
-        print_json(report.as_json())
-    else:
-        print_report(project.library, report, with_steps=steps, with_repairs=repairs)
     if html is not None:
         from signage.ground.files import write_whole
         from signage.pages.rehearsal_page import rehearsal_page
@@ -58,4 +54,8 @@ def rehearse(
         page = rehearsal_page(project.library, report, edition=f"Revision {walked.revision}")
         write_whole(html, page.encode())
         say_error(f"Wrote {html}: it opens in any browser and prints on A3.")
+    if form is Format.JSON:
+        print_json(report.as_json())
+    else:
+        print_report(project.library, report, with_steps=steps, with_repairs=repairs)
     return status_of(report.problems)

@@ -10,6 +10,7 @@ from typing import Annotated
 import typer
 
 from signage.cli.application import OUTPUT, QuietOption, typer_application
+from signage.cli.report import say
 from signage.ground.errors import MissingFromMachineError, WrongUsageError
 
 OWN_MACHINE = "127.0.0.1"
@@ -75,20 +76,20 @@ def _announce(site: Path, address: str, port: int) -> None:
 
     found = own_addresses() if address in _ANY else [address]
     links = [f"http://{f'[{each}]' if ':' in each else each}:{port}/" for each in found]
-    print(f"Showing {site}/, to read only. Ctrl-C ends it.")
+    say(f"Showing {site}/, to read only. Ctrl-C ends it.")
     if address == OWN_MACHINE:
-        print(f"  {links[0]}")
-        print("Only this machine can open it. For phones: signage serve --address 0.0.0.0")
+        say(f"  {links[0]}")
+        say("Only this machine can open it. For phones: signage serve --address 0.0.0.0")
         return
     for link in links:
-        print(f"  {link}")
+        say(f"  {link}")
     if links:
         print_code(links[0])
-        print(
+        say(
             "A phone on the same network can scan this. Codes on sheets lead to the training address instead."
         )
     else:
-        print("This machine has no address on a network.")
+        say("This machine has no address on a network.")
     sys.stdout.flush()
 
 

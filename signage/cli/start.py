@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from signage.cli.application import QuietOption, typer_application
+from signage.cli.report import say
 from signage.ground.errors import WrongUsageError
 
 
@@ -30,7 +31,7 @@ def start(
         write_whole(folder / name, data)
     if quiet:
         return
-    print(f"Wrote {len(files)} files into {folder}:")
+    say(f"Wrote {len(files)} files into {folder}:")
     for name in files:
-        print(f"  {name}")
-    print(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")
+        say(f"  {name}")
+    say(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")

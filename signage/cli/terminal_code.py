@@ -27,4 +27,4 @@ def print_code(payload: str) -> None:
     if not sys.stdout.isatty() or "utf" not in (sys.stdout.encoding or "").lower():
         return
     for line in code_lines(payload):
-        print(f"\x1b[30;47m{line}\x1b[0m")
+        print(f"\x1b[30;47m{line}\x1b[0m")  # noqa: T201 - these controls are meant for the terminal

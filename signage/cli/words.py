@@ -17,7 +17,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import print_json, print_problems
+from signage.cli.report import cell, print_json, print_problems, say
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -41,9 +41,9 @@ def _write(changes: Sequence[FileChange], locales: Path, form: Format, quiet: bo
     if quiet:
         return
     for path in changed:
-        print(f"Wrote {path}")
+        say(f"Wrote {path}")
     if not changed:
-        print(f"Nothing to change: {len(changes)} files in {locales}/ are up to date.")
+        say(f"Nothing to change: {len(changes)} files in {locales}/ are up to date.")
 
 
 @words_application.command()
@@ -99,10 +99,10 @@ def add(
     changes, warnings = add_locale(project.library, project.messages, locales, tag)
     _write(changes, locales, form, quiet)
     if warnings and form is Format.TEXT:
-        print_problems(warnings, is_json=False)
+        print_problems(warnings)
     if form is Format.TEXT and not quiet and tag not in project.library.locales:
-        print("Now name the language in content/library.yaml, under locales:")
-        print(f"  {tag}: {{owner: language lead, state: in-work}}")
+        say("Now name the language in content/library.yaml, under locales:")
+        say(f"  {tag}: {{owner: language lead, state: in-work}}")
     return 0
 
 
@@ -136,5 +136,5 @@ def _print_table(counts: dict[str, LocaleProgress], states: dict[str, str]) -> N
         table.add_column(heading, justify="right")
     for tag, count in counts.items():
         row = (count.messages, count.missing, count.doubtful, count.translated, count.checked, count.stale)
-        table.add_row(tag, states.get(tag, "not in library.yaml"), *map(str, row))
+        table.add_row(cell(tag), states.get(tag, "not in library.yaml"), *map(str, row))
     Console(highlight=False).print(table)

@@ -11,13 +11,21 @@ def write_whole(path: Path, data: bytes) -> None:
     """Write the file beside its place and move it there in one step; keeps the old one on failure.
 
     Raises WrongUsageError where the place holds a link, a folder, a device or anything else that is no
-    ordinary file: moving a file there would put it in the place of that thing.
+    ordinary file: moving a file there would put it in the place of that thing. OSError, where the system
+    refuses, names the file that was to be written.
     """
     if path.is_symlink() or (path.exists() and not path.is_file()):
         what = "a link" if path.is_symlink() else "a folder" if path.is_dir() else "no ordinary file"
         raise WrongUsageError(f"'{path}' is {what}, and nothing was written. Name a new file or another one.")
     path.parent.mkdir(parents=True, exist_ok=True)
-    handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.", suffix=".part")
+    try:
+        _write_beside(path, data)
+    except OSError as error:
+        raise OSError(error.errno, error.strerror or str(error), str(path)) from error
+
+
+def _write_beside(path: Path, data: bytes) -> None:
+    handle, temporary = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name[:40]}.", suffix=".part")
     try:
         with os.fdopen(handle, "wb") as stream:
             stream.write(data)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import fields, is_dataclass
 from datetime import date
 from enum import Enum
 from typing import Any
 
 from signage.ground.fingerprint import fingerprint, revision_code
-from signage.model.library import Library, Protocol
+from signage.model.library import Library, Protocol, Ward
 
 _NOT_CONTENT = {"place", "places"}
 
@@ -28,26 +29,86 @@ def plain(value: Any) -> Any:
     return value
 
 
-def protocol_fingerprint(library: Library, protocol: Protocol, pictures: dict[str, str]) -> str:
-    """SHA-256 over steps, source texts, policy, ward, kit and picture fingerprints.
+def protocol_fingerprint(library: Library, protocol: Protocol, pictures: Mapping[str, str]) -> str:
+    """SHA-256 of what readers of a protocol see or act on, without the texts of other languages.
 
-    ``pictures`` maps the name of each picture to the fingerprint of its scene. The result depends on
-    neither the order of keys nor on comments nor on the layout of the files.
+    Steps and source texts, the values of the policy, the kit it uses, the zones it uses with their doors and
+    fixtures, and its pictures: ``pictures`` maps the name of each to the fingerprint of its scene. Printers,
+    wall slots and how many read which language change nothing, nor do comments or the order of keys.
     """
     used = {step.picture for step in protocol.steps}
+    ward = library.wards[protocol.ward]
+    zones = _zones_in_use(ward, protocol)
     return fingerprint(
         {
             "hospital": library.name,
             "source": library.source_locale,
             "protocol": plain(protocol),
-            "policy": plain(library.policy),
-            "ward": plain(library.wards[protocol.ward]),
-            "kit": plain(library.garments),
+            "policy": {name: plain(policy.value) for name, policy in library.policy.items()},
+            "ward": {
+                "id": ward.id,
+                "name": ward.name,
+                "zones": {name: plain(ward.zones[name]) for name in sorted(zones)},
+                "doors": sorted(
+                    [door.start, door.end] for door in ward.doors if {door.start, door.end} <= zones
+                ),
+                "fixtures": {
+                    name: plain(fixture) for name, fixture in ward.fixtures.items() if fixture.zone in zones
+                },
+            },
+            "kit": {name: plain(library.garments[name]) for name in sorted(_kit_in_use(library, protocol))},
             "pictures": {name: pictures.get(name, "") for name in sorted(used)},
         }
     )
 
 
-def protocol_revision(library: Library, protocol: Protocol, pictures: dict[str, str]) -> str:
-    """The short code that a sheet carries, such as ``K7M2``."""
-    return revision_code(protocol_fingerprint(library, protocol, pictures))
+def language_fingerprint(library: Library, tag: str, texts: Mapping[str, str | None], numerals: str) -> str:
+    """SHA-256 of the words of a protocol in one language: texts by context, glossary and digits."""
+    return fingerprint(
+        {
+            "texts": dict(texts),
+            "numerals": numerals,
+            "terms": {
+                term.id: [plain(term.approved.get(tag)), plain(term.forbidden.get(tag))]
+                for term in library.terms
+            },
+        }
+    )
+
+
+def revision_of(protocol_part: str, language_part: str) -> str:
+    """The short code that a sheet carries, from the fingerprints of its two parts: such as ``3YH6-K2MP``."""
+    return f"{revision_code(protocol_part)}-{revision_code(language_part)}"
+
+
+def _zones_in_use(ward: Ward, protocol: Protocol) -> set[str]:
+    """Where people begin and end, where they go, and where the fixtures stand that steps name."""
+    actions = [action for step in protocol.steps for action in step.actions]
+    named = {name for action in actions for name in (action.bin, action.chair, action.fixture, action.target)}
+    zones = {person.starts_in for person in protocol.people} | {protocol.ends_in}
+    zones |= {action.to for action in actions if action.to is not None}
+    zones |= {fixture.zone for name, fixture in ward.fixtures.items() if name in named}
+    return zones & ward.zones.keys()
+
+
+def _kit_in_use(library: Library, protocol: Protocol) -> set[str]:
+    """What steps name and people wear, and what lies over or under it."""
+    actions = [action for step in protocol.steps for action in step.actions]
+    found = {name for person in protocol.people for name in person.wears}
+    found |= {
+        name
+        for action in actions
+        for name in (action.item, action.together, action.layer, action.target)
+        if name is not None
+    }
+    known = found & library.garments.keys()
+    while True:
+        garments = [library.garments[name] for name in known]
+        wider = (
+            known
+            | {name for each in garments for name in (*each.over, *each.needs_under)}
+            & library.garments.keys()
+        )
+        if wider == known:
+            return known
+        known = wider

@@ -14,15 +14,15 @@ from signage.pages.words import PageWords
 class Publication:
     """All content of a site.
 
-    ``words`` are by locale, in the order in which languages are offered. ``revisions`` are the codes of the
-    protocols as they stand, ``earlier_revisions`` the codes that they have replaced, both by protocol.
-    ``approved`` names protocol and locale of what is no draft, ``left_out`` of what must have no pages.
-    ``made_on`` is printed on every page.
+    ``words`` are by locale, in the order in which languages are offered. ``revisions`` are the codes as they
+    stand, by protocol and language, ``earlier_revisions`` by protocol the codes, or parts of codes, that they
+    have replaced. ``approved`` names protocol and locale of what is no draft, ``left_out`` of what must
+    have no pages. ``made_on`` is printed on every page.
     """
 
     library: Library
     words: Mapping[str, PageWords]
-    revisions: Mapping[str, str]
+    revisions: Mapping[tuple[str, str], str]
     made_on: date
     earlier_revisions: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     approved: frozenset[tuple[str, str]] = frozenset()
@@ -64,7 +64,7 @@ class PageContext:
     @property
     def revision(self) -> str:
         """The short code that its sheets carry."""
-        return self.publication.revisions[self.protocol.id]
+        return self.publication.revisions[self.protocol.id, self.tag]
 
     @property
     def is_draft(self) -> bool:

@@ -4,21 +4,27 @@ from __future__ import annotations
 
 import hashlib
 import json
+import math
 import os
 from functools import cache
 from importlib import metadata
 from pathlib import Path as FilePath
+from typing import Any, get_args
 
 from signage.drawing.marks import Form, PathMark
 from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
 from signage.ground.fingerprint import canonical_json, fingerprint
-from signage.ground.geometry import mirroring
+from signage.ground.geometry import Segment, mirroring
 from signage.pictograms import compile as compile_module
 from signage.pictograms.compile import CompiledLayer, compile_operations
-from signage.pictograms.kit.nodes import CANVAS, Operation, flatten, group
+from signage.pictograms.kit.nodes import CANVAS, Operation, Pigment, flatten, group
 from signage.pictograms.palette import Palette
 from signage.pictograms.scenes import operation_record, scene_of
+
+_PAINTED = frozenset(get_args(Pigment)) - {"ground"}
+_NUMBERS_OF = {"M": 2, "L": 2, "C": 6, "Z": 0}
+"""How many numbers each kind of segment takes (``ground.geometry.Segment``)."""
 
 
 def picture_form(name: str, palette: Palette, mirrored: bool = False) -> Form:
@@ -46,18 +52,25 @@ def compiled_scene(name: str, mirrored: bool = False) -> tuple[CompiledLayer, ..
 
 def compiled(operations: tuple[Operation, ...]) -> tuple[CompiledLayer, ...]:
     """The layers of painting passes, from the cache folder where they have been compiled before."""
-    kept = cache_folder() / f"{_cache_key(operations)}.json"
-    layers = _read_kept(kept)
+    folder = cache_folder()
+    if folder is None:
+        return compile_operations(operations)
+    key = _cache_key(operations)
+    kept = folder / f"{key}.json"
+    layers = _read_kept(kept, key)
     if layers is None:
         layers = compile_operations(operations)
-        _keep(kept, layers)
+        _keep(kept, key, layers)
     return layers
 
 
-def cache_folder() -> FilePath:
-    """Where compiled pictures are kept: ``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``."""
+def cache_folder() -> FilePath | None:
+    """``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``, for compiled pictures; None without a home."""
     root = os.environ.get("XDG_CACHE_HOME")
-    base = FilePath(root) if root else FilePath.home() / ".cache"
+    try:
+        base = FilePath(root) if root else FilePath.home() / ".cache"
+    except RuntimeError:
+        return None
     return base / "signage" / "pictures"
 
 
@@ -72,20 +85,38 @@ def _cache_key(operations: tuple[Operation, ...]) -> str:
     return fingerprint([_compiler(), [operation_record(operation) for operation in operations]])
 
 
-def _read_kept(file: FilePath) -> tuple[CompiledLayer, ...] | None:
+def _seal(key: str, layers: Any) -> str:
+    """Binds the paths to what they were made from: a file under another name is not believed."""
+    return fingerprint([key, layers])
+
+
+def _read_kept(file: FilePath, key: str) -> tuple[CompiledLayer, ...] | None:
+    """The kept layers, or None where there are none that this key made whole."""
     try:
         stored = json.loads(file.read_bytes())
-        if stored["fingerprint"] != fingerprint(stored["layers"]):
+        if stored["fingerprint"] != _seal(key, stored["layers"]):
             return None
-        return tuple(
-            (pigment, tuple(tuple(segment) for segment in path)) for pigment, path in stored["layers"]
-        )
-    except (OSError, ValueError, TypeError, KeyError):
+        return tuple((_pigment(pigment), tuple(map(_segment, path))) for pigment, path in stored["layers"])
+    except (OSError, ValueError, TypeError, KeyError, RecursionError):
         return None
 
 
-def _keep(file: FilePath, layers: tuple[CompiledLayer, ...]) -> None:
+def _pigment(value: Any) -> Pigment:
+    if value not in _PAINTED:
+        raise ValueError(value)
+    pigment: Pigment = value
+    return pigment
+
+
+def _segment(value: Any) -> Segment:
+    kind, *numbers = value
+    if _NUMBERS_OF.get(kind) != len(numbers) or not all(map(math.isfinite, numbers)):
+        raise ValueError(value)
+    return (kind, *numbers)
+
+
+def _keep(file: FilePath, key: str, layers: tuple[CompiledLayer, ...]) -> None:
     try:
-        write_whole(file, canonical_json({"fingerprint": fingerprint(layers), "layers": layers}))
+        write_whole(file, canonical_json({"fingerprint": _seal(key, layers), "layers": layers}))
     except (OSError, WrongUsageError):
         return

@@ -115,5 +115,8 @@ _TEXTS = (
 FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
 
+SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
+"""Contexts of the fixed words that sheets of a protocol carry."""
+
 TRIAL_CONTEXTS = frozenset(f"interface/{text.id}" for text in TRIAL_TEXTS)
 """Contexts of the fixed words of sheets about pictures, which no sheet or page of a protocol shows."""

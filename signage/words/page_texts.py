@@ -50,7 +50,7 @@ _STEP = (
 
 _CURRENT = (
     _text("page-current", "Is my sheet current?", "Link and title: compares the code of a sheet.", 34),
-    _text("page-code", "Code on the sheet", "Label of a field; the code has four signs.", 30),
+    _text("page-code", "Code on the sheet", "Label of a field; the code has two groups of four signs.", 30),
     _text("page-compare", "Compare", "Button: compares the code that was typed.", _BUTTON),
     _text("page-code-is", "Code of these pages: {code}", "The code to compare a sheet with.", 44, "code"),
     _text(
@@ -65,6 +65,12 @@ _CURRENT = (
         "Replaced. Do not use this sheet. Ask for the new one.",
         "Answer: the code belongs to an older sheet.",
         90,
+    ),
+    _text(
+        "page-words-differ",
+        "The steps are the same, the words are not: they were changed. Ask before you use the sheet.",
+        "Answer: the first half of the code is right, the second is not.",
+        120,
     ),
     _text(
         "page-cannot-tell",

@@ -35,6 +35,13 @@ def test_another_code_cannot_be_told(visit, path):
     assert "cannot tell" in answer(visit, f"{path}?r=AAAA", MADE_ON)
 
 
+def test_a_sheet_whose_words_alone_were_changed_is_told_so(visit):
+    steps, words = CODE.split("-")
+    assert "The steps are the same" in answer(visit, f"en/p1/?r={steps}-{words[::-1]}", MADE_ON)
+    assert "cannot tell" in answer(visit, f"en/p1/?r={steps[::-1]}-{words}", MADE_ON)
+    assert "cannot tell" in answer(visit, f"en/p1/?r={steps}", MADE_ON)
+
+
 def test_without_a_code_nothing_is_claimed(visit):
     assert answer(visit, "en/p1/apron-off/", MADE_ON) is None
 

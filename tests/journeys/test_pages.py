@@ -54,11 +54,11 @@ def test_typing_errors_are_answered_with_what_exists(run, ward):
 
 
 def test_an_address_that_no_phone_reaches_is_a_warning(run, ward):
-    assert "PG-1" not in run(ward, "pages", *DAY).stderr
+    assert "PG-1" not in run(ward, "pages", *DAY).stdout
     library = ward / "content" / "library.yaml"
     text = library.read_text(encoding="utf-8")
     library.write_text(text.replace("example-ward.internal", "localhost"), encoding="utf-8")
-    message = run(ward, "pages", *DAY).stderr
+    message = run(ward, "pages", *DAY).stdout
     assert "PG-1" in message
     assert "library.yaml" in message
 

@@ -183,14 +183,17 @@
     }
   }
 
-  /* Whether a sheet is current. A phone whose date is wrong cannot tell, and neither can old pages. */
+  /* Whether a sheet is current. Its code has a part for the steps and one for the words. A phone whose date is wrong cannot tell, and neither can old pages. */
   function judgeSheet(code, known) {
     const today = new Date();
     const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()]
       .map((part) => String(part).padStart(2, "0")).join("-");
-    if (known.earlier.split(" ").includes(code)) return "replaced";
-    const isOld = day < known.madeOn || day > known.until;
-    return code === known.code && !isOld ? "current" : "unknown";
+    const [order, words] = code.split("-");
+    const earlier = known.earlier.split(" ");
+    if (earlier.includes(code) || earlier.includes(order)) return "replaced";
+    if (day < known.madeOn || day > known.until) return "unknown";
+    if (code === known.code) return "current";
+    return words && order === known.code.split("-")[0] ? "words" : "unknown";
   }
 
   function offerSheetCheck() {
@@ -198,7 +201,8 @@
     if (!place) return;
     const answer = one("[data-answer]", place);
     const show = (typed) => {
-      const code = typed.toUpperCase().split(/[^A-Z0-9]+/).filter(Boolean).pop();
+      const parts = typed.toUpperCase().split(/[^A-Z0-9]+/).filter((part) => part.length === 4);
+      const code = parts.slice(-2).join("-");
       if (!code) return;
       const state = judgeSheet(code, place.dataset);
       say(answer, place.dataset[state], state === "current" ? "right" : "wrong");

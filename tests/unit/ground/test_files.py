@@ -15,8 +15,9 @@ def test_the_old_file_survives_a_failed_write(tmp_path, monkeypatch):
     target = tmp_path / "sheet.pdf"
     target.write_bytes(b"old")
     monkeypatch.setattr("pathlib.Path.replace", lambda *_: (_ for _ in ()).throw(OSError("disk full")))
-    with pytest.raises(OSError, match="disk full"):
+    with pytest.raises(OSError, match="disk full") as failed:
         write_whole(target, b"new")
+    assert failed.value.filename == str(target)
     assert target.read_bytes() == b"old"
     assert [p.name for p in tmp_path.iterdir()] == ["sheet.pdf"]
 

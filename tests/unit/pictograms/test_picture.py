@@ -90,13 +90,49 @@ def test_a_damaged_kept_picture_is_drawn_anew(own_cache):
     assert compiled_scene("sit-down") == first
 
 
-@pytest.mark.parametrize("damage", [b"", b"[]", b"{", b'{"fingerprint": 1}'])
-def test_rubbish_in_the_cache_does_no_harm(own_cache, damage):
+def test_rubbish_in_the_cache_does_no_harm(own_cache):
     first = compiled_scene("sit-down")
     (kept,) = cache_folder().glob("*.json")
-    kept.write_bytes(damage)
+    for damage in (
+        b"",
+        b"[]",
+        b"{",
+        b'{"fingerprint": 1}',
+        b"[" * 100_000,
+        b"\xff\xfe",
+        sealed(kept, "pink"),
+    ):
+        kept.write_bytes(damage)
+        compiled_scene.cache_clear()
+        assert compiled_scene("sit-down") == first, damage[:40]
+
+
+def sealed(kept, pigment):
+    """A file that another programme version could have left: whole, but with a colour that does not exist."""
+    layers = [[pigment, [["M", 1, 2], ["Z"]]]]
+    return json.dumps({"fingerprint": picture._seal(kept.stem, layers), "layers": layers}).encode()
+
+
+def test_two_kept_pictures_under_each_others_names_are_not_believed(own_cache):
+    names = ("sit-down", "stand-up")
+    first = {name: compiled_scene(name) for name in names}
+    one, other = cache_folder().glob("*.json")
+    swapped = one.read_bytes(), other.read_bytes()
+    one.write_bytes(swapped[1])
+    other.write_bytes(swapped[0])
     compiled_scene.cache_clear()
-    assert compiled_scene("sit-down") == first
+    assert {name: compiled_scene(name) for name in names} == first
+
+
+def test_a_machine_without_a_home_folder_draws_all_the_same(monkeypatch):
+    def no_home():
+        raise RuntimeError("Could not determine home directory.")
+
+    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
+    monkeypatch.setattr(picture.FilePath, "home", no_home)
+    compiled_scene.cache_clear()
+    assert picture_form("sit-down", DOFF).marks
+    compiled_scene.cache_clear()
 
 
 def test_a_cache_that_cannot_be_written_is_no_obstacle(tmp_path, monkeypatch):

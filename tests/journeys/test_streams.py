@@ -1,0 +1,90 @@
+"""What a shell does to a command: pipes that close, streams that are none, encodings of old consoles."""
+
+import json
+import os
+import signal
+import subprocess
+import sys
+
+import pytest
+
+SIGNAGE = [sys.executable, "-m", "signage"]
+
+
+@pytest.fixture
+def ward(run, folder):
+    run(folder, "start", "ward")
+    return folder / "ward"
+
+
+def test_a_reader_that_leaves_is_no_problem_found(ward):
+    for command in ("rehearse G1", "explain"):
+        shown = subprocess.run(
+            ["bash", "-c", f"{sys.executable} -m signage {command} | head -1; echo ${{PIPESTATUS[0]}}"],
+            cwd=ward,
+            capture_output=True,
+            text=True,
+            check=True,
+        )
+        *_, status = shown.stdout.split()
+        assert status in {"0", "141"}, command
+        assert not shown.stderr
+
+
+def test_closed_and_full_outputs_are_told_by_their_status(ward):
+    def status(command):
+        done = subprocess.run(
+            ["bash", "-c", f"{sys.executable} -m signage {command}"],
+            cwd=ward,
+            capture_output=True,
+            text=True,
+            check=False,
+        )
+        assert "Traceback" not in done.stderr
+        return done.returncode, done.stderr
+
+    assert status("rehearse G1 >&-")[0] == 0
+    assert status("rehearse G1 >&- 2>&-")[0] == 0
+    code, message = status("rehearse G1 > /dev/full")
+    assert code == 3
+    assert "No space left on device" in message
+
+
+def test_an_old_console_gets_whole_json_and_readable_text(ward):
+    def told(encoding, *words):
+        done = subprocess.run(
+            [*SIGNAGE, *words],
+            cwd=ward,
+            env={**os.environ, "PYTHONIOENCODING": encoding},
+            capture_output=True,
+            check=False,
+        )
+        assert done.returncode == 0, done.stderr
+        return done.stdout.decode(encoding)
+
+    arguments = ("draw", "--locale", "ar-XB", "--sheet", "step-cards", "--output", "إخراج")
+    made = json.loads(told("cp1252", *arguments, "--format", "json"))
+    assert made["sheets"][0]["path"].startswith("إخراج/ar-XB/")
+    assert r"\u0625" in told("cp1252", *arguments)
+    assert "1 \\xd7 gloves" in told("ascii", "rehearse", "G1")
+
+
+def test_ctrl_c_says_that_it_stopped(ward):
+    with subprocess.Popen(
+        [*SIGNAGE, "check"],
+        cwd=ward,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        text=True,
+        start_new_session=True,
+        bufsize=1,
+        env={**os.environ, "PYTHONPROFILEIMPORTTIME": "1"},
+    ) as running:
+        for line in running.stderr:
+            if "signage.project" in line:
+                break
+        os.killpg(running.pid, signal.SIGINT)
+        _, said = running.communicate(timeout=60)
+    assert running.returncode == 130
+    assert "Stopped. Files that were finished are kept" in said
+    assert "Traceback" not in said
