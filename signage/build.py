@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from signage.compose.context import SheetContext
 from signage.compose.hand_poster import compose_hand_poster
-from signage.compose.papers import Paper, paper_of
+from signage.compose.papers import SMALLEST_POSTER_MM, Paper, paper_of
 from signage.compose.picture_documents import (
     PICTURE_KINDS,
     compose_pictures,
@@ -27,9 +27,6 @@ from signage.project import Project
 SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
 CARD_PAPERS = ("A4", "Letter")
 """Papers that a person cuts and folds."""
-
-SMALLEST_POSTER_MM = 200.0
-"""Posters on papers with a shorter side are made only when somebody asks for them."""
 
 
 @dataclass(frozen=True, order=True)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from signage.build import CARD_PAPERS, SHEET_KINDS, SMALLEST_POSTER_MM, Wanted, requests_for
-from signage.compose.papers import PAPERS, paper_of
+from signage.build import CARD_PAPERS, SHEET_KINDS, Wanted, requests_for
+from signage.compose.papers import PAPERS, SMALLEST_POSTER_MM, paper_of
 from signage.project import Project
 
 _ON_CUT_PAPERS = " or ".join(CARD_PAPERS)

@@ -7,7 +7,8 @@ from functools import lru_cache
 from importlib import import_module
 from typing import Protocol
 
-from signage.check import picture_rules, refused_sheet, sheet_rules
+from signage.check import content_rules, picture_rules, refused_sheet, sheet_rules
+from signage.check.content_rule import ContentRule
 from signage.check.picture_rule import PictureRule
 from signage.check.rule import Explanation, SheetRule
 from signage.ground.problem import Severity
@@ -40,6 +41,17 @@ def all_picture_rules() -> tuple[PictureRule, ...]:
     return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
 
 
+@lru_cache(maxsize=1)
+def all_content_rules() -> tuple[ContentRule, ...]:
+    """The rules over the content as a whole, by code."""
+    found: list[ContentRule] = []
+    for module in pkgutil.iter_modules(content_rules.__path__):
+        rule = import_module(f"{content_rules.__name__}.{module.name}").RULE
+        assert isinstance(rule, ContentRule)
+        found.append(rule)
+    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
+
+
 def _number(explanation: Explanation) -> int:
     return int(explanation.code.split("-")[1])
 
@@ -52,6 +64,7 @@ def explanations() -> dict[str, Explanation]:
     known += [explanation_of(rule) for rule in rehearsal_rules.RULES]
     known += [explanation_of(rule) for rule in scene_faults.RULES]
     known += [explanation_of(rule) for rule in page_rules.RULES]
+    known += [rule.explanation for rule in all_content_rules()]
     known += [rule.explanation for rule in all_picture_rules()]
     known += [refused_sheet.EXPLANATION, *(rule.explanation for rule in all_sheet_rules())]
     return {explanation.code: explanation for explanation in known}

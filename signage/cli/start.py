@@ -17,6 +17,7 @@ def start(
     folder: Annotated[Path, typer.Argument(help="A new or empty folder.")], quiet: QuietOption = False
 ) -> None:
     """Write a small valid library into a new folder."""
+    from signage.ground.day import today
     from signage.ground.files import write_whole
     from signage.load.starter import starter_files
 
@@ -26,7 +27,7 @@ def start(
         raise WrongUsageError(
             f"{folder} is not empty, and nothing in it was changed. Name a new or empty folder."
         )
-    files = starter_files()
+    files = starter_files(today())
     for name, data in files.items():
         write_whole(folder / name, data)
     if quiet:

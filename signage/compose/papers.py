@@ -6,6 +6,9 @@ from dataclasses import dataclass, replace
 
 from signage.ground.errors import WrongUsageError
 
+SMALLEST_POSTER_MM = 200.0
+"""Posters on papers with a shorter side are made only when somebody asks for them."""
+
 LANDSCAPE = "-landscape"
 """Ending of the name of a paper that lies on its long side."""
 

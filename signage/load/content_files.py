@@ -13,7 +13,10 @@ from signage.load.suggestion import nearest
 
 _TERMS = "terms.yaml"
 _WAIVERS = "waivers.yaml"
-_KNOWN = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, _WAIVERS, "approvals.yaml")
+KNOWN_FILES = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, _WAIVERS)
+READ_FOLDERS = ("wards", "protocols", "scenes", "fonts")
+UNREAD_YET = ("approvals.yaml", "approvals.jsonl", "people.yaml")
+"""Files that a later version reads; that they have no effect today is found by a check."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +41,7 @@ def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
     problems.extend(
         _unexpected(path, "is not a file that is read", nearest(path.stem, _stems()))
         for path in entries
-        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in _KNOWN
+        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in (*KNOWN_FILES, *UNREAD_YET)
     )
     return ContentFiles(
         content / "library.yaml",
@@ -56,7 +59,7 @@ def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
 
 def _stems() -> list[str]:
     """The known names without suffix."""
-    return [name.removesuffix(".yaml") for name in _KNOWN]
+    return [name.removesuffix(".yaml") for name in KNOWN_FILES]
 
 
 def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:

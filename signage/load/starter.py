@@ -1,13 +1,24 @@
 """A small valid library, invented throughout, for somebody who begins."""
 
+import re
+from datetime import date, timedelta
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 
+_REVIEW = re.compile(rb"(?m)^(review-by: )[0-9-]{10}")
 
-def starter_files() -> dict[str, bytes]:
-    """The files of the library by their path below a new folder, such as ``content/kit.yaml``."""
+
+def starter_files(today: date | None = None) -> dict[str, bytes]:
+    """The files of the library by their path below a new folder, such as ``content/kit.yaml``.
+
+    Its protocols are to be reviewed one year after ``today``; None leaves the day that is written.
+    """
     root = files("signage.load") / "starter_content"
-    return {f"content/{name}": data for name, data in sorted(_files_below(root, "").items())}
+    found = {f"content/{name}": data for name, data in sorted(_files_below(root, "").items())}
+    if today is None:
+        return found
+    review = (today + timedelta(days=365)).isoformat().encode()
+    return {name: _REVIEW.sub(rb"\g<1>" + review, data) for name, data in found.items()}
 
 
 def _files_below(folder: Traversable, prefix: str) -> dict[str, bytes]:

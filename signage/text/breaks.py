@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from icu4py.breakers import CharacterBreaker, LineBreaker
+from fontTools.unicodedata import script
+from icu4py.breakers import CharacterBreaker, LineBreaker, WordBreaker
 
 from signage.ground.language import language_of
 
@@ -13,6 +14,8 @@ FORCED_BREAKS = frozenset("\n\v\f\r\u0085\u2028\u2029")
 
 SOFT_HYPHEN = "\u00ad"
 
+_WITHOUT_SPACES = frozenset({"Thai", "Laoo", "Khmr", "Mymr", "Hani", "Hira", "Kana"})
+"""Scripts (ISO 15924) that write no spaces between words (UAX #29, section 4)."""
 
 _PHRASES = {"ja": "ja-u-lw-phrase", "ko": "ko-u-lw-phrase"}
 """Languages in which lines end between phrases, not between any two syllables (CLDR, key lw)."""
@@ -32,6 +35,20 @@ def grapheme_ends(text: str) -> tuple[int, ...]:
     if text.isascii() and "\r" not in text:
         return tuple(range(1, len(text) + 1))
     return _ends(CharacterBreaker(text, "en"))
+
+
+def word_count(text: str, language: str) -> int:
+    """How many words a reader counts: between spaces, and by dictionary in scripts that write none."""
+    return sum(
+        sum(_is_word(piece) for piece in WordBreaker(chunk, language))
+        if any(script(character) in _WITHOUT_SPACES for character in chunk)
+        else _is_word(chunk)
+        for chunk in text.split()
+    )
+
+
+def _is_word(piece: str) -> bool:
+    return any(character.isalnum() for character in piece)
 
 
 def _ends(breaker: LineBreaker | CharacterBreaker) -> tuple[int, ...]:

@@ -40,12 +40,16 @@ def test_a_library_without_faults_is_clean(run, small):
     assert {p["locale"] for p in result["problems"] if p["in_work"]} == {"bn"}
 
 
-def test_words_letters_lengths_and_orders_are_named_in_one_report(run, small):
+def test_words_letters_lengths_orders_and_content_are_named_in_one_report(run, small):
     protocol = small / "content/protocols/layered-protection.yaml"
     empty_translation(small / "locales/fr/LC_MESSAGES/content.po", "layered-protection/hood-off/text")
     replace_in(protocol, "Take off the hood", LONG)
     replace_in(protocol, "Take off the apron", "Take off the apron 𓀀")
     forget_step(protocol, "rub-after-outer")
+    replace_in(protocol, "review-by: 2027-05-31", "review-by: 2020-06-30")
+    replace_in(small / "content/wards/lantern-bay.yaml", "margin: 5 mm", "margin: 20 mm")
+    (small / "content/approvals.yaml").write_text("a: [", encoding="utf-8")
+    (small / "locales/sw/LC_MESSAGES").mkdir(parents=True)
     problems = checked(run, small, expect=1)["problems"]
 
     named = [p for p in problems if p["step"] == "hood-off" and p["locale"] == "fr"]
@@ -60,6 +64,14 @@ def test_words_letters_lengths_and_orders_are_named_in_one_report(run, small):
     assert named[0]["locale"] == "en"
 
     assert [(p["code"], p["step"]) for p in problems if p["code"].startswith("HH")] == [("HH-1", "hood-off")]
+
+    content = {p["code"]: p for p in problems if p["code"].startswith("CN")}
+    assert {code: p["path"].rsplit("/", 1)[-1] for code, p in content.items()} == {
+        "CN-2": "layered-protection.yaml",
+        "CN-7": "lantern-bay.yaml",
+        "CN-9": "approvals.yaml",
+        "CN-10": "sw",
+    }
 
 
 def test_faults_of_several_files_come_in_one_report(run, demo):

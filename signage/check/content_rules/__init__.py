@@ -1,0 +1,1 @@
+"""Rules over the content as a whole, one file each."""
