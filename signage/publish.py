@@ -124,12 +124,23 @@ def publish(project: Project, output: Path, made_on: date, locales: Sequence[str
 
 
 def write_site(folder: Path, files: Mapping[str, bytes]) -> None:
-    """Write all files that differ from what is there, and last the list of them."""
+    """Write all files that differ from what is there, and the list of them.
+
+    First the list names old files and new ones, so that a run that is killed leaves none that no list names.
+    """
+    _write_list(folder, _listed(folder) | files.keys())
     for name, data in files.items():
         path = folder / name
         if not path.is_file() or path.read_bytes() != data:
             write_whole(path, data)
-    write_whole(folder / FILE_LIST, "".join(f"{name}\n" for name in sorted(files)).encode())
+    _write_list(folder, files)
+
+
+def _write_list(folder: Path, names: Iterable[str]) -> None:
+    data = "".join(f"{name}\n" for name in sorted(names)).encode()
+    path = folder / FILE_LIST
+    if not path.is_file() or path.read_bytes() != data:
+        write_whole(path, data)
 
 
 def _by_readers(project: Project, tags: Iterable[str]) -> list[str]:

@@ -25,7 +25,8 @@ def test_one_poster_as_json(run, demo):
     for sheet in result["sheets"]:
         data = (demo / sheet["path"]).read_bytes()
         assert hashlib.sha256(data).hexdigest() == sheet["sha256"]
-        assert sheet["draft"] is True
+        assert sheet["mark"] == "draft"
+        assert sheet["reasons"]
         assert sheet["locale"] == "ar"
         assert len(sheet["revision"]) == 4
 

@@ -67,6 +67,28 @@ def test_what_the_programme_wrote_before_goes_and_what_others_wrote_stays(tmp_pa
     assert (tmp_path / FILE_LIST).read_text(encoding="utf-8").split() == ["en/p1/index.html", "index.html"]
 
 
+def test_a_run_that_is_killed_leaves_no_page_that_the_next_one_does_not_know(tmp_path, monkeypatch):
+    """As kill -9 while the pages of a protocol are written, which is then withdrawn."""
+    import signage.publish as publish_module
+
+    written = []
+
+    def dies_on_the_third(path, data):
+        if len(written) == 2:
+            raise KeyboardInterrupt
+        written.append(path)
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(data)
+
+    with monkeypatch.context() as patch:
+        patch.setattr(publish_module, "write_whole", dies_on_the_third)
+        with pytest.raises(KeyboardInterrupt):
+            write_site(tmp_path, {"en/g2/index.html": b"a", "en/g2/one/index.html": b"b"})
+    assert (tmp_path / "en/g2/index.html").exists()
+    take_away(tmp_path, _listed(tmp_path) - {"index.html"})
+    assert not (tmp_path / "en").exists()
+
+
 def test_a_list_that_leads_out_of_the_folder_removes_nothing_there(tmp_path):
     folder, outer = tmp_path / "site", tmp_path / "keep.txt"
     folder.mkdir()
