@@ -28,7 +28,8 @@ def test_one_poster_as_json(run, demo):
         assert sheet["mark"] == "draft"
         assert sheet["reasons"]
         assert sheet["locale"] == "ar"
-        assert len(sheet["revision"]) == 4
+        steps, words = sheet["revision"].split("-")
+        assert (len(steps), len(words)) == (4, 4)
 
 
 def test_drawn_twice_every_byte_is_the_same(run, demo):
