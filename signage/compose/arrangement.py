@@ -63,6 +63,8 @@ class ZonePart:
 
 def _kind(step: Step, is_last_of_protocol: bool) -> Kind:
     action = step.action
+    if any(each.bin for each in step.actions):
+        return Kind.BIG
     if action.verb == "need":
         return Kind.GATE
     if action.verb == "move":

@@ -100,6 +100,19 @@ class SheetContext:
         """When a conditional step is done, such as ``Only if soiled``; None for a step that always is."""
         return None if step.when == "always" else self.wording.fixed(step.when)
 
+    def step_seconds(self, step: Step) -> int | None:
+        """The seconds of the step: of its first movement that has a time of its own."""
+        return next((action.seconds for action in step.actions if action.seconds is not None), None)
+
+    def untold_time(self, step: Step) -> str | None:
+        """The time of a step in short words, where neither its headline nor its detail says it."""
+        seconds = self.step_seconds(step)
+        if seconds is None:
+            return None
+        time = self.wording.seconds(seconds)
+        texts = (self.wording.step_text(self.protocol, step, field) for field in ("text", "detail"))
+        return None if any(text and time in text for text in texts) else time
+
     def picture_words(self, step: Step) -> str:
         """The alternative text of a step's picture."""
         return self.wording.content(f"picture/{step.picture}")

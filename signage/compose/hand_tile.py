@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.compact_card import READ_IN_ACTION
 from signage.compose.context import SheetContext
 from signage.compose.hand_layout import Cell, Form, HandLayout, Stage
-from signage.compose.poster_sizes import LEAST_PICTURE_MM, READ_IN_ACTION
+from signage.compose.parts import container_tag
+from signage.compose.poster_sizes import LEAST_PICTURE_MM
 from signage.compose.poster_words import PosterWords, StepWords
-from signage.compose.typesetting import Face, Room, common_size, fit, sizes_down
+from signage.compose.typesetting import Face, Room, common_size, sizes_down
+from signage.compose.word_stack import StackSizes, WordStack
 from signage.drawing.marks import FitStep, Overflow, Structure
 from signage.words.wording import Wording
 
@@ -40,11 +43,10 @@ class HandSizeFinder:
     """Finds the sizes at which the words of all cards fit and pictures stay large."""
 
     def __init__(self, layout: HandLayout, words: PosterWords, wording: Wording) -> None:
-        self.layout, self.words = layout, words
+        self.layout, self.words, self.wording = layout, words, wording
         self.k = layout.scale
         self.beside_share = _BESIDE_SHARES[0]
         self.headline_face = Face(wording.tag, wording.script, 700)
-        self.detail_face = Face(wording.tag, wording.script, is_body=True)
 
     def find(self) -> HandSizes:
         """The best sizes; pictures of wide cards give way where the words would not fit otherwise."""
@@ -119,27 +121,21 @@ class HandSizeFinder:
             return box.width - 2 * _TEXT_PAD * k
         return box.width - (_NUMBER_COLUMN + 2.0 + _TEXT_PAD) * k - self._picture(cell, 0, 0)
 
+    def stack(self, cell: Cell) -> WordStack:
+        """The words of a card, below each other."""
+        pieces = self.words.of(cell.numbered).all(self.words.protocol)
+        return WordStack.of(pieces, self.text_width(cell), self.k, self.wording)
+
     def words_height(self, cell: Cell, headline: float, detail: float) -> float:
-        """The height of headline and detail of a card."""
-        words, width = self.words.of(cell.numbered), self.text_width(cell)
-        room = Room(width, lines=2)
-        height = fit(words.headline, self.headline_face, headline, headline, room).measured.height
-        if words.detail:
-            room = Room(width, lines=3)
-            set_detail = fit(words.detail, self.detail_face, detail, detail, room)
-            height += 1.2 * self.k + set_detail.measured.height
-        return height
+        """The height of all words of a card."""
+        return self.stack(cell).height(StackSizes(headline, detail))
 
     def _excess(self, cell: Cell, headline: float, detail: float, picture: float) -> list[Overflow]:
-        words, width = self.words.of(cell.numbered), self.text_width(cell)
-        found: list[Overflow] = []
-        fitted = fit(words.headline, self.headline_face, headline, headline, Room(width, lines=2))
-        if fitted.excess:
-            found.append(self._overflow("headline", words, "text", words.headline, fitted.excess))
-        if words.detail:
-            fitted = fit(words.detail, self.detail_face, detail, detail, Room(width, lines=3))
-            if fitted.excess:
-                found.append(self._overflow("detail", words, "detail", words.detail, fitted.excess))
+        words = self.words.of(cell.numbered)
+        found = [
+            Overflow(piece.role, piece.message, piece.text, round(excess, 2))
+            for piece, excess in self.stack(cell).excess(StackSizes(headline, detail))
+        ]
         if picture < LEAST_PICTURE_MM:
             short = LEAST_PICTURE_MM - picture
             found.append(self._overflow("detail", words, "detail", words.detail or words.headline, short))
@@ -159,7 +155,6 @@ def draw_hand_card(
 ) -> None:
     """One step: number at the start, picture, words below or beside it."""
     k, box, style, step = finder.k, cell.box, canvas.style, cell.numbered.step
-    words = finder.words.of(cell.numbered)
     side = sizes.pictures[cell.stage]
     with canvas.group(
         "step",
@@ -181,20 +176,56 @@ def draw_hand_card(
             style.line_width(0.35 * k),
             _RADIUS * k,
         )
-        with canvas.group(structure=Structure.LABEL):
-            canvas.ink_line(
-                context.wording.number(cell.numbered.number),
-                box.x + 3 * k,
-                _NUMBER_COLUMN * k,
-                box.y + 7.4 * k + _lowered(cell, finder, sizes),
-                _NUMBER * k,
-                "number",
-                canvas.face(700),
-            )
+        _number(canvas, context, cell, finder, sizes)
         x, y = _picture_corner(cell, finder, sizes)
         with canvas.group(structure=Structure.BODY):
             canvas.picture(step.picture, x, y, side, context.picture_words(step), style.care_palette)
-            _draw_words(canvas, context, cell, words, finder, sizes)
+            if step.critical:
+                _critical_word(canvas, context, cell, finder, sizes)
+            _containers(canvas, context, cell, finder, sizes)
+            _draw_words(canvas, cell, finder, sizes)
+
+
+def _number(
+    canvas: Canvas, context: SheetContext, cell: Cell, finder: HandSizeFinder, sizes: HandSizes
+) -> None:
+    """The number; on a block of ink where the step is critical."""
+    k, box, style = finder.k, cell.box, canvas.style
+    is_critical = cell.numbered.step.critical
+    centre = box.y + 7.4 * k + _lowered(cell, finder, sizes)
+    if is_critical:
+        canvas.rect(box.x + 1.2 * k, centre - 5.6 * k, (_NUMBER_COLUMN - 1.6) * k, 11.2 * k, style.ink)
+    with canvas.group(structure=Structure.LABEL):
+        canvas.ink_line(
+            context.wording.number(cell.numbered.number),
+            box.x + (1.8 if is_critical else 3.0) * k,
+            (_NUMBER_COLUMN - 2.8 if is_critical else _NUMBER_COLUMN) * k,
+            centre,
+            _NUMBER * k,
+            "number",
+            canvas.face(700),
+            floor=18 * k,
+            colour=style.paper if is_critical else style.ink,
+            align="center" if is_critical else "start",
+        )
+
+
+def _critical_word(
+    canvas: Canvas, context: SheetContext, cell: Cell, finder: HandSizeFinder, sizes: HandSizes
+) -> None:
+    k, box = finder.k, cell.box
+    canvas.ink_line(
+        context.wording.fixed("critical"),
+        box.x + 1.2 * k,
+        (_NUMBER_COLUMN - 1.6) * k,
+        box.y + 15.0 * k + _lowered(cell, finder, sizes),
+        9.0 * k,
+        "critical",
+        canvas.face(700),
+        floor=7.0,
+        align="center",
+        message="interface/critical",
+    )
 
 
 def _slack(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> float:
@@ -221,45 +252,24 @@ def _lowered(cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> float:
     return slack * 0.4 if slack > 24 * finder.k else 0.0
 
 
-def _draw_words(
-    canvas: Canvas,
-    context: SheetContext,
-    cell: Cell,
-    words: StepWords,
-    finder: HandSizeFinder,
-    sizes: HandSizes,
+def _containers(
+    canvas: Canvas, context: SheetContext, cell: Cell, finder: HandSizeFinder, sizes: HandSizes
 ) -> None:
-    k, box, width = finder.k, cell.box, finder.text_width(cell)
+    """Bins and tubs in the number column, below the number."""
+    k, box = finder.k, cell.box
+    y = box.y + 17.0 * k + _lowered(cell, finder, sizes)
+    for index, fixture in enumerate(context.containers(cell.numbered.step)):
+        container_tag(canvas, context, fixture, box.x + 3.2 * k, y + index * 13.0 * k, 6.6 * k, 8.4 * k)
+
+
+def _draw_words(canvas: Canvas, cell: Cell, finder: HandSizeFinder, sizes: HandSizes) -> None:
+    k, box = finder.k, cell.box
     side = sizes.pictures[cell.stage]
-    message = f"{context.protocol.id}/{cell.numbered.step.id}"
     if cell.form is Form.BESIDE:
         x = box.x + (_NUMBER_COLUMN + 2) * k + side
         y = box.y + (box.height - finder.words_height(cell, sizes.headline, sizes.detail)) / 2
     else:
         x = box.x + _TEXT_PAD * k
         y = box.y + (_ABOVE + _BETWEEN) * k + side + _lowered(cell, finder, sizes)
-    bottom = canvas.text(
-        words.headline,
-        x,
-        y,
-        width,
-        sizes.headline,
-        "headline",
-        canvas.face(700),
-        lines=2,
-        message=f"{message}/text",
-        wanted=_HEADLINE * k,
-    )
-    if words.detail:
-        canvas.text(
-            words.detail,
-            x,
-            bottom + 1.2 * k,
-            width,
-            sizes.detail,
-            "detail",
-            canvas.face(is_body=True),
-            lines=3,
-            message=f"{message}/detail",
-            wanted=_DETAIL * k,
-        )
+    stack_sizes = StackSizes(sizes.headline, sizes.detail, _HEADLINE * k, _DETAIL * k)
+    finder.stack(cell).draw(canvas, x, y, stack_sizes)

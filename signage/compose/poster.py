@@ -7,6 +7,7 @@ from functools import partial
 
 from signage.compose.arrangement import numbered_steps, zone_parts
 from signage.compose.canvas import Canvas
+from signage.compose.compact_card import compact_cards
 from signage.compose.context import SheetContext
 from signage.compose.footer import draw_footer, plan_footer
 from signage.compose.papers import Paper
@@ -85,7 +86,8 @@ def _draw_page(
         with_times=sizes.shows_times,
         with_notes=sizes.shows_notes,
     )
-    drawing = Drawing(canvas, context, words, measures, grid, sizes, page.tile)
+    cards = compact_cards(words, page.parts, measures, grid, context.wording)
+    drawing = Drawing(canvas, context, finder, measures, grid, sizes, page.tile, cards)
     draw_panels(drawing, page, finder)
     title = titles.title if band.names_protocol else titles.protocol
     _draw_foot(canvas, context, plan, title, number)

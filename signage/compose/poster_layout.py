@@ -8,7 +8,7 @@ starts a new panel.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from signage.compose.arrangement import Module, NumberedStep, ZonePart, cut_after
@@ -16,6 +16,9 @@ from signage.compose.poster_measures import Grid, Measures, grid_of
 
 HasNote = Callable[[ZonePart], bool]
 """Whether the head of a stay in a zone has a note."""
+
+CompactHeights = Callable[[Sequence[ZonePart], Grid], Mapping[str, float]]
+"""The heights of the strips and gates of a sheet by step, in millimetres, on the cards of a grid."""
 
 
 @dataclass(frozen=True)
@@ -42,7 +45,7 @@ class Head:
 class Segment:
     """The cards of one stay in a zone in one row; ``is_start`` marks the first row of the stay.
 
-    ``row_hanging`` is the most strips under one card of the whole row.
+    ``row_hanging`` is the greatest height of all strips under one card of the whole row, in millimetres.
     """
 
     part: int
@@ -50,12 +53,7 @@ class Segment:
     columns: int
     modules: tuple[Module, ...]
     is_start: bool
-    row_hanging: int = 0
-
-    @property
-    def hanging(self) -> int:
-        """The most strips under one card."""
-        return max((len(module.hanging) for module in self.modules), default=0)
+    row_hanging: float = 0.0
 
 
 Row = tuple[Segment, ...]
@@ -132,45 +130,48 @@ class PosterLayout:
         return sum(used)
 
 
-def head_of(columns: int, gates: int, has_note: bool, measures: Measures) -> Head:
+def head_of(columns: int, gates: int, has_note: bool, measures: Measures, gate: float | None = None) -> Head:
     """The head with the least height: the name beside the gates, or on a line of its own above them.
 
     The note takes what is free after the gates, or the line of the name; without a place it is None.
+    ``gate`` is the height of its gates where it is not that of a band.
     """
-    beside = _head_beside(columns, gates, has_note, measures)
-    above = _head_above(columns, gates, has_note, measures)
+    height = max(measures.band, gate or 0.0)
+    beside = _head_beside(columns, gates, has_note, measures, height)
+    above = _head_above(columns, gates, has_note, measures, height)
     if has_note and (beside.note is None) != (above.note is None):
         return above if beside.note is None else beside
     return above if above.height < beside.height else beside
 
 
-def _head_beside(columns: int, gates: int, has_note: bool, measures: Measures) -> Head:
+def _head_beside(columns: int, gates: int, has_note: bool, measures: Measures, gate: float) -> Head:
     """The name in the first column, gates in the others, line by line."""
-    pitch = measures.band + measures.pad
+    pitch = gate + measures.pad
     if columns == 1:
-        lines = 1 + gates
-        slots = [Slot(0, 1, line * pitch, measures.band) for line in range(1, lines)]
-        return Head(lines * pitch - measures.pad, Slot(0, 1, 0.0, measures.band), tuple(slots))
+        first = measures.band + measures.pad
+        slots = [Slot(0, 1, first + line * pitch, gate) for line in range(gates)]
+        return Head(first + gates * pitch - measures.pad, Slot(0, 1, 0.0, measures.band), tuple(slots))
     beside = columns - 1
     lines = max(1, math.ceil(gates / beside))
-    slots = [Slot(1 + index % beside, 1, index // beside * pitch, measures.band) for index in range(gates)]
+    slots = [Slot(1 + index % beside, 1, index // beside * pitch, gate) for index in range(gates)]
     free = lines * beside - gates
-    last = Slot(columns - free, free, (lines - 1) * pitch, measures.band)
+    line = gate if gates else measures.band
+    last = Slot(columns - free, free, (lines - 1) * pitch, line)
     note = last if has_note and free else None
     name_columns = columns if not gates and note is None else 1
-    height = lines * pitch - measures.pad
+    height = lines * pitch - measures.pad if gates else measures.band
     return Head(height, Slot(0, name_columns, 0.0, measures.band), tuple(slots), note)
 
 
-def _head_above(columns: int, gates: int, has_note: bool, measures: Measures) -> Head:
-    pitch = measures.band + measures.pad
+def _head_above(columns: int, gates: int, has_note: bool, measures: Measures, gate: float) -> Head:
+    pitch = gate + measures.pad
     lines = math.ceil(gates / columns)
     slots = [
         Slot(
             index % columns,
             1,
             measures.name_line + measures.pad * 0.5 + index // columns * pitch,
-            measures.band,
+            gate,
         )
         for index in range(gates)
     ]
@@ -200,10 +201,21 @@ def rows_of(parts: Sequence[ZonePart], columns: int) -> tuple[Row, ...]:
 
 
 def _finished(row: list[Segment], columns: int) -> Row:
-    """The last segment of a row reaches to its end, and each knows the strips of the row."""
-    last = replace(row[-1], columns=columns - row[-1].first_column)
-    hanging = max(segment.hanging for segment in row)
-    return tuple(replace(segment, row_hanging=hanging) for segment in (*row[:-1], last))
+    """The last segment of a row reaches to its end."""
+    return (*row[:-1], replace(row[-1], columns=columns - row[-1].first_column))
+
+
+def _with_strips(row: Row, heights: Mapping[str, float]) -> Row:
+    """Each segment of the row knows the height of the strips of the row."""
+    hanging = max(
+        (hanging_height(module, heights) for segment in row for module in segment.modules), default=0.0
+    )
+    return tuple(replace(segment, row_hanging=hanging) for segment in row)
+
+
+def hanging_height(module: Module, heights: Mapping[str, float]) -> float:
+    """The height of the strips under one card."""
+    return sum(heights[numbered.step.id] for numbered in module.hanging)
 
 
 def merged_rows(rows: Sequence[Row]) -> tuple[tuple[Row, ...], ...]:
@@ -231,17 +243,32 @@ def cut_sheets(parts: tuple[ZonePart, ...], sheets: int) -> tuple[tuple[ZonePart
 
 
 def lay_out(
-    sheets: Sequence[tuple[ZonePart, ...]], columns: int, measures: Measures, has_note_of: HasNote
+    sheets: Sequence[tuple[ZonePart, ...]],
+    columns: int,
+    measures: Measures,
+    has_note_of: HasNote,
+    heights_of: CompactHeights | None = None,
 ) -> PosterLayout:
-    """Rows, panels and the height of the cards on every sheet."""
+    """Rows, panels and the height of the cards on every sheet; strips and gates are low by themselves."""
     rows = [rows_of(parts, columns) for parts in sheets]
     is_split = any(len(row) > 1 for page in rows for row in page)
     grid = grid_of(measures, columns, is_split=is_split)
-    pages = tuple(
-        _lay_out_page(parts, page, measures, grid, has_note_of)
-        for parts, page in zip(sheets, rows, strict=True)
-    )
-    return PosterLayout(measures, grid, pages)
+    pages = []
+    for parts, page in zip(sheets, rows, strict=True):
+        heights = dict(_low(parts, measures))
+        if heights_of is not None:
+            heights |= heights_of(parts, grid)
+        strips = [_with_strips(row, heights) for row in page]
+        pages.append(_lay_out_page(parts, strips, measures, grid, has_note_of, heights))
+    return PosterLayout(measures, grid, tuple(pages))
+
+
+def _low(parts: Sequence[ZonePart], measures: Measures) -> Iterator[tuple[str, float]]:
+    """Strips and gates that hold one line of things: number, sign and headline."""
+    for part in parts:
+        yield from ((numbered.step.id, measures.band) for numbered in part.gates)
+        for module in part.modules:
+            yield from ((numbered.step.id, measures.strip) for numbered in module.hanging)
 
 
 def _lay_out_page(
@@ -250,9 +277,10 @@ def _lay_out_page(
     measures: Measures,
     grid: Grid,
     has_note_of: HasNote,
+    heights: Mapping[str, float],
 ) -> PosterPage:
     bands = merged_rows(rows)
-    heads = [_heads(band[0], parts, measures, has_note_of) for band in bands]
+    heads = [_heads(band[0], parts, measures, has_note_of, heights) for band in bands]
     fixed = measures.panel_gap * (len(bands) - 1)
     tiles = 0
     for band, head in zip(bands, heads, strict=True):
@@ -268,13 +296,20 @@ def _lay_out_page(
     return PosterPage(parts, tuple(laid), tile)
 
 
-def _heads(row: Row, parts: Sequence[ZonePart], measures: Measures, has_note_of: HasNote) -> list[Head]:
+def _heads(
+    row: Row,
+    parts: Sequence[ZonePart],
+    measures: Measures,
+    has_note_of: HasNote,
+    heights: Mapping[str, float],
+) -> list[Head]:
     heads = []
     for segment in row:
         part = parts[segment.part]
         gates = len(part.gates) if segment.is_start else 0
         has_note = segment.is_start and has_note_of(part)
-        heads.append(head_of(segment.columns, gates, has_note, measures))
+        gate = max((heights[numbered.step.id] for numbered in part.gates), default=None)
+        heads.append(head_of(segment.columns, gates, has_note, measures, gate))
     return _level(heads)
 
 
@@ -298,7 +333,7 @@ def _frame(band: Sequence[Row], heads: Sequence[Head], measures: Measures) -> fl
     """The height of a band of panels without the cards themselves."""
     height = 2 * measures.pad + max(head.height for head in heads)
     if band[0][0].modules:
-        strips = sum(row[0].row_hanging for row in band) * measures.strip
+        strips = sum(row[0].row_hanging for row in band)
         height += measures.pad + strips + (len(band) - 1) * measures.gutter
     return height
 

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from signage.compose.arrangement import ZonePart
+from signage.compose.compact_card import compact_heights
 from signage.compose.papers import Paper
 from signage.compose.poster_layout import HasNote, PosterLayout, cut_sheets, lay_out
 from signage.compose.poster_measures import Measures, measures_of, scale_of
@@ -129,7 +130,7 @@ def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = 
     most = max(sum(len(part.modules) for part in page) for page in cut)
     noted = _noted(task.words, with_times=True, with_notes=True)
     layouts = [
-        lay_out(cut, columns, measures, noted)
+        lay_out(cut, columns, measures, noted, compact_heights(task.words, measures, task.wording))
         for columns in range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
     ]
     least_width = (NUMBER_COLUMN + least_picture) * measures.scale
@@ -150,11 +151,11 @@ def _best_of_rungs(
 ) -> Plan:
     """Times on the strips and notes in the heads, unless only their going lets the words fit."""
     best: Plan | None = None
+    heights = compact_heights(task.words, measures, task.wording)
     for with_notes in (True, False) if task.words.notes else (True,):
         for with_times in (True, False) if task.words.every_rub else (True,):
-            layout = lay_out(
-                cut, columns, measures, _noted(task.words, with_times=with_times, with_notes=with_notes)
-            )
+            noted = _noted(task.words, with_times=with_times, with_notes=with_notes)
+            layout = lay_out(cut, columns, measures, noted, heights)
             finder = SizeFinder(
                 layout, task.words, task.wording, with_times=with_times, with_notes=with_notes
             )

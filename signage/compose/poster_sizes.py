@@ -6,14 +6,13 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from signage.compose.arrangement import Kind
+from signage.compose.compact_card import READ_IN_ACTION, TEXT_PAD, compact_cards
 from signage.compose.poster_layout import Panel, PosterLayout
 from signage.compose.poster_words import PosterWords, StepWords
 from signage.compose.typesetting import Face, Room, common_size, fit, line_width, measure, sizes_down
+from signage.compose.word_stack import Piece, Size, StackSizes, WordStack
 from signage.drawing.marks import FitStep, Overflow
 from signage.words.wording import Wording
-
-READ_IN_ACTION = 9.0
-"""No text that is read in action is smaller, in points, on any sheet."""
 
 LEAST_PICTURE_MM = 15.0
 NUMBER_COLUMN = 16.5
@@ -21,7 +20,6 @@ NUMBER_COLUMN = 16.5
 ABOVE_PICTURE = 7.2
 TALLEST_PICTURE = 56.0
 LEAST_PICTURE = 30.0
-TEXT_PAD = 3.2
 
 
 @dataclass(frozen=True)
@@ -90,6 +88,7 @@ class SizeFinder:
         self.faces = _Faces.of(wording)
         self.climbed: list[FitStep] = []
         self.excess: list[Overflow] = []
+        self._stacks: dict[str, WordStack] = {}
 
     @property
     def text_width(self) -> float:
@@ -151,15 +150,17 @@ class SizeFinder:
             self.climbed.append(FitStep("headline", "smaller for the picture", headline, size))
         return size
 
+    def stack(self, words: StepWords) -> WordStack:
+        """The words below the picture of one tile."""
+        key = words.numbered.step.id
+        if key not in self._stacks:
+            pieces = words.all(self.words.protocol)
+            self._stacks[key] = WordStack.of(pieces, self.text_width, self.scale, self.wording)
+        return self._stacks[key]
+
     def need(self, words: StepWords, headline: float, detail: float) -> float:
         """The height below the picture of one tile."""
-        height = 2.4 * self.scale + self._height(words.headline, self.faces.headline, headline, 2)
-        if words.detail:
-            height += 1.4 * self.scale + self._height(words.detail, self.faces.detail, detail, 3)
-        return height + 2.4 * self.scale
-
-    def _height(self, text: str, face: Face, points: float, lines: int) -> float:
-        return fit(text, face, points, points, Room(self.text_width, lines=lines)).measured.height
+        return 4.8 * self.scale + self.stack(words).height(StackSizes(headline, detail))
 
     def _most_need(self, headline: float, detail: float) -> float:
         return max((self.need(words, headline, detail) for words in self.words.big), default=0.0)
@@ -200,15 +201,14 @@ class SizeFinder:
         )
 
     def _count_long(self, points: float) -> None:
+        """The texts of tiles, but for their headlines, that have too many lines at their size."""
         for words in self.words.big:
-            if words.detail:
-                room = Room(self.text_width, lines=3)
-                self._count(
-                    "detail",
-                    words,
-                    "detail",
-                    fit(words.detail, self.faces.detail, points, points, room).excess,
-                )
+            for piece, excess in self.stack(words).excess(StackSizes(points, points)):
+                if piece.size is not Size.HEADLINE:
+                    self._count_piece(piece, excess)
+
+    def _count_piece(self, piece: Piece, excess: float) -> None:
+        self.excess.append(Overflow(piece.role, piece.message, piece.text, round(excess, 2)))
 
     def _picture(self, headline: float, detail: float) -> float:
         k = self.scale
@@ -239,6 +239,7 @@ class SizeFinder:
                 break
         for words in self.words.small:
             self._count("strip", words, "text", self._strip_excess(words, size))
+        self._count_compact()
         self._climb("strip", 12.5, size)
         if not self.with_times and self.words.every_rub:
             self.climbed.append(FitStep("time", "one note for all", size, size))
@@ -253,6 +254,15 @@ class SizeFinder:
             width -= line_width(words.time, self.faces.time, points) + 1.5 * k
         room = Room(max(width, 1.0), height - 1.0 * k, lines=2)
         return fit(words.headline, self.faces.headline, points, points, room).excess
+
+    def _count_compact(self) -> None:
+        """What strips and gates say above and below their line."""
+        measures, grid = self.layout.measures, self.layout.grid
+        for page in self.layout.pages:
+            for card in compact_cards(self.words, page.parts, measures, grid, self.wording).values():
+                for stack in (card.above, card.below):
+                    for piece, excess in stack.excess(card.sizes):
+                        self._count_piece(piece, excess)
 
     def _zone(self) -> float:
         size = 19 * self.scale

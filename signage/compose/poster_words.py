@@ -5,24 +5,63 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from signage.compose.arrangement import Kind, NumberedStep
-from signage.compose.context import SheetContext
+from signage.compose.arrangement import Kind, NumberedStep, ZonePart
+from signage.compose.context import SheetContext, container_message
+from signage.compose.word_stack import Look, Piece, Size
 from signage.model.library import Phase
 
 
 @dataclass(frozen=True)
 class StepWords:
-    """One step: its headline, its detail where it has one, and its time in short words."""
+    """One step with all that a poster says of it.
+
+    ``time`` is the time of a rub in short words, set at the end of its strip; ``untold_time`` that of any
+    other step whose headline and detail do not say it. ``containers`` are the names of bins without a
+    letter, by their contexts.
+    """
 
     numbered: NumberedStep
     headline: str
     detail: str | None
     time: str | None
+    caution: str | None = None
+    condition: str | None = None
+    untold_time: str | None = None
+    containers: tuple[tuple[str, str], ...] = ()
 
     @property
     def is_big(self) -> bool:
         """Whether it fills a tile."""
         return self.numbered.kind is Kind.BIG
+
+    def above(self) -> list[Piece]:
+        """What stands above the headline: the condition."""
+        when = f"interface/{self.numbered.step.when}"
+        return (
+            [Piece("condition", self.condition, when, 700, lines=2, look=Look.FRAME)]
+            if self.condition
+            else []
+        )
+
+    def below(self, protocol: str, *, has_detail: bool = True) -> list[Piece]:
+        """What stands below the headline: where things go, the time, the detail, the caution last."""
+        message = f"{protocol}/{self.numbered.step.id}"
+        pieces = [Piece("container-name", name, context, 600, lines=2) for context, name in self.containers]
+        if self.untold_time:
+            pieces.append(
+                Piece("step-time", self.untold_time, f"{message}/seconds", 600, lines=1, is_care=True)
+            )
+        if self.detail and has_detail:
+            pieces.append(Piece("detail", self.detail, f"{message}/detail", 400))
+        if self.caution:
+            pieces.append(Piece("caution", self.caution, f"{message}/caution", 600, look=Look.BAR))
+        return pieces
+
+    def all(self, protocol: str) -> list[Piece]:
+        """Everything, from the condition to the caution."""
+        message = f"{protocol}/{self.numbered.step.id}/text"
+        headline = Piece("headline", self.headline, message, 700, Size.HEADLINE, lines=2)
+        return [*self.above(), headline, *self.below(protocol)]
 
 
 @dataclass(frozen=True)
@@ -54,6 +93,19 @@ class PosterWords:
         """Strips and gates."""
         return [words for words in self.steps.values() if not words.is_big]
 
+    def repeated(self, parts: Sequence[ZonePart]) -> frozenset[str]:
+        """The rubs of a sheet whose words stand on it before: their detail is told once, at the first."""
+        told: set[tuple[str, str | None]] = set()
+        found: set[str] = set()
+        for numbered in (numbered for part in parts for numbered in part.steps):
+            words = self.of(numbered)
+            if not is_small_rub(numbered) or words.condition:
+                continue
+            if (words.headline, words.detail) in told:
+                found.add(numbered.step.id)
+            told.add((words.headline, words.detail))
+        return frozenset(found)
+
     def note(self, zone: str, *, is_continued: bool, with_times: bool, with_notes: bool) -> str | None:
         """The note in the head of a zone: the time of every rub, where strips do not carry it, goes first."""
         texts = []
@@ -79,7 +131,7 @@ def words_of(context: SheetContext, phase: Phase, steps: Sequence[NumberedStep])
             if zone in zones
         },
         every_rub=_every_rub(context, steps),
-        rubbed_zones=frozenset(numbered.zone for numbered in steps if _is_small_rub(numbered)),
+        rubbed_zones=frozenset(numbered.zone for numbered in steps if is_small_rub(numbered)),
     )
 
 
@@ -87,21 +139,31 @@ def _step_words(context: SheetContext, numbered: NumberedStep) -> StepWords:
     step, protocol, wording = numbered.step, context.protocol, context.wording
     headline = wording.step_text(protocol, step, "text")
     assert headline is not None
+    is_rub = is_small_rub(numbered)
     return StepWords(
         numbered,
         headline,
         wording.step_text(protocol, step, "detail"),
-        context.seconds(step.action) if numbered.is_hygiene else None,
+        context.seconds(step.action) if is_rub else None,
+        wording.step_text(protocol, step, "caution"),
+        context.condition_words(step),
+        None if is_rub else context.untold_time(step),
+        tuple(
+            (container_message(context.ward, fixture), context.container_name(fixture) or "")
+            for fixture in context.containers(step)
+            if not fixture.code and fixture.name
+        ),
     )
 
 
-def _is_small_rub(numbered: NumberedStep) -> bool:
+def is_small_rub(numbered: NumberedStep) -> bool:
+    """Whether the step is a rub on a strip or a gate."""
     return numbered.is_hygiene and numbered.kind is not Kind.BIG
 
 
 def _every_rub(context: SheetContext, steps: Sequence[NumberedStep]) -> str | None:
     """One sentence for the time of all small hygiene steps; None unless they agree."""
-    times = {numbered.step.action.seconds for numbered in steps if _is_small_rub(numbered)}
+    times = {numbered.step.action.seconds for numbered in steps if is_small_rub(numbered)}
     if len(times) != 1 or None in times:
         return None
     (seconds,) = times

@@ -6,17 +6,25 @@ has a reversed number in a bar: the number, not the size, says that it is critic
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from signage.compose.arrangement import Module, NumberedStep
 from signage.compose.canvas import Canvas
+from signage.compose.compact_card import TEXT_PAD, CompactCard
 from signage.compose.context import SheetContext
 from signage.compose.parts import container_tag
 from signage.compose.poster_measures import Grid, Measures
-from signage.compose.poster_sizes import ABOVE_PICTURE, NUMBER_COLUMN, TEXT_PAD, Sizes, small_text_width
+from signage.compose.poster_sizes import (
+    ABOVE_PICTURE,
+    NUMBER_COLUMN,
+    SizeFinder,
+    Sizes,
+    small_text_width,
+)
 from signage.compose.poster_words import PosterWords, sign_of
 from signage.compose.typesetting import line_width
+from signage.compose.word_stack import StackSizes
 from signage.drawing.marks import Structure
 from signage.pictograms.palette import Palette
 
@@ -31,15 +39,21 @@ _SMALL_NUMBER = 17.0
 
 @dataclass(frozen=True)
 class Drawing:
-    """A poster page being drawn: where to, from what, and how large."""
+    """A poster page being drawn: where to, from what, and how large; ``cards`` are its strips and gates."""
 
     canvas: Canvas
     context: SheetContext
-    words: PosterWords
+    finder: SizeFinder
     measures: Measures
     grid: Grid
     sizes: Sizes
     tile: float
+    cards: Mapping[str, CompactCard]
+
+    @property
+    def words(self) -> PosterWords:
+        """The words of the poster."""
+        return self.finder.words
 
     @property
     def k(self) -> float:
@@ -56,23 +70,23 @@ class Drawing:
         return style.care_palette if numbered.is_hygiene else style.palette
 
 
-def draw_module(drawing: Drawing, module: Module, x: float, y: float, strips: int) -> None:
+def draw_module(drawing: Drawing, module: Module, x: float, y: float, strips: float) -> None:
     """One card: the tile and the strips that hang under it, in one outline.
 
-    ``strips`` is the most that any card of the row has: all cards of a row end level, with their strips
-    at the foot.
+    ``strips`` is the greatest height of the strips of any card of the row: all cards of a row end level,
+    with their strips at the foot.
     """
     canvas, k, width = drawing.canvas, drawing.k, drawing.grid.width
-    pitch = drawing.measures.strip
-    height = drawing.tile + strips * pitch
-    first = y + height - len(module.hanging) * pitch
+    heights = [drawing.cards[numbered.step.id].height for numbered in module.hanging]
+    height = drawing.tile + strips
+    top = y + height - sum(heights)
     canvas.rect(x, y, width, height, canvas.style.paper, radius=CARD_RADIUS * k)
     draw_tile(drawing, module.big, x, y)
-    for index, numbered in enumerate(module.hanging):
-        top = first + index * pitch
+    for index, (numbered, pitch) in enumerate(zip(module.hanging, heights, strict=True)):
         corners = _FOOT if index == len(module.hanging) - 1 else _NONE
         draw_small_step(drawing, numbered, x, top, pitch, corners)
         canvas.line(x, top, x + width, top, canvas.style.line, canvas.style.line_width(0.3 * k))
+        top += pitch
     draw_outline(drawing, x, y, width, height)
 
 
@@ -181,50 +195,30 @@ def _container(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> 
 
 
 def _tile_words(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> None:
-    canvas, k, sizes = drawing.canvas, drawing.k, drawing.sizes
-    words = drawing.words.of(numbered)
-    width = drawing.grid.width - 2 * TEXT_PAD * k
-    wanted = (21 if drawing.measures.is_landscape else 23) * k
-    bottom = canvas.text(
-        words.headline,
-        x + TEXT_PAD * k,
-        y + (ABOVE_PICTURE + 2.4) * k + sizes.drop + sizes.picture,
-        width,
-        sizes.headline,
-        "headline",
-        canvas.face(700),
-        lines=2,
-        message=drawing.message(numbered),
-        wanted=wanted,
+    k, sizes = drawing.k, drawing.sizes
+    wanted = StackSizes(
+        sizes.headline, sizes.detail, (21 if drawing.measures.is_landscape else 23) * k, 11 * k
     )
-    if words.detail:
-        canvas.text(
-            words.detail,
-            x + TEXT_PAD * k,
-            bottom + 1.4 * k,
-            width,
-            sizes.detail,
-            "detail",
-            canvas.face(is_body=True),
-            lines=3,
-            message=drawing.message(numbered, "detail"),
-            wanted=max(11 * k, sizes.detail),
-        )
+    top = y + (ABOVE_PICTURE + 2.4) * k + sizes.drop + sizes.picture
+    drawing.finder.stack(drawing.words.of(numbered)).draw(drawing.canvas, x + TEXT_PAD * k, top, wanted)
 
 
-def draw_gate(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> None:
+def draw_gate(drawing: Drawing, numbered: NumberedStep, x: float, y: float, height: float) -> None:
     """A gate: a small card of its own in the head of the zone that it opens."""
-    draw_small_step(drawing, numbered, x, y, drawing.measures.band, _ALL)
-    draw_outline(drawing, x, y, drawing.grid.width, drawing.measures.band)
+    draw_small_step(drawing, numbered, x, y, height, _ALL)
+    draw_outline(drawing, x, y, drawing.grid.width, height)
 
 
 def draw_small_step(
     drawing: Drawing, numbered: NumberedStep, x: float, y: float, height: float, corners: Sequence[bool]
 ) -> None:
-    """Number, sign and words of a strip or gate; hygiene is tinted and has its time at the end."""
+    """A strip or gate: number, sign and words on a line, all else that it says above and below it.
+
+    Hygiene is tinted and has its time at the end of the line.
+    """
     canvas, k, step = drawing.canvas, drawing.k, numbered.step
-    style, width = canvas.style, drawing.grid.width
-    sign = height - 1.4 * k
+    style, width, card = canvas.style, drawing.grid.width, drawing.cards[numbered.step.id]
+    sign = card.line - 1.4 * k
     with canvas.group(
         "step",
         step.id,
@@ -234,31 +228,37 @@ def draw_small_step(
         zone=numbered.zone,
         kind=numbered.kind.value,
         critical=step.critical,
+        line=card.line,
     ):
         ground = style.care_tint if numbered.is_hygiene else style.paper
         canvas.rect(x, y, width, height, ground, radius=CARD_RADIUS * k, corners=corners)
-        _small_number(drawing, numbered, x, y, height, corners)
+        line = y + card.line_top
+        rounded = (corners[0] and not card.above.pieces, corners[3] and not card.below.pieces)
+        _small_number(drawing, numbered, x, line, card.line, rounded)
         with canvas.group(structure=Structure.BODY):
+            card.above.draw(canvas, x + TEXT_PAD * k, y + card.above_top, card.sizes)
             canvas.picture(
                 sign_of(drawing.context, numbered),
                 x + 11.6 * k,
-                y + 0.7 * k,
+                line + 0.7 * k,
                 sign,
                 drawing.context.picture_words(step),
                 drawing.palette(numbered),
                 is_sign=True,
             )
-            _small_words(drawing, numbered, x + (11.6 + 1.6) * k + sign, y, height)
+            _small_words(drawing, numbered, x + (11.6 + 1.6) * k + sign, line, card.line)
+            card.below.draw(canvas, x + TEXT_PAD * k, y + card.below_top, card.sizes)
 
 
 def _small_number(
-    drawing: Drawing, numbered: NumberedStep, x: float, y: float, height: float, corners: Sequence[bool]
+    drawing: Drawing, numbered: NumberedStep, x: float, y: float, height: float, rounded: tuple[bool, bool]
 ) -> None:
+    """``rounded`` tells whether the block of a critical number reaches into the top and the foot corner."""
     canvas, k, is_critical = drawing.canvas, drawing.k, numbered.step.critical
     style = canvas.style
     if is_critical:
-        start_top, _, _, start_bottom = corners
-        block = (start_top, False, False, start_bottom)
+        top, foot = rounded
+        block = (top, False, False, foot)
         canvas.rect(x, y, 11.4 * k, height, style.ink, radius=CARD_RADIUS * k, corners=block)
     with canvas.group(structure=Structure.LABEL):
         canvas.ink_line(

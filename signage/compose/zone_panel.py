@@ -50,7 +50,7 @@ def _draw_panel(drawing: Drawing, panel: Panel, finder: SizeFinder) -> None:
         with canvas.group(structure=Structure.LIST):
             for numbered, slot in zip(panel.gates, panel.head.gates, strict=True):
                 x, y = _corner(drawing, panel, slot)
-                draw_gate(drawing, numbered, x, y)
+                draw_gate(drawing, numbered, x, y, slot.height)
             _cards(drawing, panel)
 
 
@@ -130,4 +130,4 @@ def _cards(drawing: Drawing, panel: Panel) -> None:
                     y + drawing.tile * 0.36,
                     drawing.k,
                 )
-        y += drawing.tile + segment.row_hanging * measures.strip + measures.gutter
+        y += drawing.tile + segment.row_hanging + measures.gutter

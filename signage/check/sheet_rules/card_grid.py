@@ -12,7 +12,7 @@ EXPLANATION = Explanation(
     severity=Severity.S3,
     what=(
         "All big steps of a page start on the same few columns and have one width and one tile height; "
-        "strips have one height."
+        "the line of number and headline has one height on all strips."
     ),
     why="An even grid lets the eye go from card to card; an odd card looks more important.",
     example="One tile is 3 mm higher than its neighbours.",
@@ -27,16 +27,21 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if not subject.sheet.kind.startswith("poster") or subject.sheet.kind == "poster-hands":
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
-        for kind, measures in (("big", ("width", "height")), ("small", ("height",))):
-            boxes = [box for step, box in groups_of(page, "step") if step.fact("kind") == kind]
-            for measure in measures:
-                values = [getattr(box, measure) for box in boxes]
-                if values and max(values) - min(values) > _TOLERANCE_MM:
-                    yield subject.problem(
-                        EXPLANATION,
-                        f"{kind} steps of page {number} are {min(values):.1f} to {max(values):.1f} mm "
-                        f"in {measure}",
-                    )
+        steps = groups_of(page, "step")
+        tiles = [box for step, box in steps if step.fact("kind") == "big"]
+        lines = [float(step.fact("line") or 0.0) for step, _ in steps if step.fact("kind") == "small"]
+        measured = (
+            ("big", "width", [box.width for box in tiles]),
+            ("big", "height", [box.height for box in tiles]),
+            ("small", "the height of their line", lines),
+        )
+        for kind, measure, values in measured:
+            if values and max(values) - min(values) > _TOLERANCE_MM:
+                yield subject.problem(
+                    EXPLANATION,
+                    f"{kind} steps of page {number} are {min(values):.1f} to {max(values):.1f} mm "
+                    f"in {measure}",
+                )
 
 
 RULE = SheetRule(EXPLANATION, find)

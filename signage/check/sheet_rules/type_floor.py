@@ -35,6 +35,15 @@ _READ_IN_ACTION = frozenset(
         "zone",
         "time",
         "note",
+        "caution",
+        "condition",
+        "container-name",
+        "strip-detail",
+        "strip-caution",
+        "strip-condition",
+        "strip-container-name",
+        "step-time",
+        "strip-step-time",
     }
 )
 _ACTION_FLOOR = 9.0

@@ -14,7 +14,7 @@ def test_a_text_in_the_margin_is_found_with_its_distance():
             return replace(mark, box=Box(9.0, mark.box.y, mark.box.width, mark.box.height))
         return mark
 
-    problems = found(RULE, edited(demo.sheet(phase="take-off"), push), demo.context())
+    problems = found(RULE, edited(demo.sheet(phase="put-on"), push), demo.context())
     assert len(problems) == 1
     assert "3.0 mm" in problems[0].message
 

@@ -44,9 +44,9 @@ def test_a_phase_of_gates_only_still_makes_a_sheet():
 
 def test_a_phase_without_a_key_rule_makes_a_sheet_without_a_key_box():
     shown = replace(phase("take-off"), rule=None)
-    (page,) = compose_poster(demo.context(), shown, paper_of("A3")).pages
-    assert groups_of(page, "key") == []
-    assert len(groups_of(page, "step")) == 25
+    pages = compose_poster(demo.context(), shown, paper_of("A3")).pages
+    assert [groups_of(page, "key") for page in pages] == [[]] * len(pages)
+    assert sum(len(groups_of(page, "step")) for page in pages) == 25
 
 
 @pytest.mark.parametrize("tag", demo.LANGUAGES)
@@ -65,7 +65,7 @@ def test_many_steps_take_several_sheets_even_on_large_paper():
     sheet = compose_poster(context, shown, paper_of("A1"))
     numbers = [step.fact("number") for page in sheet.pages for step, _ in groups_of(page, "step")]
     assert numbers == list(range(1, 43))
-    assert len(sheet.pages) == 2
+    assert len(sheet.pages) == 3
 
 
 @pytest.mark.parametrize("tag", ["en", "ar", "fr"])

@@ -1,0 +1,164 @@
+"""The words of one step, one below the other: measured and drawn by the same description.
+
+A condition stands above the headline in a dashed frame; a caution stands last, behind a bar of ink. Both
+are told by their form on a copy in black and white.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from signage.compose.canvas import Canvas
+from signage.compose.typesetting import Face, Fitted, Room, fit
+from signage.drawing.marks import Structure
+from signage.words.wording import Wording
+
+_GAP = 1.4
+_GAP_BY_LOOK = 2.0
+"""Before a text that is set off, and after one."""
+_FRAME_PAD_X, _FRAME_PAD_Y = 1.8, 1.3
+_BAR, _BAR_GAP = 1.0, 1.6
+
+
+class Look(StrEnum):
+    """How a text is set off: not at all, in a dashed frame, behind a bar."""
+
+    PLAIN = "plain"
+    FRAME = "frame"
+    BAR = "bar"
+
+
+class Size(StrEnum):
+    """Which of the sizes of a sheet a text takes."""
+
+    HEADLINE = "headline"
+    DETAIL = "detail"
+
+
+@dataclass(frozen=True)
+class StackSizes:
+    """Type sizes in points, and those that their roles asked for before the fit ladder."""
+
+    headline: float
+    detail: float
+    wanted_headline: float = 0.0
+    wanted_detail: float = 0.0
+
+    def of(self, size: Size) -> float:
+        """The size in points."""
+        return self.headline if size is Size.HEADLINE else self.detail
+
+    def wanted(self, size: Size) -> float:
+        """The size that the role asked for."""
+        wanted = self.wanted_headline if size is Size.HEADLINE else self.wanted_detail
+        return max(wanted, self.of(size))
+
+
+@dataclass(frozen=True)
+class Piece:
+    """One text of a stack. ``message`` is the context of the text; ``role`` its type role."""
+
+    role: str
+    text: str
+    message: str
+    weight: int
+    size: Size = Size.DETAIL
+    lines: int = 3
+    look: Look = Look.PLAIN
+    is_care: bool = False
+
+
+@dataclass(frozen=True)
+class WordStack:
+    """Texts below each other in a column; ``width`` in mm, ``scale`` the k of the sheet."""
+
+    pieces: tuple[Piece, ...]
+    width: float
+    scale: float
+    language: str
+    script: str
+
+    @classmethod
+    def of(cls, pieces: Sequence[Piece], width: float, scale: float, wording: Wording) -> WordStack:
+        """The stack in the language of a wording."""
+        return cls(tuple(pieces), width, scale, wording.tag, wording.script)
+
+    def face(self, piece: Piece) -> Face:
+        """The face of a text: headlines are set tightly, the others for reading on."""
+        return Face(self.language, self.script, piece.weight, is_body=piece.size is Size.DETAIL)
+
+    def room(self, piece: Piece) -> Room:
+        """The space of a text between what sets it off."""
+        k = self.scale
+        beside = {Look.FRAME: 2 * _FRAME_PAD_X * k, Look.BAR: (_BAR + _BAR_GAP) * k}.get(piece.look, 0.0)
+        return Room(max(1.0, self.width - beside), lines=piece.lines)
+
+    def _fitted(self, piece: Piece, sizes: StackSizes) -> Fitted:
+        points = sizes.of(piece.size)
+        return fit(piece.text, self.face(piece), points, points, self.room(piece))
+
+    def _height_of(self, piece: Piece, sizes: StackSizes) -> float:
+        height = self._fitted(piece, sizes).measured.height
+        return height + (2 * _FRAME_PAD_Y * self.scale if piece.look is Look.FRAME else 0.0)
+
+    def height(self, sizes: StackSizes) -> float:
+        """The height of all texts with the gaps between them."""
+        return sum(
+            self._gap(index) + self._height_of(piece, sizes) for index, piece in enumerate(self.pieces)
+        )
+
+    def _gap(self, index: int) -> float:
+        """The gap before a text."""
+        if not index:
+            return 0.0
+        is_plain = all(piece.look is Look.PLAIN for piece in self.pieces[index - 1 : index + 1])
+        return (_GAP if is_plain else _GAP_BY_LOOK) * self.scale
+
+    def excess(self, sizes: StackSizes) -> Iterator[tuple[Piece, float]]:
+        """The texts that are too wide or have too many lines, and by how many millimetres."""
+        for piece in self.pieces:
+            excess = self._fitted(piece, sizes).excess
+            if excess:
+                yield piece, excess
+
+    def draw(self, canvas: Canvas, x: float, y: float, sizes: StackSizes) -> float:
+        """Draw the texts from y downwards; returns the foot of the last."""
+        for index, piece in enumerate(self.pieces):
+            y = self._draw_piece(canvas, piece, x, y + self._gap(index), sizes)
+        return y
+
+    def _draw_piece(self, canvas: Canvas, piece: Piece, x: float, y: float, sizes: StackSizes) -> float:
+        k, room, height = self.scale, self.room(piece), self._height_of(piece, sizes)
+        text_x, text_y = x, y
+        if piece.look is Look.FRAME:
+            widest = self._fitted(piece, sizes).measured.width
+            dashed_frame(canvas, x, y, widest + 2 * _FRAME_PAD_X * k, height, k)
+            text_x, text_y = x + _FRAME_PAD_X * k, y + _FRAME_PAD_Y * k
+        elif piece.look is Look.BAR:
+            with canvas.artefact():
+                canvas.rect(x, y, _BAR * k, height, canvas.style.ink)
+            text_x = x + (_BAR + _BAR_GAP) * k
+        with canvas.group(piece.role if piece.look is not Look.PLAIN else "", structure=Structure.PARAGRAPH):
+            canvas.text(
+                piece.text,
+                text_x,
+                text_y,
+                room.width,
+                sizes.of(piece.size),
+                piece.role,
+                self.face(piece),
+                lines=piece.lines,
+                message=piece.message,
+                wanted=sizes.wanted(piece.size),
+                colour=canvas.style.care_deep if piece.is_care else None,
+            )
+        return y + height
+
+
+def dashed_frame(canvas: Canvas, x: float, y: float, width: float, height: float, k: float) -> None:
+    """The frame round a condition: what is inside it holds only sometimes."""
+    with canvas.artefact():
+        corners = [(x, y), (x + width, y), (x + width, y + height), (x, y + height)]
+        canvas.polygon(corners, None, canvas.style.ink, 0.5 * k, dash=(1.6 * k, 1.2 * k))
