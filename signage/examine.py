@@ -16,6 +16,7 @@ from signage.check.refused_sheet import refusal_problems
 from signage.check.registry import all_content_rules, all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
+from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import RefusedError
 from signage.ground.place import Place
 from signage.ground.problem import Problem
@@ -63,7 +64,10 @@ def check_project(
         today,
     )
     content = check_content(project, today)
-    problems = sorted({*words, *content, *check_orders(project, today), *training, *drawn}, key=_order)
+    looked_at = [*words, *content, *training, *drawn]
+    excused = excuse(looked_at, beyond_rehearsal(project.library.waivers), today)
+    found = {*excused.standing, *excused.faults, *check_orders(project, today)}
+    problems = sorted(found, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
 
 

@@ -12,7 +12,7 @@ from signage.compose.picture_context import PictureContext
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Severity
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Protocol
@@ -23,7 +23,6 @@ from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
 from signage.rehearse.alternatives import with_marks
 from signage.rehearse.report import Report, report_on
-from signage.rehearse.rules.table import RULE_OF
 from signage.rehearse.study import Study, study_protocol
 from signage.text.fonts import add_font_folder
 from signage.words.interface import SHEET_CONTEXTS
@@ -159,7 +158,7 @@ def open_project(content: Path, locales: Path) -> Project:
         add_font_folder(content / "fonts")
     problems: list[Problem] = []
     try:
-        library = load_library(content, scene_names(), RULE_OF)
+        library = load_library(content, scene_names(), _rules_to_waive(content))
     except UnreadableInputError as unreadable:
         problems += unreadable.problems
     told = {problem.place.path for problem in problems}
@@ -169,3 +168,12 @@ def open_project(content: Path, locales: Path) -> Project:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
     add_scenes(scenes)
     return Project(library, content, locales, tuple(scene.name for scene in scenes))
+
+
+def _rules_to_waive(content: Path) -> dict[str, Severity] | None:
+    """The severity of every rule by its code; only waivers ask for them."""
+    if not (content / "waivers.yaml").exists():
+        return None
+    from signage.check.registry import explanations  # noqa: PLC0415 - all rules are read, which takes time
+
+    return {code: rule.severity for code, rule in explanations().items()}

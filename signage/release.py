@@ -9,6 +9,7 @@ from functools import cached_property
 
 from signage.compose.proof import Faulty
 from signage.control.decision import Decision, Reason, ReleaseFacts, decide
+from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import UnreadableInputError
 from signage.ground.problem import Problem, Severity
 from signage.model.library import LocaleState, Protocol
@@ -112,13 +113,16 @@ class Releases:
                     yield problem
 
     def _words_problems(self, tag: str) -> list[Problem]:
+        """The faults of a language that no waiver of this day excuses."""
         if tag not in self._words:
-            project = self._project
-            self._words[tag] = (
+            library = self._project.library
+            found = (
                 []
                 if tag in STAND_INS
-                else locale_problems(project.library, project.messages, project.locales, tag)
+                else locale_problems(library, self._project.messages, self._project.locales, tag)
             )
+            waivers = beyond_rehearsal(library.waivers)
+            self._words[tag] = list(excuse(found, waivers, self._today).standing)
         return self._words[tag]
 
     def _facts_of_pictures(self, tag: str) -> ReleaseFacts:

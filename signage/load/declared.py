@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
+from signage.ground.language import is_well_formed
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.kinds import IDENTIFIER, WHOLE_NUMBER
@@ -141,3 +142,14 @@ def judge_each(
     """The problems with the references of a list."""
     for text in texts:
         yield from judge(text, names, what, kinds)
+
+
+def judge_tag(text: Text | None, locales: Names | None) -> Iterator[Problem]:
+    """A locale that library.yaml does not declare."""
+    if text is None or locales is None or text.text in locales or not is_well_formed(text.text):
+        return
+    yield faults.UNKNOWN_REFERENCE.at(
+        text.place,
+        f"'{text.text}' is not a locale of library.yaml.",
+        f"Declare it under 'locales', or use another. {suggest(text.text, locales, 'There are')}",
+    )

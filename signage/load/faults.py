@@ -174,10 +174,19 @@ UNEXPECTED_FILE = InputFault(
     "Give the file a name that is read, or move it out of the content.",
 )
 
+UNWAIVABLE = InputFault(
+    "LD-22",
+    "unwaivable",
+    "A waiver names a rule whose findings have severity S1.",
+    "They can hurt somebody; nobody has the right to accept them.",
+    "code: WD-40 in waivers.yaml",
+    "Mend the finding, and delete the waiver.",
+)
+
 RULES: tuple[InputFault, ...] = (
     UNREADABLE_FILE, TOO_LARGE, NOT_UTF_8, BYTE_ORDER_MARK, FORBIDDEN_CHARACTER, TAB_INDENT, EMPTY_FILE,
     NOT_YAML, REPEATED_KEY, REFUSED_YAML, UNKNOWN_KEY, MISSING_KEY, WRONG_KIND, UNKNOWN_WORD, MALFORMED_NAME,
     UNKNOWN_REFERENCE, WRONG_REFERENCE, MISFIT_KEY, PLACEHOLDER, UNKNOWN_PICTURE,
-    UNEXPECTED_FILE,
+    UNEXPECTED_FILE, UNWAIVABLE,
 )  # fmt: skip
 """Every fault in the order of its code, for explanations."""

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Generic
 
 from signage.ground.errors import UnreadableInputError
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Severity
 from signage.load.building import field_places
 from signage.load.content_files import ContentFiles, find_files
 from signage.load.declared import gather
 from signage.load.duplicates import kit_duplicates, library_duplicates, protocol_duplicates, ward_duplicates
 from signage.load.kit_file import KitEntry, build_kit
 from signage.load.library_file import LibraryEntry, TermsEntry, build_locales, build_terms
-from signage.load.nodes import Node, text_of
+from signage.load.nodes import Node, entries_of, text_of
 from signage.load.placeholders import name_brace_problems
 from signage.load.policy_file import PoliciesEntry, build_policy, policy_problems
 from signage.load.protocol_file import ProtocolEntry, build_protocol
@@ -63,13 +63,13 @@ class _Readings:
 def load_library(
     content: Path,
     known_pictures: Collection[str] | None = None,
-    known_rules: Collection[str] | None = None,
+    known_rules: Mapping[str, Severity] | None = None,
 ) -> Library:
     """The library of a content folder.
 
-    ``known_pictures`` are the names of the pictures that ship with the programme, ``known_rules`` the codes
-    of rules that a waiver may name; None leaves these unjudged. The scenes of the content are read as YAML
-    only; ``Library.scene_files`` are their paths.
+    ``known_pictures`` are the names of the pictures that ship with the programme, ``known_rules`` the
+    severity of each rule by its code, for waivers; None leaves these unjudged. The scenes of the content are
+    read as YAML only; ``Library.scene_files`` are their paths.
     Raises UnreadableInputError with every problem of every file, in the order of file, line and column.
     """
     problems: list[Problem] = []
@@ -161,11 +161,13 @@ def _reference_problems(readings: _Readings, pictures: Collection[str] | None) -
     return problems
 
 
-def _waiver_problems(readings: _Readings, rules: Collection[str] | None) -> list[Problem]:
+def _waiver_problems(readings: _Readings, rules: Mapping[str, Severity] | None) -> list[Problem]:
     """What waivers name and what does not exist."""
     if readings.waivers is None or readings.waivers.node is None:
         return []
-    return list(waiver_problems(readings.waivers.node, [each.node for each in readings.protocols], rules))
+    locales = dict.fromkeys(entries_of(readings.library.node, "locales"), "locale")
+    protocols = [each.node for each in readings.protocols]
+    return list(waiver_problems(readings.waivers.node, protocols, rules, locales or None))
 
 
 def _build_library(readings: _Readings) -> Library:

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 
-from signage.ground.language import is_well_formed
 from signage.ground.problem import Problem
 from signage.load import faults
-from signage.load.declared import Declared, Names, judge, judge_each
+from signage.load.declared import Declared, Names, judge, judge_each, judge_tag
 from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
 from signage.load.suggestion import shorten, suggest
 from signage.load.vocabulary_file import verb_problems
@@ -29,7 +28,7 @@ def library_problems(library: Node, declared: Declared) -> Iterator[Problem]:
     """The source language is one of the locales; protocols that a language is in use for exist."""
     source = text_of(library, "source-language")
     if source is not None:
-        yield from _tag_problems(source, declared.locales)
+        yield from judge_tag(source, declared.locales)
     for locale in entries_of(library, "locales").values():
         for protocol in texts_of(locale, "protocols"):
             if protocol.text not in declared.codes:
@@ -73,22 +72,11 @@ def ward_problems(ward: Node, declared: Declared) -> Iterator[Problem]:
     yield from _locale_keys(child(ward, "readers"), declared.locales)
 
 
-def _tag_problems(text: Text, locales: Names | None) -> Iterator[Problem]:
-    """A locale that library.yaml does not declare."""
-    if locales is None or text.text in locales or not is_well_formed(text.text):
-        return
-    yield faults.UNKNOWN_REFERENCE.at(
-        text.place,
-        f"'{text.text}' is not a locale of library.yaml.",
-        f"Declare it under 'locales', or use another. {suggest(text.text, locales, 'There are')}",
-    )
-
-
 def _locale_keys(node: Node | None, locales: Names | None) -> Iterator[Problem]:
     """Keys that are locales."""
     if isinstance(node, Table):
         for key in node.values:
-            yield from _tag_problems(Text(key, node.key_place(key)), locales)
+            yield from judge_tag(Text(key, node.key_place(key)), locales)
 
 
 def _protocol_problems(protocol: Text, declared: Declared) -> Iterator[Problem]:

@@ -1,21 +1,24 @@
-"""waivers.yaml: findings of the rehearsal that somebody with the right to do so accepts until a day."""
+"""waivers.yaml: findings that somebody with the right to do so accepts until a day."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Annotated, Any
 
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Severity
 from signage.load import faults
 from signage.load.building import build, table
-from signage.load.declared import Names, judge, step_names
+from signage.load.declared import Names, judge, judge_tag, step_names
 from signage.load.kind import Kind, fault_error, wanted_text
-from signage.load.kinds import Identifier, IsoDate, Name, ReadableText
+from signage.load.kinds import Identifier, IsoDate, LanguageTag, Name, ReadableText
 from signage.load.nodes import Node, Text, items_of, text_of
 from signage.load.suggestion import nearest, shorten
 from signage.load.validation import Entry
 from signage.model.waiver import Waiver
+
+_OF_ONE_LANGUAGE = ("WD-", "PO-")
+"""Beginnings of the codes of words."""
 
 _CODE = re.compile(r"[A-Z]{2}-[A-Z0-9]{1,2}")
 
@@ -44,16 +47,22 @@ RuleCode = Annotated[
 
 
 class WaiverEntry(Entry):
-    """One finding that is accepted; without a step it is a finding about the protocol as a whole."""
+    """One finding that is accepted, of severity S2 or S3, wherever the report names it."""
 
     code: RuleCode
     """The code of the finding that is accepted."""
 
-    protocol: Identifier
-    """The protocol that it is about."""
+    protocol: Identifier | None = None
+    """The protocol that it is about; left out where the report names none."""
 
     step: Identifier | None = None
     """The step that it is about; without it, the protocol as a whole."""
+
+    locale: LanguageTag | None = None
+    """The language that it is about, for a finding of words; without it, other findings in all languages."""
+
+    sheet: ReadableText | None = None
+    """The sheet that it is about, as the report names it or begins to; without it, all sheets."""
 
     reason: ReadableText
     """Why it is accepted."""
@@ -73,16 +82,27 @@ class WaiversEntry(Entry):
 
 
 def waiver_problems(
-    node: Node, protocols: Sequence[Node | None], known_rules: Collection[str] | None
+    node: Node,
+    protocols: Sequence[Node | None],
+    known_rules: Mapping[str, Severity] | None,
+    locales: Names | None = None,
 ) -> Iterator[Problem]:
-    """Rules, protocols and steps that do not exist.
+    """Rules that do not exist or that nobody can waive; protocols, steps and locales that do not exist.
 
-    ``known_rules`` are the codes of the rules that can be waived; None leaves codes unjudged. Nothing is
+    ``known_rules`` gives the severity of each rule by its code; None leaves codes unjudged. Nothing is
     said about protocols and steps where a protocol file could not be read.
     """
     steps = _steps_by_protocol(protocols)
     for waiver in items_of(node, "waivers"):
-        yield from _code_problems(text_of(waiver, "code"), known_rules)
+        code, locale = text_of(waiver, "code"), text_of(waiver, "locale")
+        yield from _code_problems(code, known_rules)
+        yield from judge_tag(locale, locales)
+        if code is not None and locale is None and code.text.startswith(_OF_ONE_LANGUAGE):
+            yield faults.MISSING_KEY.at(
+                code.place,
+                f"{code.text} is a finding of words, which are accepted in one language at a time.",
+                "Add a line that begins with 'locale:'.",
+            )
         name = text_of(waiver, "protocol")
         if steps is None or name is None:
             continue
@@ -103,16 +123,27 @@ def _steps_by_protocol(protocols: Sequence[Node | None]) -> Mapping[str, Names] 
     return found
 
 
-def _code_problems(code: Text | None, known: Collection[str] | None) -> Iterator[Problem]:
-    """A code that no rule has; capital letters matter, and the hint knows what was meant."""
-    if code is None or known is None or code.text in known or _CODE.fullmatch(code.text.upper()) is None:
+def _code_problems(code: Text | None, known: Mapping[str, Severity] | None) -> Iterator[Problem]:
+    """A code that no rule has, or of a rule so grave that nobody can accept its finding.
+
+    Capital letters matter, and the hint knows what was meant.
+    """
+    if code is None or known is None or _CODE.fullmatch(code.text.upper()) is None:
+        return
+    if code.text in known:
+        if known[code.text] is Severity.S1:
+            yield faults.UNWAIVABLE.at(
+                code.place,
+                f"Findings of {code.text} have severity S1, and nobody can accept them.",
+                "Mend the finding, and delete the waiver.",
+            )
         return
     spelt = {rule.lower(): rule for rule in known}
     match = nearest(code.text, spelt)
     hint = f"Did you mean '{spelt[match]}'? " if match else ""
     yield faults.UNKNOWN_REFERENCE.at(
         code.place,
-        f"'{shorten(code.text)}' is not a rule of the rehearsal.",
+        f"'{shorten(code.text)}' is not the code of a rule.",
         f"{hint}'signage explain' lists all codes.",
     )
 

@@ -10,14 +10,18 @@ from signage.model.library import Located
 
 @dataclass(frozen=True, kw_only=True)
 class Waiver(Located):
-    """``code`` is the rule of the finding; ``step`` None is for findings that belong to no step.
+    """``code`` is the rule of the finding; None in a field is for findings that name no such thing.
 
-    ``role`` is who accepts it, never a name. ``expires`` is the last day on which it holds.
+    A finding of words is accepted in one language, its ``locale``; other findings in all languages where
+    that is None. ``sheet`` is the beginning of a sheet's name, such as ``poster put-on``; None is any
+    sheet. ``role`` is who accepts it, never a name. ``expires`` is the last day on which it holds.
     """
 
     code: str
-    protocol: str
-    step: str | None
+    protocol: str | None = None
+    step: str | None = None
+    locale: str | None = None
+    sheet: str | None = None
     reason: str
     role: str
     expires: date

@@ -10,6 +10,7 @@ from signage.ground.problem import Problem
 from signage.model.library import Library, Protocol
 from signage.rehearse.equipment import Equipment, derive_equipment
 from signage.rehearse.rehearsal import SIMPLIFICATIONS
+from signage.rehearse.rules.table import RULE_OF
 from signage.rehearse.study import Study
 from signage.rehearse.waivers import Waived, apply_waivers
 
@@ -59,7 +60,7 @@ class Report:
 
 
 def report_on(library: Library, protocol: Protocol, study: Study, today: date) -> Report:
-    """The report of a protocol; of its library's waivers only those for this protocol are looked at."""
-    waivers = [waiver for waiver in library.waivers if waiver.protocol == protocol.id]
+    """The report of a protocol; of its library's waivers only those of its own rehearsal."""
+    waivers = [w for w in library.waivers if w.protocol == protocol.id and w.code in RULE_OF]
     waived = apply_waivers(study.findings, waivers, today)
     return Report(protocol, study, waived, derive_equipment(library, protocol))

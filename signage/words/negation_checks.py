@@ -59,7 +59,8 @@ class NegationCheck:
             wanted = self._source.restriction_in(source)
             if wanted is None or self._own.restriction_in(translation):
                 continue
-            if self._source.denial_in(source) or not self._own.negation_in(translation):
+            has_more_to_deny = self._source.denial_in(source) and not _END.search(source)
+            if has_more_to_deny or not self._own.negation_in(translation):
                 yield "WD-48", f"'{text}' has no word for '{_shown(wanted)}' of '{message.source}'"
 
     def _lost_negation(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:

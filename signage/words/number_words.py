@@ -60,6 +60,12 @@ _SYMBOLS = {"s": 1, "sec": 1, "secs": 1, "min": 60, "mins": 60, "h": 3600}
 _FIGURES = re.compile(r"\d+(?:[.,]\d+)?")
 _Width = Literal["long", "short"]
 
+_SHORTEST_ABBREVIATION = 4
+"""Signs, its full stop among them, below which a shortened unit may be another word (Hindi से॰, of)."""
+
+_MORE_DUALS = {"ar": {"ثانيتين": 2, "دقيقتين": 120, "ساعتين": 7200}}
+"""Duals in a case that CLDR does not list (from memory)."""
+
 _LONGEST_NUMBER = 4
 """Words of a number spelt out."""
 
@@ -94,8 +100,10 @@ def numbers_in(text: str, tag: str) -> tuple[Found, ...]:
             index += 1
             continue
         written = " ".join(words[index : index + length])
+        before = words[index - 1] if index > 0 else ""
         index += length
         factor, unit = _unit_at(words, index, units)
+        factor = factor or (units.get(before, 0) if before not in _SYMBOLS else 0)
         seconds = value * factor if factor else None
         is_spelt = not written[0].isdecimal()
         shown = f"{written} {unit}".strip()
@@ -153,13 +161,16 @@ def _spellings(tag: str) -> dict[str, int]:
 @lru_cache(maxsize=64)
 def _units(tag: str) -> tuple[dict[str, int], dict[str, int]]:
     """Words of units of time with their seconds, and words that hold a two as well, such as Arabic duals."""
-    units, duals = dict(_SYMBOLS), {}
+    units, duals = dict(_SYMBOLS), dict(_MORE_DUALS.get(language_of(tag), {}))
     locale = cldr_locale(tag)
     for unit, width, sample, seconds in _unit_forms() if locale is not None else ():
         form = format_unit(sample, unit, width, locale=locale)
         bare = form.replace(format_decimal(sample, locale=locale), "")
-        word = words_of(bare, tag).strip(" .")
-        if word and unit not in bare and "." not in word and not re.search(r"\d", word):
+        word = words_of(bare, tag).removesuffix(" . ").strip()
+        if word.endswith(".") and len(word) <= _SHORTEST_ABBREVIATION:
+            continue
+        word = word.strip(" .")
+        if word and unit not in bare and not re.search(r"\d", word):
             if sample == 2 and bare == form:
                 duals[word] = 2 * seconds
             units.setdefault(word, seconds)

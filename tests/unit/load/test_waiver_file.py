@@ -2,7 +2,12 @@ from datetime import date
 
 import pytest
 
-RULES = ("HH-2", "HH-7", "LY-A", "CT-7")
+from signage.ground.problem import Severity
+
+RULES = {
+    **dict.fromkeys(("HH-2", "HH-7", "LY-A", "CT-7", "WD-41", "SH-9"), Severity.S2),
+    "WD-40": Severity.S1,
+}
 
 SOUND = """\
 waivers:
@@ -90,3 +95,32 @@ def test_a_misspelt_file_name_is_not_passed_over(library, name):
     (problem,) = library.problems()
     assert problem.code == "LD-21"
     assert "waivers.yaml" in problem.hint
+
+
+def test_a_waiver_may_name_any_rule_that_is_not_grave_with_language_and_sheet(library):
+    library.write()
+    library.put(
+        "waivers.yaml",
+        "waivers:\n"
+        "  - {code: WD-41, protocol: apron, step: rub, locale: en, reason: r, role: l, expires: 2027-01-01}\n"
+        "  - {code: SH-9, sheet: poster take-off, reason: r, role: ward lead, expires: 2027-01-01}\n",
+    )
+    words, sheet = library.load(rules=RULES).waivers
+    assert (words.code, words.locale, words.sheet) == ("WD-41", "en", None)
+    assert (sheet.protocol, sheet.locale, sheet.sheet) == (None, None, "poster take-off")
+
+
+def test_a_grave_finding_is_not_waived_nor_one_of_words_in_all_languages(library):
+    library.write()
+    entry = (
+        "  - {code: %s, protocol: apron, step: rub, locale: %s, reason: r, role: l, expires: 2027-01-01}\n"
+    )
+    written = "waivers:\n" + entry % ("WD-40", "en") + entry % ("WD-41", "eo")
+    library.put("waivers.yaml", written + (entry % ("WD-41", "en")).replace("locale: en, ", ""))
+    found = library.problems(rules=RULES)
+    assert [(problem.code, problem.place.line) for problem in found] == [
+        ("LD-22", 2),
+        ("LD-16", 3),
+        ("LD-12", 4),
+    ]
+    assert "severity S1" in found[0].message
