@@ -32,6 +32,13 @@ KINDS = {
 }
 """One page of each kind, below the folder of a language."""
 
+EVERY_PAGE = [(tag, kind) for tag in LANGUAGES for kind in KINDS]
+SAMPLED_PAGES = [
+    *((LANGUAGES[place % len(LANGUAGES)], kind) for place, kind in enumerate(KINDS)),
+    *(("ar", kind) for kind in ("step", "ordering")),
+]
+"""Every kind and every language; tests/whole looks at every kind in every language."""
+
 UNEXAMINED = Examiner(lambda _protocol: [], lambda _protocol: [])
 """Where the verdicts of exercises do not matter."""
 

@@ -1,24 +1,8 @@
-"""Every kind of page in four scripts, in a real browser."""
+"""Looks, letters and controls of pages in four scripts, in a real browser."""
 
 import pytest
+from page_checks import SIDEWAYS
 from site_samples import KINDS, LANGUAGES
-
-SIDEWAYS = "document.documentElement.scrollWidth - document.documentElement.clientWidth"
-
-
-@pytest.mark.parametrize("kind", KINDS)
-@pytest.mark.parametrize("tag", LANGUAGES)
-def test_a_page_of_each_kind(phone, violations, tag, kind):
-    page = phone.open(f"{tag}/{KINDS[kind]}")
-    assert page.evaluate("document.documentElement.lang") == tag
-    direction = page.evaluate("getComputedStyle(document.body).direction")
-    assert direction == ("rtl" if tag == "ar" else "ltr")
-    assert page.locator("h1").count() == 1
-    assert violations(page) == []
-    page.set_viewport_size({"width": 320, "height": 640})
-    assert page.evaluate(SIDEWAYS) == 0
-    page.evaluate("document.documentElement.dataset.size = 'largest'")  # 200 %
-    assert page.evaluate(SIDEWAYS) == 0
 
 
 @pytest.mark.parametrize("path", ["", "nowhere/at/all/"])

@@ -12,8 +12,6 @@ from site_samples import LANGUAGES, UNEXAMINED, html, page_context, publication,
 from signage.pages.site import build_site
 from signage.publish import site_of
 
-FILES = site().files
-PAGES = [path for path in FILES if path.endswith(".html")]
 HREF = re.compile(r'(?:href|src)="([^"]*)"')
 
 
@@ -31,6 +29,10 @@ def elements(path):
     return Elements(html(path)).found
 
 
+def pages():
+    return [path for path in site().files if path.endswith(".html")]
+
+
 def test_every_step_has_a_page_in_every_language():
     protocols = publication().protocols()
     wanted = {
@@ -39,26 +41,26 @@ def test_every_step_has_a_page_in_every_language():
         for protocol in protocols
         for step in protocol.steps
     }
-    assert wanted <= FILES.keys()
+    assert wanted <= site().files.keys()
 
 
 def test_every_link_and_every_picture_leads_to_a_file_of_the_site():
-    for path in PAGES:
+    for path in pages():
         for target in HREF.findall(html(path)):
             if target.startswith(("#", "data:")) or path == "404.html":
                 continue
             file = urlsplit(target).path
-            assert normpath(join(dirname(path), file)) in FILES, (path, target)
+            assert normpath(join(dirname(path), file)) in site().files, (path, target)
 
 
 def test_the_page_for_missing_addresses_works_at_any_depth():
     for target in HREF.findall(html("404.html")):
         assert target.startswith(("/", "#", "data:"))
-        assert target.startswith(("#", "data:")) or target[1:] in FILES
+        assert target.startswith(("#", "data:")) or target[1:] in site().files
 
 
 def test_nothing_is_asked_from_elsewhere():
-    for path, data in FILES.items():
+    for path, data in site().files.items():
         if path.endswith(".woff2"):
             continue
         text = data.decode().replace('xmlns="http://www.w3.org/2000/svg"', "")
@@ -68,10 +70,10 @@ def test_nothing_is_asked_from_elsewhere():
 
 
 def test_no_page_is_heavy():
-    for path in PAGES:
-        assert len(FILES[path]) < 100_000, path
-    together = sum(len(FILES[f"site-assets/{name}"]) for name in ("site.css", "site.js"))
-    heaviest = max(len(FILES[path]) for path in PAGES)
+    for path in pages():
+        assert len(site().files[path]) < 100_000, path
+    together = sum(len(site().files[f"site-assets/{name}"]) for name in ("site.css", "site.js"))
+    heaviest = max(len(site().files[path]) for path in pages())
     assert heaviest + together < 100_000
 
 
@@ -80,21 +82,21 @@ def test_pages_of_other_languages_bring_the_name_of_a_rare_script_only():
     assert "names-ethi.css" in html("en/p1/apron-off/index.html")
     assert "letters-ethi.css" not in html("en/p1/apron-off/index.html")
     assert "letters-ethi.css" in html("am/p1/apron-off/index.html")
-    assert len(FILES["site-assets/names-ethi.css"]) < 10_000
+    assert len(site().files["site-assets/names-ethi.css"]) < 10_000
 
 
-@pytest.mark.parametrize("path", [path for path in PAGES if path != "404.html"][::7])
-def test_ids_are_unique_and_labels_lead_to_them(path):
-    found = elements(path)
-    ids = Counter(attributes["id"] for _, attributes in found if "id" in attributes)
-    assert [name for name, count in ids.items() if count > 1] == []
-    for _, attributes in found:
-        for name in ("aria-labelledby", "aria-describedby", "for"):
-            assert set(attributes.get(name, "").split()) <= ids.keys()
+def test_ids_are_unique_and_labels_lead_to_them():
+    for path in [path for path in pages() if path != "404.html"][::7]:
+        found = elements(path)
+        ids = Counter(attributes["id"] for _, attributes in found if "id" in attributes)
+        assert [name for name, count in ids.items() if count > 1] == [], path
+        for _, attributes in found:
+            for name in ("aria-labelledby", "aria-describedby", "for"):
+                assert set(attributes.get(name, "").split()) <= ids.keys(), path
 
 
 def test_no_style_and_no_script_stands_in_a_page():
-    for path in PAGES:
+    for path in pages():
         for tag, attributes in elements(path):
             assert tag != "style"
             assert "style" not in attributes
@@ -171,7 +173,7 @@ def test_judgements_are_data_that_cannot_end_their_element():
 
 
 def test_exercises_say_that_they_are_practice():
-    for path in PAGES:
+    for path in pages():
         if "/practice/" in path:
             tag = path.split("/")[0]
             assert publication().words[tag].fixed("page-only-practice") in html(path)
@@ -187,7 +189,7 @@ def test_languages_are_offered_by_the_number_of_readers():
 
 def test_the_same_content_gives_the_same_bytes():
     again = site_of(project(), publication())
-    assert again.files == FILES
+    assert again.files == site().files
 
 
 def test_what_nobody_rehearsed_is_called_neither_safe_nor_unsafe():
