@@ -22,6 +22,7 @@ from signage.cli.report import cell, print_json, print_problems, say
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
+    from signage.project import Project
     from signage.words.update import FileChange, LocaleProgress
 
 words_application = typer.Typer(
@@ -91,7 +92,7 @@ def add(
     form: FormatOption = Format.TEXT,
     quiet: QuietOption = False,
 ) -> int:
-    """Begin a new language with empty catalogues."""
+    """Begin a new language: catalogues with the words that the programme brings, the rest empty."""
     from signage.project import open_project
     from signage.words.update import add_locale
 
@@ -101,9 +102,56 @@ def add(
     if warnings and form is Format.TEXT:
         print_problems(warnings)
     if form is Format.TEXT and not quiet and tag not in project.library.locales:
+        _say_brought(tag)
         say("Now name the language in content/library.yaml, under locales:")
         say(f"  {tag}: {{owner: language lead, state: in-work}}")
     return 0
+
+
+def _say_brought(tag: str) -> None:
+    from signage.words.shipped import shipped_entries
+
+    if shipped_entries(tag):
+        say("Fixed words and captions of pictures come with the programme; nobody has verified them.")
+
+
+@words_application.command(hidden=True)
+def ship(
+    folder: Annotated[Path, typer.Argument(help="The folder signage/words/shipped_words.")],
+    content: ContentOption = CONTENT,
+    locales: LocalesOption = LOCALES,
+    form: FormatOption = Format.TEXT,
+    quiet: QuietOption = False,
+) -> int:
+    """For developers: renew the words that the programme brings from the catalogues of the demo."""
+    from signage.ground.files import write_whole
+    from signage.project import open_project
+
+    made = shipped_from(open_project(content, locales))
+    changed = [
+        name
+        for name, data in made.items()
+        if not (folder / name).is_file() or (folder / name).read_bytes() != data
+    ]
+    for name in changed:
+        write_whole(folder / name, made[name])
+    if form is Format.JSON:
+        print_json({"changed": changed, "unchanged": len(made) - len(changed)})
+    elif not quiet:
+        say(f"{len(changed)} of {len(made)} files changed in {folder}/.")
+    return 0
+
+
+def shipped_from(project: Project) -> dict[str, bytes]:
+    """The files of shipped words as the catalogues of a project would make them, languages in use only."""
+    from signage.pictograms.scenes import scene_names
+    from signage.words.interface import FIXED_TEXTS
+    from signage.words.shipped import files_to_ship
+
+    source = project.library.source_locale
+    tags = [tag for tag in project.locales_in_use if tag != source]
+    fixed = [f"interface/{name}" for name in FIXED_TEXTS]
+    return files_to_ship(project.locales, tags, [*fixed, *(f"picture/{name}" for name in scene_names())])
 
 
 @words_application.command()

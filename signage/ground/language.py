@@ -35,6 +35,21 @@ def is_well_formed(tag: str) -> bool:
     return _WELL_FORMED.fullmatch(tag) is not None
 
 
+def canonical_tag(tag: str) -> str:
+    """The tag with the usual case of its subtags (RFC 5646, section 2.1.1): ``ZH-hant-tw`` is zh-Hant-TW."""
+    first, *rest = tag.split("-")
+    parts, is_extension = [first.lower()], False
+    for part in rest:
+        is_extension = is_extension or len(part) == 1
+        if is_extension:
+            parts.append(part.lower())
+        elif len(part) == 4 and part.isalpha():
+            parts.append(part.title())
+        else:
+            parts.append(part.upper() if len(part) == 2 else part.lower())
+    return "-".join(parts)
+
+
 def language_of(tag: str) -> str:
     """The primary language subtag, in lower case."""
     return tag.split("-", maxsplit=1)[0].lower()

@@ -1,24 +1,31 @@
 """A small valid library, invented throughout, for somebody who begins."""
 
 import re
+from collections.abc import Sequence
 from datetime import date, timedelta
 from importlib.resources import files
 from importlib.resources.abc import Traversable
 
 _REVIEW = re.compile(rb"(?m)^(review-by: )[0-9-]{10}")
+_LANGUAGES = re.compile(rb"(?m)^(locales:\n(?:  [^\n]*in-use[^\n]*\n)+)(?:  [^\n]*\n?)*")
 
 
-def starter_files(today: date | None = None) -> dict[str, bytes]:
+def starter_files(today: date | None = None, locales: Sequence[str] = ()) -> dict[str, bytes]:
     """The files of the library by their path below a new folder, such as ``content/kit.yaml``.
 
     Its protocols are to be reviewed one year after ``today``; None leaves the day that is written.
+    ``locales`` are languages to be named as in work, in the place of the example's own.
     """
     root = files("signage.load") / "starter_content"
     found = {f"content/{name}": data for name, data in sorted(_files_below(root, "").items())}
-    if today is None:
-        return found
-    review = (today + timedelta(days=365)).isoformat().encode()
-    return {name: _REVIEW.sub(rb"\g<1>" + review, data) for name, data in found.items()}
+    if today is not None:
+        review = (today + timedelta(days=365)).isoformat().encode()
+        found = {name: _REVIEW.sub(rb"\g<1>" + review, data) for name, data in found.items()}
+    if locales:
+        lines = "".join(f"  {tag}: {{owner: language lead, state: in-work}}\n" for tag in locales).encode()
+        named = _LANGUAGES.sub(lambda old: old.group(1) + lines, found["content/library.yaml"])
+        found["content/library.yaml"] = named
+    return found
 
 
 def _files_below(folder: Traversable, prefix: str) -> dict[str, bytes]:

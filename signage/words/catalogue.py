@@ -71,7 +71,10 @@ class Entry:
 
     @property
     def state(self) -> EntryState:
-        """The state; a check counts if another person made it and the text is still the one checked."""
+        """The state; a check counts if another person made it and the text is still the one checked.
+
+        That is known from the seal, which ``words update`` adds: a mark without one does not count yet.
+        """
         if not self.translation:
             return EntryState.MISSING
         if self.is_doubtful:
@@ -80,7 +83,7 @@ class Entry:
         checked = marks.checked
         if checked is None or (marks.translated is not None and marks.translated.person == checked.person):
             return EntryState.TRANSLATED
-        if checked.seal is not None and checked.seal != seal(self.source, self.translation):
+        if checked.seal != seal(self.source, self.translation):
             return EntryState.TRANSLATED
         return EntryState.CHECKED
 

@@ -7,8 +7,8 @@ A mark is a comment line of its own::
     # origin: machine
     # same as source
 
-``words update`` adds to a ``checked`` mark the seal of the text that was checked, ``(K7M2PQ)``; a text
-that has changed since no longer counts as checked.
+``words update`` adds to a ``checked`` mark the seal of the text that was checked, ``(K7M2PQ)``; only from
+then on does it count, and a text that has changed since no longer does.
 """
 
 from __future__ import annotations
@@ -22,6 +22,9 @@ from signage.ground.fingerprint import fingerprint, revision_code
 
 SEAL_LENGTH = 6
 WITHDRAWN = "was checked"
+MACHINE = " origin: machine"
+"""The comment of a translation that nobody has looked at yet."""
+SAME_AS_SOURCE = " same as source"
 
 _MARK = re.compile(r"\s*(translated|checked|origin|same as source)\b(.*)", re.DOTALL)
 _SIGNED = re.compile(r":\s*([\w.-]+)\s+(\d{4}-\d{2}-\d{2})(?:\s+\((\w+)\))?\s*")

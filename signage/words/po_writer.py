@@ -12,7 +12,7 @@ MARK_LEGEND = (
     "",
     " Marks that count, one a comment line above an entry:",
     "   translated: ROLE-OR-ID 2026-11-25",
-    "   checked: ROLE-OR-ID 2026-11-26",
+    "   checked: ROLE-OR-ID 2026-11-26  (counts once 'signage words update' has sealed it; an edit ends it)",
     "   origin: machine",
     "   same as source",
 )

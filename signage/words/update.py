@@ -13,9 +13,10 @@ from pathlib import Path
 
 from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
-from signage.ground.language import is_well_formed
+from signage.ground.language import canonical_tag, is_well_formed
 from signage.ground.place import Place
 from signage.ground.problem import Problem
+from signage.ground.quotation import quoted
 from signage.model.library import Library
 from signage.model.messages import Message
 from signage.words.briefing import Briefing
@@ -33,9 +34,11 @@ from signage.words.catalogue import (
 from signage.words.interface import FIXED_TEXTS
 from signage.words.marks import is_mark, seal_checks, withdraw_checks
 from signage.words.numerals import autonym, cldr_locale
+from signage.words.offers import Donors, without_offer
 from signage.words.po_reader import read_catalogue_file
 from signage.words.po_writer import MARK_LEGEND, complete_header, write_catalogue
 from signage.words.rules import RULE_OF
+from signage.words.shipped import shipped_entries
 from signage.words.standin import STAND_INS
 
 _TITLES = {
@@ -114,14 +117,13 @@ def update(library: Library, messages: Sequence[Message], locales: Path) -> list
 def add_locale(
     library: Library, messages: Sequence[Message], locales: Path, tag: str
 ) -> tuple[list[FileChange], list[Problem]]:
-    """The empty catalogues of a new locale, and a warning where CLDR does not know the language.
+    """The catalogues of a new locale, and a warning where CLDR does not know the language.
 
-    Raises WrongUsageError for an ill-formed tag, a stand-in, the source language and a locale that is there.
+    They are empty but for the words that the programme brings in the language, marked as a machine's.
+    Raises WrongUsageError for an ill-formed tag, one in unusual letters, a stand-in, the source language and
+    a locale that is there.
     """
-    if not is_well_formed(tag):
-        raise WrongUsageError(f"'{tag}' is no language tag; write one such as bn, pt-BR or sr-Latn (BCP 47)")
-    if tag in STAND_INS:
-        raise WrongUsageError(f"'{tag}' is a stand-in locale; it is made in memory and has no files")
+    refuse_unusual(tag)
     kinds = kinds_of(library, tag)
     if not kinds:
         raise WrongUsageError(f"'{tag}' is the language of the source texts and needs no catalogue")
@@ -134,9 +136,36 @@ def add_locale(
         warnings.append(RULE_OF["WD-18"].problem(f"CLDR has no data for '{tag}'", folder, locale=tag))
     changes = []
     for kind in kinds:
-        catalogue = merge(Catalogue(), blank_entries(library, messages, kind, tag), kind, tag)
+        wanted = blank_entries(library, messages, kind, tag)
+        catalogue = merge(_brought(wanted, tag), wanted, kind, tag)
         changes.append(_change(catalogue_path(locales, tag, kind), write_catalogue(catalogue)))
     return changes, warnings
+
+
+def refuse_unusual(tag: str) -> None:
+    """Raise WrongUsageError for what cannot be the tag of a new language, with the tag that was meant."""
+    usual = canonical_tag(tag.replace("_", "-"))
+    if not is_well_formed(tag):
+        meant = (
+            f"did you mean {usual}?" if is_well_formed(usual) else "write one such as bn, pt-BR or sr-Latn"
+        )
+        raise WrongUsageError(f"{quoted(tag, 40)} is no language tag (BCP 47); {meant}")
+    if tag != usual and usual not in STAND_INS:
+        raise WrongUsageError(f"'{tag}' is written '{usual}'; write it so, that no language is there twice")
+    if usual in STAND_INS:
+        raise WrongUsageError(f"'{tag}' is a stand-in locale; it is made in memory and has no files")
+
+
+def _brought(wanted: Mapping[str, Entry], tag: str) -> Catalogue:
+    """The words that the programme brings for the wanted texts."""
+    shipped = shipped_entries(tag)
+    return Catalogue(
+        entries=tuple(
+            shipped[context]
+            for context, entry in wanted.items()
+            if context in shipped and shipped[context].source == entry.source
+        )
+    )
 
 
 def progress(library: Library, messages: Sequence[Message], locales: Path) -> dict[str, LocaleProgress]:
@@ -224,7 +253,8 @@ def merge(present: Catalogue, wanted: Mapping[str, Entry], kind: CatalogueKind, 
     """The catalogue with exactly the wanted entries; what is no longer wanted becomes obsolete.
 
     No translation and no comment of a translator is lost. A translation whose source has changed becomes
-    doubtful and keeps the source it was made for. An obsolete entry that is wanted again comes back.
+    doubtful and keeps the source it was made for. An obsolete entry that is wanted again comes back. A text
+    without a translation is offered one of the same source text, as doubtful (``signage.words.offers``).
     """
     live = present.by_context
     retired = {entry.context: entry for entry in present.obsolete}
@@ -233,6 +263,10 @@ def merge(present: Catalogue, wanted: Mapping[str, Entry], kind: CatalogueKind, 
     for context, blank in wanted.items():
         old = live.get(context, retired.get(context))
         entries.append(blank if old is None else _merged(old, blank))
+    vanished = [entry for entry in (*present.entries, *present.obsolete) if entry.context not in wanted]
+    known = [entry for entry in present.entries if entry.context in wanted]
+    donors = Donors(vanished, known, shipped_entries(tag))
+    entries = [entry if entry.translation else donors.offer(entry) for entry in entries]
     revived = {id(retired[context]) for context in wanted if context in retired and context not in live}
     left = [entry for entry in present.entries if entry.context not in wanted and _is_worth_keeping(entry)]
     obsolete = [entry for entry in present.obsolete if id(entry) not in revived]
@@ -276,6 +310,7 @@ def _merged(old: Entry, blank: Entry) -> Entry:
         flags = flags if FUZZY in flags else (FUZZY, *flags)
         comments = withdraw_checks(comments)
     if FUZZY not in flags:
+        comments = without_offer(comments)
         previous, comments = None, seal_checks(comments, blank.source, translation)
     elif previous == blank.source:
         previous = None

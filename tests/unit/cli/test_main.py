@@ -16,7 +16,9 @@ from signage.ground.errors import MissingFromMachineError, RefusedError
         ("draw --format json --seed x", "--seed"),
         ("draw --format json --locale xx", "There is no locale 'xx'"),
         ("rehearse --format json", "protocol"),
-        ("start a b --format json", "--format"),
+        ("start a b --format json", "unexpected extra argument"),
+        ("words add EN --format json", "en"),
+        ("words add en_US --format json", "did you mean en-US"),
     ],
 )
 def test_wrong_usage_is_json_where_json_is_asked_for(ward, signage, words, found):

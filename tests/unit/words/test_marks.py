@@ -47,7 +47,10 @@ def test_a_doubtful_text_is_doubtful_although_it_was_checked():
 
 
 def test_a_text_checked_by_another_person_is_checked():
-    assert entry(" translated: a 2026-11-25", " checked: b 2026-11-26").state is EntryState.CHECKED
+    marks = (" translated: a 2026-11-25", " checked: b 2026-11-26")
+    sealed = seal_checks(marks, "Take off the apron.", "Retirer le tablier.")
+    assert entry(*sealed).state is EntryState.CHECKED
+    assert entry(*marks).state is EntryState.TRANSLATED, "without a seal nobody knows what was checked"
 
 
 def test_a_text_checked_by_its_translator_is_not_checked():

@@ -8,6 +8,7 @@ from signage.model.library import Locale, LocaleState
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
 from signage.words.interface import FIXED_TEXTS
+from signage.words.marks import seal_checks
 from signage.words.po_reader import read_catalogue_file
 from signage.words.update import add_locale, collect, progress, progress_json, update, write_changes
 
@@ -211,6 +212,7 @@ def test_english_needs_no_interface_and_the_source_language_no_content(library, 
 
 def test_progress_counts_each_state(library, messages, locales, french, rewrite):
     both = (" translated: a 2026-11-25", " checked: b 2026-11-26")
+    both = seal_checks(both, french["off/title"].source, french["off/title"].translation)
     rewrite(
         {
             "off/rub/text": replace(french["off/rub/text"], translation=""),

@@ -1,0 +1,34 @@
+"""The words that the programme brings are those of the demo, and nobody's signature comes with them."""
+
+from importlib.resources import files
+
+import demo
+
+from signage.cli.words import shipped_from
+from signage.words.catalogue import EntryState
+from signage.words.interface import FIXED_TEXTS
+from signage.words.shipped import shipped_entries, shipped_tags
+
+
+def test_they_are_made_from_the_catalogues_of_the_demo():
+    folder = files("signage.words") / "shipped_words"
+    stored = {f"{tag}.po": (folder / f"{tag}.po").read_bytes() for tag in shipped_tags()}
+    assert stored == shipped_from(demo.project()), (
+        "run 'signage words ship signage/words/shipped_words' after a change of locales/"
+    )
+
+
+def test_every_fixed_word_of_a_language_in_use_is_there_unverified():
+    for tag in shipped_tags():
+        entries = shipped_entries(tag)
+        assert {f"interface/{name}" for name in FIXED_TEXTS} <= entries.keys()
+        assert any(context.startswith("picture/") for context in entries)
+        for entry in entries.values():
+            assert entry.marks.is_machine
+            assert entry.state is EntryState.TRANSLATED
+
+
+def test_a_region_takes_the_words_of_its_language_in_the_same_script():
+    assert shipped_entries("fr-CA") == shipped_entries("fr") != {}
+    assert shipped_entries("pt") == {}
+    assert shipped_entries("hi-Latn") == {}
