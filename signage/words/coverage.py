@@ -22,6 +22,7 @@ from signage.words.entry_checks import Fault, faults_of_source, faults_of_transl
 from signage.words.interface import FIXED_TEXTS
 from signage.words.meaning import MeaningCheck
 from signage.words.numerals import Numerals, cldr_locale
+from signage.words.other_language import left_over
 from signage.words.placeholders import placeholder_names
 from signage.words.po_reader import read_catalogue_file
 from signage.words.rules import RULE_OF, RULES
@@ -211,11 +212,29 @@ def _catalogue_faults(
     places = {context: entry.place for context, entry in entries.items()}
     yield from _unnamed_items(subject, messages, sound, places)
     yield from _meaning_faults(subject, messages, sound, places)
+    yield from _left_over_faults(subject, messages, sound, entries)
     wanted = {message.context for message in messages}
     for entry in catalogue.entries:
         if entry.context and entry.context not in wanted:
             fault = "WD-14", f"the library has no text '{entry.context}'"
             yield subject.problem(fault, None, entry.place)
+
+
+def _left_over_faults(
+    subject: _Subject, messages: Sequence[Message], texts: Mapping[str, str], entries: Mapping[str, Entry]
+) -> Iterator[Problem]:
+    """Rule WD-35 for single words, which only the other texts of the catalogue betray."""
+    by_context = {message.context: message for message in messages}
+    pairs = {
+        context: (by_context[context].source, text)
+        for context, text in texts.items()
+        if not entries[context].marks.is_same_as_source and text != by_context[context].source
+    }
+    source_tag = subject.source_tag(messages[0]) if messages else subject.tag
+    for context, word in left_over(pairs, subject.tag, source_tag):
+        if word not in subject.names:
+            fault = "WD-35", f"'{word}' is left of the source text; other texts translate it"
+            yield subject.problem(fault, by_context[context], entries[context].place)
 
 
 def _meaning_faults(

@@ -27,6 +27,9 @@ _LOOK_ALIKE_SCRIPTS = frozenset({"Latn", "Grek", "Cyrl"})
 _UNSPACED_SCRIPTS = frozenset({"Thai", "Laoo", "Khmr", "Mymr", "Hani", "Hira", "Kana", "Tibt"})
 _NO_SCRIPT = frozenset({"Zyyy", "Zinh", "Zzzz"})
 
+_LONGEST_CODE = 4
+"""Letters of a code in capitals, such as PPE; DRAFT is a word."""
+
 _UNREADABLE = frozenset({"WD-21", "WD-22", "WD-23", "WD-24"})
 """Rules whose faults make it idle to ask for the language of a text."""
 
@@ -69,7 +72,7 @@ def faults_of_source(text: str, tag: str) -> Iterator[Fault]:
 
 def _same_as_source(entry: Entry) -> Iterator[Fault]:
     letters = [sign for sign in without_placeholders(entry.source) if sign.isalpha()]
-    is_word = len(letters) > 1 and any(sign.islower() for sign in letters)
+    is_word = (len(letters) > 1 and any(sign.islower() for sign in letters)) or len(letters) > _LONGEST_CODE
     if not is_word or entry.marks.is_same_as_source:
         return
     if entry.translation == entry.source:

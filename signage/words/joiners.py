@@ -6,7 +6,7 @@ import unicodedata
 
 from fontTools.unicodedata import script
 
-from signage.ground.language import script_of
+from signage.ground.language import language_of, script_of
 from signage.words.unseen import BRAILLE_BLANK, IGNORABLE
 
 _ZERO_WIDTH_SPACE, _NON_JOINER, _JOINER, _WORD_JOINER = "\u200b", "\u200c", "\u200d", "\u2060"
@@ -16,6 +16,8 @@ _UNSPACED = frozenset({"Thai", "Laoo", "Khmr", "Mymr", "Tibt", "Lana", "Tale", "
 """Scripts that write words without spaces: U+200B shows where a line may end (Unicode, chapter 23.2)."""
 _JOINING = frozenset({"Arab", "Syrc", "Mong", "Nkoo", "Mand", "Mani", "Adlm", "Rohg", "Phag"})
 """Scripts whose letters join."""
+_WITHOUT_NON_JOINER = frozenset({"ar", "acm", "aeb", "ajp", "apc", "arq", "ars", "ary", "arz"})
+"""Arabic and its spoken forms never part letters that join; Persian, Urdu, Kurdish and others do."""
 _WITH_VARIANTS = frozenset({"Hani", "Mong", "Phag", "Mymr", "Zyyy"})
 """Scripts whose characters, and symbols, that variation selectors have been defined for."""
 _VIRAMA = 9
@@ -33,7 +35,8 @@ def misplaced(text: str, tag: str) -> int | None:
         ):
             before = text[index - 1] if index else ""
             after = text[index + 1] if index + 1 < len(text) else ""
-            if not _has_a_use(sign, before, after, home):
+            is_parting = sign == _NON_JOINER and language_of(tag) in _WITHOUT_NON_JOINER
+            if is_parting or not _has_a_use(sign, before, after, home):
                 return index
     return None
 

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterator
+from collections import Counter
+from collections.abc import Collection, Iterator, Mapping
 
 from signage.ground.language import language_of, script_of
 from signage.ground.quotation import quoted
@@ -16,6 +17,9 @@ Fault = tuple[str, str]
 _WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)?")
 _SHORTEST_KEPT = 4
 """Letters of each of two small words in a row that are taken for words of the source; names have capitals."""
+
+_ENOUGH = 4
+"""Texts with a word, from which on the other translations show that it is to be translated."""
 
 _TELLING = frozenset(
     {
@@ -60,9 +64,36 @@ def _kept_words(text: str, tag: str, source: str, source_tag: str, names: Collec
                     return " ".join(part)
     if language_of(source_tag) != "en":
         return ""
-    own = SMALL_WORDS.get(language_of(tag), frozenset())
-    words = {word for run in of_source for word in run} & _TELLING - own
+    own = SMALL_WORDS.get(language_of(tag))
+    telling = _TELLING if own is None else (_TELLING | SMALL_WORDS["en"]) - own
+    words = {word for run in of_source for word in run if len(word) > 1} & telling
     return next((word for run in _runs(text) for word in run if word.casefold() in words), "")
+
+
+def left_over(pairs: Mapping[str, tuple[str, str]], tag: str, source_tag: str) -> Iterator[tuple[str, str]]:
+    """Contexts with a single word of the source that the other texts of the same catalogue translate.
+
+    ``pairs`` are source text and translation by context. For two languages in Latin script, where a word may
+    also belong to both: it is taken for a left-over if at most a quarter of the texts keep it.
+    """
+    if language_of(tag) == language_of(source_tag) or {script_of(tag), script_of(source_tag)} != {"Latn"}:
+        return
+    of_source: Counter[str] = Counter()
+    kept: Counter[str] = Counter()
+    for source, text in set(pairs.values()):
+        words = _long_words(source)
+        of_source.update(words)
+        kept.update(words & _long_words(text))
+    telling = {word for word in kept if of_source[word] >= _ENOUGH and kept[word] * 4 <= of_source[word]}
+    for context, (source, text) in pairs.items():
+        found = sorted(telling & _long_words(source) & _long_words(text))
+        if found:
+            yield context, found[0]
+
+
+def _long_words(text: str) -> set[str]:
+    """Words in small letters that are long enough to tell a language."""
+    return {word for run in _runs(text) for word in run if word.islower() and len(word) >= _SHORTEST_KEPT}
 
 
 def _runs(text: str) -> list[list[str]]:
@@ -77,10 +108,15 @@ def _holds(whole: list[str], part: list[str]) -> bool:
 
 def _language_told_by_small_words(text: str, tag: str) -> str | None:
     """Another language with more small words in the text than the own one has, and at least two."""
-    words = {word.casefold() for run in _runs(text) for word in run}
+    words = [word.casefold() for run in _runs(text) for word in run]
     language = language_of(tag)
     own = SMALL_WORDS.get(language, frozenset())
-    counts = {other: len(words & listed - own) for other, listed in SMALL_WORDS.items() if other != language}
+    counts = {
+        other: sum(word in listed - own for word in words)
+        for other, listed in SMALL_WORDS.items()
+        if other != language
+    }
     best = max(counts, key=lambda other: counts[other])
     needed = 2 if own else 3
-    return best if counts[best] >= needed and counts[best] > len(words & own) else None
+    is_more = sum(word in SMALL_WORDS[best] for word in words) > sum(word in own for word in words)
+    return best if counts[best] >= needed and is_more else None

@@ -1,8 +1,8 @@
 """Small words of languages in Latin script: by them a sentence is known, whatever it speaks of."""
 
 _LISTS = {
-    "da": "og at med ikke på af til fra den det en et for ind ud før efter begge eller er som der du skal "
-    "må",
+    "da": "by og at med ikke på af til fra den det en et for ind ud før efter begge eller er som der du "
+    "skal må",
     "de": "der die das und nicht mit ist den dem ein eine einen auf von zu für sich auch dann bis vor nach "
     "oder im am zum zur bei beide wenn sind wird erst keine wieder in an es sie aus",
     "en": "the and with your off then until before from you this that when into both have been must out of "
@@ -17,18 +17,18 @@ _LISTS = {
     "jangan",
     "it": "il lo gli e con una del della per che non dopo prima fino poi sul nel le la di un è dei delle "
     "alla si in da i al ai se o a più sono entrambe senza mai",
-    "nl": "de het een en met niet van voor op aan uit dan tot bij ook naar daarna eerst is te in zijn beide "
-    "als door om er je of geen die dat",
+    "nl": "of de het een en met niet van voor op aan uit dan tot bij ook naar daarna eerst is te in zijn "
+    "beide als door om er je of geen die dat",
     "pl": "i z ze się na do nie przed po jest oraz potem aż lub oba obie od dla przez w o to są jeśli",
-    "pt": "o os as e com uma do da em para não antes depois até por que se um na no dos das ambas então a "
-    "de ao à é são ou sem mais nunca seu sua",
+    "pt": "for do no as o os as e com uma do da em para não antes depois até por que se um na no dos das "
+    "ambas então a de ao à é são ou sem mais nunca seu sua",
     "ro": "și cu la de pe în nu apoi până din după înainte sau este un o se care ambele a al ale sunt dacă",
     "so": "iyo ka ku waa in oo aan laga kadib kahor ilaa labada",
-    "sv": "och att med inte på av till från den det en ett för sedan innan efter båda eller är som i du ska "
-    "om",
+    "sv": "is by för och att med inte på av till från den det en ett för sedan innan efter båda eller är "
+    "som i du ska om",
     "sw": "na ya wa kwa za katika kisha baada kabla hadi mikono yote ni usi au kila mbili",
     "tr": "ve ile bir için sonra önce kadar değil bu her iki da de veya ya",
-    "vi": "và của cho với không khi sau trước đến rồi cả hai các được vào ra",
+    "vi": "to và của cho với không khi sau trước đến rồi cả hai các được vào ra",
 }  # fmt: skip
 """From memory, none from a list of somebody else."""
 

@@ -26,7 +26,10 @@ _MARKUP = re.compile(
 )
 _NOT_CHARACTERS = frozenset({"Co", "Cn", "Cs"})
 _REPLACEMENTS = frozenset("\ufffc\ufffd\ufff9\ufffa\ufffb")
-_LOST = re.compile(r"\?{2,}|(?<=[^\W\d_])\?(?=[^\W\d_])")
+_LOST = re.compile(r"\?{2,}|(?<=[^\W\d_])\?(?=[^\W\d_])|\?[.,;:]|(?<!\S)\?(?=[^\W\d_])")
+"""Question marks in a row, inside a word, before another stop, or before a word."""
+_GOES_ON = re.compile(r"\?\s+(?=[a-zß-ÿ])")
+"""A question mark after which the sentence goes on in small letters."""
 _REMINDERS = re.compile(r"\b(?:TODO|FIXME|XXX+|TBD)\b|\(\?\)|\[\?\]")
 _REMINDER_WORDS = re.compile(
     r"lorem ipsum|translation missing|missing translation|not (?:yet )?translated|untranslated"
@@ -86,7 +89,7 @@ def _junk(text: str, source: str, tag: str) -> Iterator[Fault]:
         yield "WD-22", f"the code U+{ord(spoiled):04X} stands where a letter was"
     elif garbled is not None:
         yield "WD-22", f"{quoted(garbled[0])} is probably {quoted(garbled[1])}"
-    lost = _LOST.search(text)
+    lost = _LOST.search(text) or (None if "?" in source else _GOES_ON.search(text))
     if lost is not None and _LOST.search(source) is None:
         around = text[max(0, lost.start() - 12) : lost.end() + 12].strip()
         yield "WD-23", f"letters are missing in {quoted(around)}"

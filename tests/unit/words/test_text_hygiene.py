@@ -3,6 +3,7 @@
 from signage.words.catalogue import Entry
 from signage.words.entry_checks import faults_of_source, faults_of_translation
 from signage.words.hygiene_rules import HYGIENE
+from signage.words.other_language import left_over
 
 SOURCE = "Take off the outer gloves"
 
@@ -26,7 +27,15 @@ SPOILED = {
         ("fr", "Ferm\ue000"),
         ("ro", "mÃ¢nuÈ™i"),
     ],
-    "WD-23": [("ar", "?????? ???"), ("fr", "M?decin"), ("hi", "?? दस्ताने"), ("pl", "R?kawiczki zdj??")],
+    "WD-23": [
+        ("ar", "?????? ???"),
+        ("fr", "M?decin"),
+        ("hi", "?? दस्ताने"),
+        ("pl", "R?kawiczki zdj??"),
+        ("fr", "?loigner les gens"),
+        ("fr", "Porte touch? le soir"),
+        ("fr", "Sans avoir demand?."),
+    ],
     "WD-24": [
         ("fr", "TODO"),
         ("hi", "TODO दस्ताने"),
@@ -53,6 +62,7 @@ SPOILED = {
         ("fr", "Reti\u200drer"),
         ("ar", "القـ\u200bفاز"),
         ("hi", "दस्\xadताने"),
+        ("ar", "ال\u200cقفاز"),
         ("fr", "\ufeffRetirer"),
         ("fr", "Retiㅤrer"),
         ("fr", "Reti⠀rer"),
@@ -96,6 +106,9 @@ SPOILED = {
     "WD-36": [
         ("fr", "Die Handschuhe und den Kittel ausziehen"),
         ("fr", "Togliere i guanti e il camice"),
+        ("fr", "Non toccare il viso con le mani sporche"),
+        ("fr", "Deseche el delantal en el cubo"),
+        ("pt", "Enlever les gants et la blouse"),
         ("es", "Retirer les gants et la blouse"),
         ("fr", "Kisha vua glavu za nje na ya ndani"),
         ("sw", "Retirer les gants et la blouse"),
@@ -215,3 +228,20 @@ def test_a_name_may_stay_where_the_translator_says_so():
     )
     assert list(faults_of_translation(named, "hi", "en")) == []
     assert list(faults_of_translation(entry, "hi", "en", {"harbour", "hospital"})) == []
+
+
+def test_a_single_word_of_the_source_is_betrayed_by_the_other_texts():
+    """Two languages may share a word; one that nearly all other texts translate was left over."""
+    pairs = {
+        "a/1/text": ("Rub both hands well", "Frotter les mains"),
+        "a/2/text": ("Dry the hands", "Sécher les mains"),
+        "a/3/text": ("Show both hands", "Montrer les hands"),
+        "a/4/text": ("Keep hands low", "Garder les mains en bas"),
+        "a/5/text": ("Enter the zone", "Entrer dans la zone"),
+        "a/6/text": ("Leave the zone", "Quitter la zone"),
+        "a/7/text": ("Wait in the zone", "Attendre dans la zone"),
+        "a/8/text": ("Clean the zone", "Nettoyer la zone"),
+    }
+    assert list(left_over(pairs, "fr", "en")) == [("a/3/text", "hands")]
+    assert list(left_over(pairs, "hi", "en")) == []
+    assert list(left_over(pairs, "en-GB", "en")) == []
