@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+from textwrap import fill
 from typing import TYPE_CHECKING, Annotated
 
 import typer
@@ -21,6 +22,17 @@ def all_explanations() -> dict[str, Explanation]:
     from signage.control import trial_faults
 
     return {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
+
+
+def further_lists(code: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """All keys, words, forms or pictures that a code is about, whole, as titles with their lines."""
+    from signage.load import faults
+    from signage.load.field_lists import lists_for
+    from signage.pictograms.scenes import scene_names
+
+    if code == faults.UNKNOWN_PICTURE.code:
+        return (("Pictures ('signage draw --sheet pictures' shows them)", (", ".join(scene_names()),)),)
+    return lists_for(code)
 
 
 @typer_application.command()
@@ -45,7 +57,7 @@ def explain(
         hint = f" Did you mean {', '.join(near)}?" if near else ""
         raise WrongUsageError(f"There is no code {code}.{hint} 'signage explain' lists all codes.")
     if form is Format.JSON:
-        print_json(asdict(rule_found))
+        print_json({**asdict(rule_found), "lists": dict(further_lists(rule_found.code))})
         return
     say(f"{rule_found.code} {rule_found.name} ({rule_found.severity.value})")
     for title, text in (
@@ -55,3 +67,7 @@ def explain(
         ("What to do", rule_found.cure),
     ):
         say(f"\n{title}\n  {text}")
+    for title, lines in further_lists(rule_found.code):
+        say(f"\n{title}")
+        for line in lines:
+            say(fill(line, width=100, initial_indent="  ", subsequent_indent="    ", break_on_hyphens=False))

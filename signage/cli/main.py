@@ -13,7 +13,19 @@ from signage.cli.report import print_json, print_problems, problems_json, say_er
 from signage.cli.streams import READER_LEFT, forget_output, prepare_streams
 from signage.ground.errors import SignageError, UnreadableInputError
 
-_COMMANDS = ("about", "audit", "check", "draw", "explain", "pages", "rehearse", "serve", "start", "words")
+_COMMANDS = (
+    "about",
+    "audit",
+    "check",
+    "draw",
+    "explain",
+    "fields",
+    "pages",
+    "rehearse",
+    "serve",
+    "start",
+    "words",
+)
 _STOPPED = 130
 _USAGE = 2
 _LACKING = 3

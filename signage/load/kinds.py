@@ -10,7 +10,9 @@ from collections.abc import Callable
 from datetime import date
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator
+from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
+from pydantic_core import CoreSchema
+from pydantic_core.core_schema import no_info_before_validator_function
 
 from signage.ground.language import is_well_formed
 from signage.ground.length import parse_length
@@ -246,7 +248,8 @@ def one_of(*words: str) -> Kind:
             )
         return text
 
-    return Kind(read, "word", "one of the words", {"type": "string", "enum": list(words)}, words)
+    choices = [*words, *(YES_NO[word] for word in words if word in YES_NO)]
+    return Kind(read, "word", "one of the words", {"enum": choices}, words)
 
 
 def _refuse_empty(value: Any) -> Any:
@@ -260,7 +263,20 @@ def _refuse_empty(value: Any) -> Any:
     return value
 
 
-NOT_EMPTY = BeforeValidator(_refuse_empty)
+class _NotEmpty:
+    """A list or mapping with at least one entry."""
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
+        return no_info_before_validator_function(_refuse_empty, handler(source))
+
+    def __get_pydantic_json_schema__(
+        self, core_schema: CoreSchema, handler: GetJsonSchemaHandler
+    ) -> dict[str, Any]:
+        schema = handler(core_schema)
+        return {**schema, "minItems" if schema.get("type") == "array" else "minProperties": 1}
+
+
+NOT_EMPTY = _NotEmpty()
 """Refuses a list or mapping that holds nothing; the kind of its entries is judged elsewhere."""
 
 _READ_IDENTIFIER_FORM = _matching(
@@ -279,17 +295,16 @@ def _form(pattern: re.Pattern[str], **more: Any) -> dict[str, Any]:
     return {"type": "string", "pattern": f"^({pattern.pattern})$", **more}
 
 
-_TEXT = {"type": ["string", "number"]}
-"""Editors read a bare 12 as a number; the programme reads every scalar as it is written."""
+def _text(longest: int) -> Kind:
+    """Texts; editors read a bare 12 or no as something else, the programme every scalar as it is written."""
+    schema = {"type": ["string", "number", "boolean"], "maxLength": longest}
+    return Kind(_text_of_at_most(longest), "text", f"at most {longest} characters", schema)
 
-ReadableText = Annotated[
-    str, Kind(_text_of_at_most(LONGEST_TEXT), "text", f"words, at most {LONGEST_TEXT} characters", _TEXT)
-]
+
+ReadableText = Annotated[str, _text(LONGEST_TEXT)]
 """A text for people."""
 
-Name = Annotated[
-    str, Kind(_text_of_at_most(LONGEST_NAME), "text", f"words, at most {LONGEST_NAME} characters", _TEXT)
-]
+Name = Annotated[str, _text(LONGEST_NAME)]
 """The name or title of something, or a role."""
 
 YesNo = Annotated[bool, Kind(_read_yes_no, "yes or no", "yes or no", {"enum": [True, False, *YES_NO]})]
@@ -309,7 +324,7 @@ Identifier = Annotated[
     Kind(
         _read_identifier,
         "identifier",
-        "letters a to z, digits and single hyphens, such as outer-gloves",
+        f"letters a to z, digits and single hyphens, at most {LONGEST_IDENTIFIER}, such as outer-gloves",
         _form(IDENTIFIER, maxLength=LONGEST_IDENTIFIER),
     ),
 ]

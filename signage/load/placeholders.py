@@ -16,7 +16,7 @@ from signage.model.messages import PLACEHOLDERS
 _BRACES = re.compile(r"\{([^{}]*)\}|[{}]")
 _STEP_TEXTS = ("text", "detail", "why", "caution")
 
-_FILLED_BY = {
+FILLED_BY = {
     "time": ("seconds", "an action with 'seconds'"),
     "item": ("item", "an action with 'item'"),
     "bin": ("bin", "an action with 'bin'"),
@@ -38,7 +38,7 @@ def step_placeholder_problems(step: Node, ward: WardNames | None) -> Iterator[Pr
             if name not in PLACEHOLDERS:
                 yield _unknown(text, match)
                 continue
-            wanted, wording = _FILLED_BY[name]
+            wanted, wording = FILLED_BY[name]
             filling = [value for action in actions if (value := text_of(action, wanted))]
             if not filling:
                 yield faults.PLACEHOLDER.at(

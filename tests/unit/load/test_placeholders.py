@@ -1,4 +1,4 @@
-from signage.load.placeholders import _FILLED_BY
+from signage.load.placeholders import FILLED_BY
 from signage.model.messages import PLACEHOLDERS
 
 PROTOCOL = """\
@@ -64,4 +64,4 @@ def test_the_cure_names_what_is_wanted(library):
 
 
 def test_every_placeholder_of_the_model_has_a_rule():
-    assert set(_FILLED_BY) == PLACEHOLDERS
+    assert set(FILLED_BY) == PLACEHOLDERS
