@@ -18,6 +18,8 @@ from signage.model.library import (
     Protocol,
     Step,
     Term,
+    Verb,
+    Vocabulary,
     Ward,
     Zone,
 )
@@ -136,6 +138,16 @@ def build_library(*, steps=None, terms=None, locales=None):
         garments=garments,
         policy={},
         terms=_terms() if terms is None else terms,
+        vocabulary=Vocabulary(
+            verbs=(
+                Verb(
+                    id="take-off",
+                    source="take off",
+                    acts=("doff",),
+                    approved={"en": ("take … off",), "fr": ("retirer",)},
+                ),
+            )
+        ),
         wards={"bay": ward},
         protocols={"off": protocol},
         place=Place("content/library.yaml", 1, 1),

@@ -16,6 +16,9 @@ from signage.words.verb_checks import VerbCheck
 from signage.words.vocabulary import LanguageVocabulary
 
 _WORD = re.compile(r"\w{4,}")
+_IMPLIED = {"WD-51": ("WD-53",), "WD-52": ("WD-53",)}
+"""A time in words is a number in words as well; it is told once, as a time."""
+
 _UNJUDGED = frozenset({MessageRole.PICTURE, MessageRole.NAME})
 
 
@@ -40,7 +43,9 @@ class MeaningCheck:
         self._values = ValueCheck(library, self._own)
 
     def faults_of_locale(self) -> Iterator[Fault]:
-        """WD-56: the verbs for which the locale has no form, told once."""
+        """WD-56: the verbs for which the locale has no form; where there are no verbs, the source says so."""
+        if not self._own.verbs and self._is_source:
+            yield "WD-56", "terms.yaml lists no verbs, so that no headline is held against what its step does"
         missing = [verb for verb in self._own.verbs if verb not in self._own.forms]
         if missing:
             yield "WD-56", f"{self._tag} has no approved forms of {', '.join(missing)}"
@@ -51,7 +56,7 @@ class MeaningCheck:
         for fault in self._all_faults(message, text):
             if fault[0] not in told:
                 yield fault
-            told.add(fault[0])
+            told |= {fault[0], *_IMPLIED.get(fault[0], ())}
 
     def _all_faults(self, message: Message, text: str) -> Iterator[Fault]:
         if message.role in _UNJUDGED:
@@ -90,7 +95,7 @@ class MeaningCheck:
         elif message.role is MessageRole.DETAIL:
             yield from self._verbs.faults_of_agent(protocol, step, text)
         yield from self._verbs.faults_of_layer(step, message.role, text)
-        known = () if self._is_source else numbers_in(message.source, self._library.source_locale)
+        known = None if self._is_source else numbers_in(message.source, self._library.source_locale)
         yield from self._values.faults_of_times(protocol, step, text, known)
 
     def _against_source(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:

@@ -129,10 +129,11 @@ MEANING = (
     ),
     WordsRule(
         "WD-56", "verbs-without-forms", S3,
-        "A locale has no approved forms for some verbs of terms.yaml, so that nobody looks whether its "
-        "headlines say what the steps do.",
+        "A locale has no approved forms for some verbs of terms.yaml, or the file lists no verbs at all, so "
+        "that nobody looks whether headlines say what the steps do.",
         "Put on and take off can change places unseen.",
         "verbs with en and fr, in a library with pt",
-        "Add the forms of the language under 'approved' of each verb.",
+        "Add the forms of the language under 'approved' of each verb. A library without verbs takes the "
+        "sections from the terms.yaml that 'signage start' writes.",
     ),
 )  # fmt: skip

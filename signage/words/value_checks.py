@@ -51,23 +51,24 @@ class ValueCheck:
                 yield "WD-50", f"'{text}' names {code}, no bin of the ward carries that code"
 
     def faults_of_times(
-        self, protocol: Protocol, step: Step, text: str, known: tuple[Found, ...]
+        self, protocol: Protocol, step: Step, text: str, known: tuple[Found, ...] | None
     ) -> Iterator[Fault]:
         """WD-51: a time that contradicts the step's; WD-52: the step's own time, typed.
 
-        ``known`` are the numbers of the source text, whose faults are told there.
+        ``known`` are the numbers of the source text, whose faults are told there, as figures of a
+        translation are by WD-7; None for a source text, in which a time beside {time} may be another's.
         """
         seconds = values_of_step(self._library, protocol, step).seconds
         if seconds is None:
             return
         has_time = placeholder_names(text)["time"] > 0
-        told = {found.seconds for found in known}
+        told = {found.seconds for found in known or ()}
         for found in numbers_in(text, self._own.tag):
-            if found.seconds is None or found.seconds in told:
+            if found.seconds is None or found.seconds in told or (known is not None and not found.is_spelt):
                 continue
             if found.seconds == seconds:
                 yield "WD-52", f"'{found.text}' is typed in '{text}'; {{time}} writes it"
-            elif not has_time or known:
+            elif not has_time or known is not None:
                 yield "WD-51", f"'{found.text}' stands in '{text}', the step gives {seconds} s"
 
     def faults_of_numbers(self, message: Message, text: str, source_tag: str) -> Iterator[Fault]:

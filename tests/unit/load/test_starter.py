@@ -1,3 +1,5 @@
+from pathlib import Path
+
 from signage.load.library import load_library
 from signage.load.starter import starter_files
 
@@ -41,3 +43,11 @@ def test_its_step_wears_and_removes_the_same_kit(tmp_path):
     verbs = [action.verb for step in protocol.steps for action in step.actions]
     assert verbs.count("don") == verbs.count("doff") == 1
     assert verbs[-2] == "hygiene"
+
+
+def test_the_starter_brings_the_same_words_for_meaning_as_the_demo(tmp_path):
+    demo = load_library(Path(__file__).resolve().parents[3] / "content")
+    assert load_library(write(tmp_path)).vocabulary == demo.vocabulary
+    for tag in ("en", "fr", "ar", "hi", "am", "bn"):
+        assert all(tag in verb.approved for verb in demo.vocabulary.verbs), tag
+        assert {tag} <= demo.vocabulary.negation.keys() & demo.vocabulary.restriction.keys()

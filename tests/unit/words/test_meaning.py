@@ -81,6 +81,7 @@ FIRES = [
     ("WD-50", "ar", f"{LAYERED}/apron-off/detail", "لفّها إلى الأسفل، السلة G."),
     ("WD-51", "en", f"{LAYERED}/rub-bare-hands/detail", "Sixty seconds, wrists as well."),
     ("WD-51", "fr", f"{LAYERED}/rub-bare-hands/detail", "Deux minutes, poignets compris."),
+    ("WD-51", "hi", f"{LAYERED}/rub-bare-hands/detail", "{time} तक, साठ सेकंड। सूखने दें।"),
     ("WD-52", "en", f"{LAYERED}/rub-bare-hands/detail", "20 s, wrists as well."),
     ("WD-53", "fr", f"{LAYERED}/hood-off/detail", "Se pencher trois fois, yeux fermés."),
     ("WD-54", "en", f"{LAYERED}/to-dirty-side/text", "Go to the corridor"),
@@ -179,6 +180,8 @@ def bare_library():
 
 def test_a_library_without_verbs_is_judged_by_bins_times_and_zones_alone(bare_library: Library):
     bare = MeaningCheck(bare_library, "en", texts("en"))
+    assert [code for code, _ in bare.faults_of_locale()] == ["WD-56"]
+    assert not list(MeaningCheck(bare_library, "fr", texts("fr")).faults_of_locale())
     turned = replace(messages()[f"{LAYERED}/apron-off/text"], source="Put on the apron")
     assert list(bare.faults_of_text(turned, turned.source)) == []
     timed = replace(messages()[f"{LAYERED}/rub-bare-hands/detail"], source="Rub for 60 s.")
