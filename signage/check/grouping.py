@@ -15,6 +15,9 @@ from signage.ground.problem import Problem
 MOST_OF_A_FILE = 100
 """Findings of one file that a report tells; whoever mends a hundred runs the check again anyway."""
 
+MOST_OF_A_CODE = 20
+"""Findings of one code in one file that a report tells."""
+
 FEWEST_TO_COUNT = 3
 """So many findings of one cause are told as a number; fewer are told one by one."""
 
@@ -51,26 +54,28 @@ class Finding:
 
 @dataclass(frozen=True, slots=True)
 class Grouped:
-    """What a report tells, and how many problems of which file it does not."""
+    """What a report tells, and of which file and code how many problems it does not."""
 
     findings: tuple[Finding, ...]
-    left_out: Mapping[str, int]
+    left_out: Mapping[str, Mapping[str, int]]
 
 
-def group_problems(problems: Sequence[Problem], most_of_a_file: int = MOST_OF_A_FILE) -> Grouped:
+def group_problems(problems: Sequence[Problem]) -> Grouped:
     """The problems by cause, in the order of the first of each."""
     findings = _counted(_over_sheets(problems))
-    told: Counter[str] = Counter()
-    left_out: Counter[str] = Counter()
+    of_file: Counter[str] = Counter()
+    of_code: Counter[tuple[str, str]] = Counter()
+    left_out: dict[str, Counter[str]] = {}
     kept: list[Finding] = []
     for finding in findings:
-        path = finding.first.place.path
-        if told[path] < most_of_a_file:
-            told[path] += 1
+        path, code = finding.first.place.path, finding.first.code
+        if of_file[path] < MOST_OF_A_FILE and of_code[path, code] < MOST_OF_A_CODE:
+            of_file[path] += 1
+            of_code[path, code] += 1
             kept.append(finding)
         else:
-            left_out[path] += finding.number
-    return Grouped(tuple(kept), dict(left_out))
+            left_out.setdefault(path, Counter())[code] += finding.number
+    return Grouped(tuple(kept), left_out)
 
 
 def _over_sheets(problems: Iterable[Problem]) -> list[Finding]:

@@ -13,7 +13,7 @@ from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
-from signage.check.grouping import Finding, group_problems
+from signage.check.grouping import Finding, Grouped, group_problems
 from signage.ground.problem import Problem, Severity
 from signage.ground.quotation import printable, shortened
 
@@ -95,18 +95,19 @@ def print_problems(
     if heading:
         console.print(Text(heading, style="bold"))
     if is_whole:
-        findings, left_out = [Finding(problem, 1) for problem in problems], {}
+        grouped = Grouped(tuple(Finding(problem, 1) for problem in problems), {})
     else:
         grouped = group_problems(problems)
-        findings, left_out = list(grouped.findings), dict(grouped.left_out)
-    for finding in findings:
+    for finding in grouped.findings:
         console.print(_line(finding))
         if finding.first.hint:
             console.print(Text(f"    {printable(finding.first.hint, is_line=True)}", style="dim"))
-    for path, number in left_out.items():
-        console.print(cell(f"{path or 'Elsewhere'}: {number} more are not told here."))
+    for path, numbers in grouped.left_out.items():
+        listed = ", ".join(f"{number} {code}" for code, number in numbers.items())
+        total = sum(numbers.values())
+        console.print(cell(f"{path or 'Elsewhere'}: {total} more are not told here ({listed})."))
     if problems:
-        console.print(Text(_total(problems, findings)))
+        console.print(Text(_total(problems, grouped.findings)))
 
 
 def _total(problems: Sequence[Problem], findings: Sequence[Finding]) -> str:

@@ -12,6 +12,7 @@ import typer
 from signage.cli.application import OUTPUT, QuietOption, typer_application
 from signage.cli.report import say
 from signage.ground.errors import MissingFromMachineError, WrongUsageError
+from signage.ground.quotation import quoted
 
 OWN_MACHINE = "127.0.0.1"
 _ANY = {"0.0.0.0", "::"}  # noqa: S104 - recognised, and used only when the person asks for it
@@ -61,11 +62,16 @@ def _listener(address: str, port: int) -> socket.socket:
     listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
     try:
         listener.bind((address, port))
+    except (TypeError, ValueError) as error:
+        listener.close()
+        raise WrongUsageError(
+            f"{quoted(address)} is no address. Write one such as 127.0.0.1, 0.0.0.0 or ward-pages.internal."
+        ) from error
     except (OSError, OverflowError) as error:
         listener.close()
         reason = getattr(error, "strerror", None) or error
         raise MissingFromMachineError(
-            f"{address}, port {port}, cannot be used: {reason}. "
+            f"{quoted(address)}, port {port}, cannot be used: {reason}. "
             "Choose another with --port, or an address of this machine with --address."
         ) from error
     return listener

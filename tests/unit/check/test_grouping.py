@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from signage.check.grouping import FEWEST_TO_COUNT, MOST_OF_A_FILE, group_problems
+from signage.check.grouping import FEWEST_TO_COUNT, MOST_OF_A_CODE, MOST_OF_A_FILE, group_problems
 from signage.ground.place import Place
 from signage.ground.problem import Problem, Severity
 
@@ -68,12 +68,14 @@ def test_a_language_without_a_font_is_one_sentence():
 
 
 def test_a_file_is_told_up_to_a_hundred_findings_and_the_rest_is_counted():
-    flood = [problem(message=f"key {n}", line=n) for n in range(1, 1001)]
-    other = problem(path="b.yaml")
-    grouped = group_problems([*flood, other])
-    assert len(grouped.findings) == MOST_OF_A_FILE + 1
+    one_code = [problem(message=f"key {n}", line=n) for n in range(1, 1001)]
+    many_codes = [problem(f"LD-{n % 50}", f"key {n}", "b.yaml", n + 1) for n in range(1000)]
+    other = problem(path="c.yaml")
+    grouped = group_problems([*one_code, *many_codes, other])
+    assert len(grouped.findings) == MOST_OF_A_CODE + MOST_OF_A_FILE + 1
     assert grouped.findings[-1].first is other
-    assert grouped.left_out == {"a.yaml": 1000 - MOST_OF_A_FILE}
+    assert grouped.left_out["a.yaml"] == {"LD-4": 1000 - MOST_OF_A_CODE}
+    assert sum(grouped.left_out["b.yaml"].values()) == 1000 - MOST_OF_A_FILE
 
 
 def test_different_faults_at_one_place_stay_apart():

@@ -82,6 +82,17 @@ def test_every_end_of_a_command_is_told_in_both_forms(ward, signage, monkeypatch
     assert not told.err
 
 
+@pytest.mark.parametrize(("address", "status"), [("é" * 80, 2), ("a\x1b b", 3), ("192.0.2.1", 3)])
+def test_an_address_that_cannot_be_served_is_told_shortly(ward, signage, address, status):
+    site = ward / "site"
+    site.mkdir()
+    (site / "index.html").write_text("x", encoding="utf-8")
+    told = signage("serve", "--site", str(site), "--address", address)
+    assert told.status == status
+    assert "Choose another" in told.err or "Write one" in told.err
+    assert "\x1b" not in told.err
+
+
 def test_nothing_asked_for_is_answered_with_help(signage, ward):
     told = signage("words", "--help")
     assert told.status == 0
