@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from signage.compose import parts, qr
 from signage.compose.arrangement import NumberedStep
+from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack, phase_rule
 from signage.compose.context import SheetContext
 from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure
 from signage.ground.length import MM_PER_POINT
@@ -35,6 +36,7 @@ _LEAST_BLOCK = 9.0
 LEAST_DETAIL = 11.5
 LEAST_RULED = 8.5
 RULED: tuple[StepField, ...] = ("why", "caution")
+LABELS = (*RULED, "stop")
 
 _FIGURE_HEIGHT = 0.714
 """Height of a digit of Noto Sans over its em, as drawn in the font."""
@@ -136,6 +138,9 @@ def _words_height(
     detail = wording.step_text(protocol, step, "detail")
     if detail:
         height += 2.4 + fit_detail(context, detail, width, None, LEAST_DETAIL).measured.height
+    for stack in (condition_stack(context, step, width), fact_stack(context, step, width)):
+        if stack.pieces:
+            height += stack.height(SIZES) + STACK_GAP
     return height + sum(row.height for row in ruled_rows(context, numbered, width))
 
 
@@ -158,9 +163,15 @@ def fit_detail(
 
 @dataclass(frozen=True)
 class RuledRow:
-    """Why or caution: a word, and a text on one line where it fits. Lengths in millimetres."""
+    """Why, caution or rule of the phase: a word, and a text on one line where it fits.
 
-    field: StepField
+    ``field`` is the type role, ``label`` the fixed text of the word, ``message`` the context of the text.
+    Lengths in millimetres.
+    """
+
+    field: str
+    label: str
+    message: str
     text: str
     label_width: float
     lines: int
@@ -168,26 +179,50 @@ class RuledRow:
 
 
 def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> list[RuledRow]:
-    """Reason and caution of a step, where it has them."""
-    wording = context.wording
+    """Reason and caution of a step, where it has them, and the rule that stops all steps of its phase."""
+    wording, protocol = context.wording, context.protocol
     label_face = Face(wording.tag, wording.script, 700)
-    widths = [line_width(wording.fixed(name), label_face, 9.5) for name in RULED]
+    widths = [line_width(wording.fixed(name), label_face, 9.5) for name in LABELS]
     label = min(max(17.5, *(each + 2.5 for each in widths)), width * 0.35)
+    texts: list[tuple[str, str, str, str | None]] = [
+        (
+            field,
+            field,
+            f"{protocol.id}/{numbered.step.id}/{field}",
+            wording.step_text(protocol, numbered.step, field),
+        )
+        for field in RULED
+    ]
+    phase = phase_rule(context, numbered)
+    if phase is not None:
+        message = f"{protocol.id}/phase/{phase.id}/rule"
+        word = "stop" if phase.rule_kind == "stop" else "caution"
+        texts.append(("key-rule", word, message, wording.content(message)))
     rows: list[RuledRow] = []
-    for field in RULED:
-        text = wording.step_text(context.protocol, numbered.step, field)
+    for field, word, message, text in texts:
         if text:
             face = row_face(context, field)
             one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
-            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=2))
-            found, lines = (two, 2) if one.excess else (one, 1)
-            rows.append(RuledRow(field, text, label, lines, max(LEAST_ROW, found.measured.ink_height + 1.4)))
+            two = fit(text, face, 10, least_ruled(field), Room(width - label, lines=most_lines(field)))
+            found, lines = (two, most_lines(field)) if one.excess else (one, 1)
+            height = max(LEAST_ROW, found.measured.ink_height + 1.4)
+            rows.append(RuledRow(field, word, message, text, label, lines, height))
     return rows
 
 
+def most_lines(field: str) -> int:
+    """A rule is a sentence or two; a reason or a caution is short."""
+    return 3 if field == "key-rule" else 2
+
+
+def least_ruled(field: str) -> float:
+    """The floor of a row in points: what stops the work is read in action."""
+    return 9.0 if field == "key-rule" else LEAST_RULED
+
+
 def row_face(context: SheetContext, field: str) -> Face:
-    """A caution is heavier than a reason."""
-    return Face(context.wording.tag, context.wording.script, 600 if field == "caution" else 400)
+    """Cautions and rules are heavier than a reason."""
+    return Face(context.wording.tag, context.wording.script, 400 if field == "why" else 600)
 
 
 def _headlines(texts: Sequence[str], face: Face, width: float) -> tuple[float, int]:

@@ -28,9 +28,11 @@ from signage.compose.card_measures import (
     draft_sentence,
     fit_detail,
     fit_draft,
+    least_ruled,
     row_face,
     ruled_rows,
 )
+from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack
 from signage.compose.context import SheetContext
 from signage.compose.theme import Band, Style, style_of
 from signage.compose.typesetting import Room, fit, line_width
@@ -232,8 +234,9 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
             )
     else:
         canvas.ink_line(number, x, 27, TOP + block.middle, block.points, "number", canvas.face(700), floor=20)
-    for container in context.containers(step)[:1]:
-        parts.container_tag(canvas, context, container, x + block.tag_x, TOP + block.tag_top, 13, 13)
+    for index, container in enumerate(context.containers(step)):
+        start = x + block.tag_x + index * 17
+        parts.container_tag(canvas, context, container, start, TOP + block.tag_top, 13, 13)
     palette = style.care_palette if numbered.is_hygiene else style.palette
     canvas.picture(
         step.picture,
@@ -250,6 +253,9 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
     rows = ruled_rows(context, numbered, cards.inner_width)
     foot = cards.control_top - sum(row.height for row in rows)
     y = TOP + cards.picture + ABOVE_WORDS
+    condition = condition_stack(context, step, cards.inner_width)
+    if condition.pieces:
+        y = condition.draw(canvas, MARGIN, y, SIZES) + STACK_GAP
     headline = wording.step_text(protocol, step, "text") or ""
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
@@ -264,6 +270,9 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             message=f"{protocol.id}/{step.id}/text",
             wanted=24,
         )
+    facts = fact_stack(context, step, cards.inner_width)
+    if facts.pieces:
+        y = facts.draw(canvas, MARGIN, y + STACK_GAP, SIZES)
     detail = wording.step_text(protocol, step, "detail")
     if detail:
         _detail(
@@ -276,7 +285,7 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             f"{protocol.id}/{step.id}/detail",
         )
     for row in rows:
-        _draw_ruled_row(canvas, context, row, foot, cards, f"{protocol.id}/{step.id}/{row.field}")
+        _draw_ruled_row(canvas, context, row, foot, cards)
         foot += row.height
 
 
@@ -300,18 +309,22 @@ def _detail(
     )
 
 
-def _draw_ruled_row(
-    canvas: Canvas, context: SheetContext, row: RuledRow, y: float, cards: CardSet, message: str
-) -> None:
+def _draw_ruled_row(canvas: Canvas, context: SheetContext, row: RuledRow, y: float, cards: CardSet) -> None:
+    """The rule that stops the work has its word on a block of ink, as on every other sheet."""
     width, middle = cards.inner_width, y + row.height / 2
+    is_stop = row.label == "stop"
     with canvas.artefact():
         canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.3))
+        if is_stop:
+            canvas.rect(
+                MARGIN, y + 0.5, row.label_width - 1.5, row.height - 1.0, canvas.style.ink, radius=0.8
+            )
     with canvas.group("labelled", row.field, structure=Structure.PARAGRAPH):
         canvas.text(
-            context.wording.fixed(row.field),
-            MARGIN,
+            context.wording.fixed(row.label),
+            MARGIN + (1.5 if is_stop else 0.0),
             middle,
-            row.label_width - 1,
+            row.label_width - (4.5 if is_stop else 1.0),
             9.5,
             "label",
             canvas.face(700),
@@ -319,6 +332,8 @@ def _draw_ruled_row(
             lines=1,
             height=row.height - 0.6,
             valign="middle",
+            colour=canvas.style.paper if is_stop else None,
+            message=f"interface/{row.label}",
         )
         canvas.text(
             row.text,
@@ -328,11 +343,11 @@ def _draw_ruled_row(
             10,
             row.field,
             row_face(context, row.field),
-            floor=LEAST_RULED,
+            floor=least_ruled(row.field) if row.lines > 1 else LEAST_RULED,
             lines=row.lines,
             height=row.height - 0.6,
             valign="middle",
-            message=message,
+            message=row.message,
         )
 
 
