@@ -28,7 +28,7 @@ _TAG_HEIGHT = 17.8
 """A container with the word under it."""
 
 _PICTURE = 48.5
-LEAST_PICTURE = 30.0
+LEAST_PICTURE = 27.0
 ABOVE_WORDS = 2.8
 """From the foot of the picture to the headline."""
 

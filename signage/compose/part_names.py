@@ -18,6 +18,7 @@ PART_NAMES = {
     "over": "line above the title",
     "plate": "title on the cover",
     "draft": "draft mark",
+    "draft-sentence": "sentence that it is a draft",
     "ribbon": "sentence along the edges",
     "key-word": "word of the rule box",
     "key-rule": "rule box",

@@ -13,14 +13,12 @@ from signage.compose.card_measures import (
     ABOVE_WORDS,
     CONTROL_POINTS,
     HEAD,
-    LEAST_RULED,
     MARGIN,
     POLICY_LINES,
     POLICY_TOP,
     RAIL,
     TOP,
     CardSet,
-    RuledRow,
     card_lines,
     card_set,
     detail_face,
@@ -28,10 +26,9 @@ from signage.compose.card_measures import (
     draft_sentence,
     fit_detail,
     fit_draft,
-    least_ruled,
-    row_face,
     ruled_rows,
 )
+from signage.compose.card_row import draw_ruled_row
 from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack
 from signage.compose.context import SheetContext
 from signage.compose.theme import Band, Style, style_of
@@ -285,7 +282,7 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             f"{protocol.id}/{step.id}/detail",
         )
     for row in rows:
-        _draw_ruled_row(canvas, context, row, foot, cards)
+        draw_ruled_row(canvas, context, row, foot, cards)
         foot += row.height
 
 
@@ -307,48 +304,6 @@ def _detail(
         message=message,
         wanted=13.5,
     )
-
-
-def _draw_ruled_row(canvas: Canvas, context: SheetContext, row: RuledRow, y: float, cards: CardSet) -> None:
-    """The rule that stops the work has its word on a block of ink, as on every other sheet."""
-    width, middle = cards.inner_width, y + row.height / 2
-    is_stop = row.label == "stop"
-    with canvas.artefact():
-        canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.3))
-        if is_stop:
-            canvas.rect(
-                MARGIN, y + 0.5, row.label_width - 1.5, row.height - 1.0, canvas.style.ink, radius=0.8
-            )
-    with canvas.group("labelled", row.field, structure=Structure.PARAGRAPH):
-        canvas.text(
-            context.wording.fixed(row.label),
-            MARGIN + (1.5 if is_stop else 0.0),
-            middle,
-            row.label_width - (4.5 if is_stop else 1.0),
-            9.5,
-            "label",
-            canvas.face(700),
-            floor=7,
-            lines=1,
-            height=row.height - 0.6,
-            valign="middle",
-            colour=canvas.style.paper if is_stop else None,
-            message=f"interface/{row.label}",
-        )
-        canvas.text(
-            row.text,
-            MARGIN + row.label_width,
-            middle,
-            width - row.label_width,
-            10,
-            row.field,
-            row_face(context, row.field),
-            floor=least_ruled(row.field) if row.lines > 1 else LEAST_RULED,
-            lines=row.lines,
-            height=row.height - 0.6,
-            valign="middle",
-            message=row.message,
-        )
 
 
 def _control(
