@@ -10,24 +10,19 @@ from pathlib import Path
 from typing import Any
 
 from signage.build import SheetRequest, Wanted, compose_request, requests_for
-from signage.check.content_rule import ContentSubject
 from signage.check.picture_rule import picture_subject
 from signage.check.refused_sheet import refusal_problems
-from signage.check.registry import all_content_rules, all_picture_rules, all_sheet_rules
+from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.theme import Tone
 from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import RefusedError
-from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.links import training_problems
-from signage.load.file_text import shown_path
-from signage.load.unread_files import unread_files
 from signage.model.mark import Mark
 from signage.project import Project, open_project
 from signage.release import Releases
 from signage.words.coverage import coverage_problems
-from signage.words.folders import unlisted_folders
 
 
 @dataclass(frozen=True)
@@ -63,25 +58,12 @@ def check_project(
         ],
         today,
     )
-    content = check_content(project, today)
+    content = releases.content_problems
     looked_at = [*words, *content, *training, *drawn]
     excused = excuse(looked_at, beyond_rehearsal(project.library.waivers), today)
     found = {*excused.standing, *excused.faults, *check_orders(project, today)}
     problems = sorted(found, key=_order)
     return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
-
-
-def check_content(project: Project, today: date) -> list[Problem]:
-    """The findings of all rules over the content as a whole, on a day."""
-    library = project.library
-    folders = unlisted_folders(library, project.locales)
-    subject = ContentSubject(
-        library,
-        today,
-        unread_files(project.content),
-        tuple((folder.name, Place(shown_path(folder))) for folder in folders),
-    )
-    return [problem for rule in all_content_rules() for problem in rule.find(subject)]
 
 
 def check_orders(project: Project, today: date) -> list[Problem]:

@@ -7,15 +7,21 @@ from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
 
+from signage.check.content_rule import ContentSubject
+from signage.check.registry import all_content_rules
 from signage.compose.proof import Faulty
 from signage.control.decision import Decision, Reason, ReleaseFacts, decide
 from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import UnreadableInputError
+from signage.ground.place import Place
 from signage.ground.problem import Problem, Severity
+from signage.load.file_text import shown_path
+from signage.load.unread_files import unread_files
 from signage.model.library import LocaleState, Protocol
 from signage.model.messages import contexts_of_protocol
 from signage.project import Project
 from signage.words.coverage import locale_problems
+from signage.words.folders import unlisted_folders
 from signage.words.interface import TRIAL_CONTEXTS
 from signage.words.standin import STAND_INS
 
@@ -107,10 +113,28 @@ class Releases:
     def _problems(self, protocol: Protocol, tag: str, known: frozenset[str]) -> Iterable[Problem]:
         """Of the order, of the source texts and of the language, as far as they concern the protocol."""
         yield from self._project.report(protocol, self._today).problems
+        ward = self._project.library.wards[protocol.ward].place.path
+        waivers = beyond_rehearsal(self._project.library.waivers)
+        for problem in excuse(self.content_problems, waivers, self._today).standing:
+            if problem.protocol == protocol.id or (problem.protocol is None and problem.place.path == ward):
+                yield problem
         for each in {self._project.library.source_locale: None, tag: None}:
             for problem in self._words_problems(each):
                 if problem.code not in _GAPS and _concerns(problem, protocol, known):
                     yield problem
+
+    @cached_property
+    def content_problems(self) -> tuple[Problem, ...]:
+        """The findings of all rules over the content as a whole."""
+        project = self._project
+        folders = unlisted_folders(project.library, project.locales)
+        subject = ContentSubject(
+            project.library,
+            self._today,
+            unread_files(project.content),
+            tuple((folder.name, Place(shown_path(folder))) for folder in folders),
+        )
+        return tuple(problem for rule in all_content_rules() for problem in rule.find(subject))
 
     def _words_problems(self, tag: str) -> list[Problem]:
         """The faults of a language that no waiver of this day excuses."""
