@@ -1,4 +1,4 @@
-"""The facts behind a decision: findings of the content count for the protocols they concern, and no others."""
+"""The facts behind a decision: findings of the content count for the protocols they concern, no others."""
 
 from dataclasses import replace
 from datetime import date
