@@ -23,8 +23,8 @@ LATIN = "Latn"
 
 _SINCE_CLDR_44 = {
     "aii": "Syrc", "dgl": "Arab", "grc": "Grek", "grr": "Arab", "kcy": "Arab", "ku_IQ": "Arab",
-    "ku_IR": "Arab", "man_GN": "Latn", "mey": "Arab", "mve": "Arab", "mzb": "Arab", "omy": "Arab",
-    "oui": "Ougr", "pra": "Latn", "wlo": "Latn", "xsd": "Sidt",
+    "ku_IR": "Arab", "man_GN": "Latn", "mey": "Arab", "mey_SN": "Latn", "mve": "Arab", "mzb": "Arab",
+    "omy": "Arab", "oui": "Ougr", "pra": "Latn", "wlo": "Latn", "xsd": "Sidt",
 }  # fmt: skip
 """Usual scripts whose direction CLDR has added or corrected since the oldest Babel that may be installed;
 the sheets of a language must not turn round with the version of a library."""

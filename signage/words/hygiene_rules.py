@@ -52,7 +52,7 @@ HYGIENE = (
         "An invisible character stands where its script has no use for it: zero-width space, joiner or "
         "non-joiner, soft hyphen, filler, byte order mark.",
         "The word breaks in the middle, letters join wrongly, and checks and readers do not know the word.",
-        "U+00AD in glo\u00adves",
+        "U+00AD, the soft hyphen, inside the word gloves",
         "Delete the character; type the word again where it cannot be seen.",
     ),
     WordsRule(
@@ -125,5 +125,12 @@ HYGIENE = (
         "an emoji",
         "Use a character of the script, or put a font that has it into content/fonts.",
     ),
+    WordsRule(
+        "WD-38", "far-too-long", S1,
+        "A text has more than 1000 characters.",
+        "No sheet and no page has room for it; another file was probably pasted into it.",
+        "a whole guideline in one msgstr",
+        "Write one or two sentences; divide what does not fit into steps.",
+    ),
 )  # fmt: skip
-"""WD-21 to WD-37."""
+"""WD-21 to WD-38."""

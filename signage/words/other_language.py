@@ -52,15 +52,13 @@ def _kept_words(text: str, tag: str, source: str, source_tag: str, names: Collec
     if script_of(source_tag) != "Latn":
         return ""
     of_source = [[word.casefold() for word in run] for run in _runs(source)]
+    in_a_row = {tuple(run[i : i + length]) for run in of_source for length in (2, 3) for i in range(len(run))}
     for run in _runs(text):
-        for length in range(len(run), 1, -1):
-            for start in range(len(run) - length + 1):
-                part = run[start : start + length]
+        for i in range(len(run) - 1):
+            for part in (run[i : i + 3], run[i : i + 2]):
                 small = [word.casefold() for word in part]
-                is_loan = length == 2 and (small != part or min(map(len, part)) < _SHORTEST_KEPT)
-                if not (is_loan or set(small) <= set(names)) and any(
-                    _holds(each, small) for each in of_source
-                ):
+                is_told = len(part) > 2 or (part == small and min(map(len, part)) >= _SHORTEST_KEPT)
+                if is_told and tuple(small) in in_a_row and not set(small) <= set(names):
                     return " ".join(part)
     if language_of(source_tag) != "en":
         return ""
@@ -99,11 +97,6 @@ def _long_words(text: str) -> set[str]:
 def _runs(text: str) -> list[list[str]]:
     """Words, cut where a placeholder stands."""
     return [_WORD.findall(part) for part in without_placeholders(text).split("\n")]
-
-
-def _holds(whole: list[str], part: list[str]) -> bool:
-    size = len(part)
-    return any(whole[start : start + size] == part for start in range(len(whole) - size + 1))
 
 
 def _language_told_by_small_words(text: str, tag: str) -> str | None:

@@ -50,6 +50,9 @@ each has its letter as compatibility decomposition (UCD). Whole-word signs U+FDF
 _QUOTES = {
     "«": "»", "»": "«", "“": "”", "”": "”", "„": "“”", "‘": "’", '"': '"', "'": "'", "‹": "›", "「": "」",
 }  # fmt: skip
+LONGEST_TEXT = 1000
+"""Characters; source texts have at most 600, and the longest role a budget of 100."""
+
 _MOST_MARKS = 4
 """Marks on one letter; Vietnamese, pointed Hebrew and Tibetan stacks have at most four."""
 
@@ -57,10 +60,13 @@ _MOST_MARKS = 4
 def faults_of_text(text: str, tag: str, source: str | None = None) -> Iterator[Fault]:
     """All faults of clean text in one text of a language; ``source`` is None where it is a source text.
 
-    Rules WD-21 to WD-34 and WD-37. What the source holds too is not held against a translation.
+    Rules WD-21 to WD-34, WD-37 and WD-38. What the source holds too is not held against a translation.
     """
     if is_blank(text):
         return
+    if len(text) > LONGEST_TEXT:
+        yield "WD-38", f"the text has {len(text)} characters; sheets have room for {LONGEST_TEXT} at most"
+        text = text[:LONGEST_TEXT]
     yield from _faults_of_characters(text, source, tag)
     letters = tuple(faults_of_letters(text, tag))
     yield from letters

@@ -29,7 +29,6 @@ SPOILED = [
     ("WD-6", RUB, {"translation": "Frotter les mains {time} {."}),
     ("WD-7", RUB, {"translation": "Frotter les mains {time}, 30 s."}),
     ("WD-7", RUB, {"translation": "Frotter les mains {time}, ३० s."}),
-    ("WD-7", RUB, {"translation": "Frotter les mains {time}, " + "7" * 5000}),
     ("WD-8", "off/apron-off/detail", {"translation": "La blouse : {item}, bac {bin}."}),
     ("WD-9", GLOVES, {"translation": "Retirer les moufles."}),
     ("WD-9", "kit/inner-gloves/name", {"translation": "moufles"}),

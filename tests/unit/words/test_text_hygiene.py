@@ -1,4 +1,4 @@
-"""Texts that are clean and texts that are not, by the rules WD-21 to WD-37, as translation and as source."""
+"""Texts that are clean and texts that are not, by the rules WD-21 to WD-38, as translation and as source."""
 
 from signage.words.catalogue import Entry
 from signage.words.entry_checks import faults_of_source, faults_of_translation
@@ -113,6 +113,7 @@ SPOILED = {
         ("fr", "Kisha vua glavu za nje na ya ndani"),
         ("sw", "Retirer les gants et la blouse"),
     ],
+    "WD-38": [("fr", "gants " * 200), ("hi", "दस्ताने " * 100_000)],
     "WD-37": [("fr", "Retirer 😀"), ("hi", "दस्ताने 🧤")],
 }
 
@@ -215,6 +216,11 @@ def test_what_the_source_holds_is_not_held_against_its_translation():
     assert codes_of("، ", "ar", ", ") == set()
     assert codes_of("Gants… prêts", "fr", "Gloves … ready") == set()
     assert codes_of("« Complet »", "fr", "“Full”") == set()
+
+
+def test_a_number_of_any_length_is_only_a_fault():
+    """Python turns at most 4 300 digits into a number (sys.int_info.default_max_str_digits)."""
+    assert {"WD-7", "WD-38"} <= codes_of("Frotter " + "7" * 5000, "fr")
 
 
 def test_a_name_may_stay_where_the_translator_says_so():
