@@ -50,6 +50,17 @@ def canonical_tag(tag: str) -> str:
     return "-".join(parts)
 
 
+def two_letter_form(tag: str) -> str | None:
+    """The tag with its language in two letters, where it is written in three: ``fra-CA`` is fr-CA.
+
+    None where there is no such code. RFC 5646 (section 2.2.1) wants the shortest code of a language; which
+    codes mean the same is told by CLDR's language aliases.
+    """
+    language, *rest = tag.split("-")
+    short = get_global("language_aliases").get(language.lower(), "")
+    return "-".join((short, *rest)) if len(language) == 3 and len(short) == 2 else None
+
+
 def language_of(tag: str) -> str:
     """The primary language subtag, in lower case."""
     return tag.split("-", maxsplit=1)[0].lower()

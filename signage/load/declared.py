@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
-from signage.ground.language import is_well_formed
+from signage.ground.language import is_well_formed, two_letter_form
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.kinds import IDENTIFIER, WHOLE_NUMBER
@@ -132,7 +132,7 @@ def judge(
         yield faults.WRONG_REFERENCE.at(
             text.place,
             f"'{text.text}' is {article} {kind}; {what} was wanted.",
-            f"There are: {', '.join(fitting[:12])}." if fitting else "Declare one, or name another thing.",
+            f"There are: {', '.join(fitting)}." if fitting else "Declare one, or name another thing.",
         )
 
 
@@ -148,6 +148,8 @@ def judge_tag(text: Text | None, locales: Names | None) -> Iterator[Problem]:
     """A locale that library.yaml does not declare."""
     if text is None or locales is None or text.text in locales or not is_well_formed(text.text):
         return
+    if any(two_letter_form(tag) == text.text for tag in locales):
+        return  # there the language is written in three letters, which is told once
     yield faults.UNKNOWN_REFERENCE.at(
         text.place,
         f"'{text.text}' is not a locale of library.yaml.",

@@ -32,11 +32,15 @@ class Sequence:
 
 @dataclass(frozen=True, slots=True)
 class Table:
-    """Keys with values in the order of the file. Each key knows its own place."""
+    """Keys with values in the order of the file. Each key knows its own place.
+
+    ``is_in_braces`` says that it was written as ``{key: value}`` and not in lines.
+    """
 
     values: Mapping[str, Node]
     place: Place
     key_places: Mapping[str, Place] = field(default_factory=dict)
+    is_in_braces: bool = False
 
     def key_place(self, key: str) -> Place:
         """Where the key itself stands; the place of the mapping where there is no such key."""

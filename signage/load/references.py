@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterator
 
+from signage.ground.language import two_letter_form
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.declared import Declared, Names, judge, judge_each, judge_tag
@@ -29,10 +30,25 @@ def library_problems(library: Node, declared: Declared) -> Iterator[Problem]:
     source = text_of(library, "source-language")
     if source is not None:
         yield from judge_tag(source, declared.locales)
+    yield from _long_code_problems(child(library, "locales"))
     for locale in entries_of(library, "locales").values():
         for protocol in texts_of(locale, "protocols"):
             if protocol.text not in declared.codes:
                 yield from _protocol_problems(protocol, declared)
+
+
+def _long_code_problems(locales: Node | None) -> Iterator[Problem]:
+    """Languages that are written in three letters although two letters name them."""
+    if not isinstance(locales, Table):
+        return
+    for tag in locales.values:
+        short = two_letter_form(tag)
+        if short is not None:
+            yield faults.MALFORMED_NAME.at(
+                locales.key_place(tag),
+                f"'{shorten(tag)}' is the long form of '{short}', and the short one is the one that counts.",
+                f"Write '{short}:', and call its folder of translations so too.",
+            )
 
 
 def kit_problems(kit: Node, declared: Declared, pictures: Collection[str] | None) -> Iterator[Problem]:

@@ -6,7 +6,7 @@ whose ``do`` is a list of action nodes.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from signage.ground.problem import Problem
 from signage.load import faults
@@ -73,7 +73,7 @@ def normal_form(protocol: Node, problems: list[Problem]) -> Node:
 
 def _with(table: Table, **replaced: Node) -> Table:
     """The mapping with some values replaced."""
-    return Table({**table.values, **replaced}, table.place, table.key_places)
+    return replace(table, values={**table.values, **replaced})
 
 
 def _phase(phase: Node, problems: list[Problem]) -> Node:
@@ -112,7 +112,7 @@ def _step(step: Node, problems: list[Problem]) -> Node:
             )
             for key in beside
         )
-    return Table(kept, step.place, step.key_places)
+    return replace(step, values=kept)
 
 
 def action_problems(action: Node) -> list[Problem]:
@@ -133,7 +133,11 @@ def action_problems(action: Node) -> list[Problem]:
     ]
     problems.extend(
         faults.MISFIT_KEY.at(
-            verb.place, f"The verb '{verb.text}' needs '{key}'.", f"Add a line that begins with '{key}:'."
+            verb.place,
+            f"The verb '{verb.text}' needs '{key}'.",
+            f"Add '{key}: …' inside the braces."
+            if action.is_in_braces
+            else f"Add a line that begins with '{key}:'.",
         )
         for key in keys.needed
         if key not in action.values

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from difflib import get_close_matches
 
-_LONGEST_LIST = 12
+_LONGEST_LIST = 40
 
 
 def nearest(word: str, known: Iterable[str], cutoff: float = 0.6) -> str | None:
@@ -21,7 +21,7 @@ def nearest(word: str, known: Iterable[str], cutoff: float = 0.6) -> str | None:
 
 
 def suggest(word: str, known: Iterable[str], what: str = "Known") -> str:
-    """A hint for an unknown word: the nearest one, else the known ones where they are few."""
+    """A hint for an unknown word: the nearest one, else the known ones, and how many more there are."""
     choices = list(dict.fromkeys(known))
     match = nearest(word, choices)
     if match is not None:
@@ -29,7 +29,8 @@ def suggest(word: str, known: Iterable[str], what: str = "Known") -> str:
     if not choices:
         return f"{what}: none yet."
     shown = ", ".join(choices[:_LONGEST_LIST])
-    return f"{what}: {shown}{', …' if len(choices) > _LONGEST_LIST else '.'}"
+    more = len(choices) - _LONGEST_LIST
+    return f"{what}: {shown} and {more} more." if more > 0 else f"{what}: {shown}."
 
 
 def shorten(text: str, length: int = 60) -> str:

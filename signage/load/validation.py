@@ -89,7 +89,7 @@ def _problem(details: ErrorDetails, root: Node, schema: type[Entry]) -> Problem 
     if (is_key or details["type"] == "extra_forbidden") and isinstance(holder, Table):
         place = holder.key_place(str(path[-1]))
     if details["type"] == "missing":
-        return _missing(root, path, place)
+        return _missing(root, path, place, is_in_braces=isinstance(last, Table) and last.is_in_braces)
     if details["type"] == "extra_forbidden":
         return _unknown_key(root, path, place, schema)
     if isinstance(last, Text) and last.is_absent and not is_key:
@@ -103,12 +103,13 @@ def _problem(details: ErrorDetails, root: Node, schema: type[Entry]) -> Problem 
     return _wrong_container(details, root, path, last)
 
 
-def _missing(root: Node, path: Path, place: Place) -> Problem:
+def _missing(root: Node, path: Path, place: Place, *, is_in_braces: bool) -> Problem:
     """A key that is needed is absent."""
+    where = "Add '{}: …' inside the braces." if is_in_braces else "Add a line that begins with '{}:'."
     return faults.MISSING_KEY.at(
         place,
         f"The key '{path[-1]}' is missing{_within(root, path[:-1])}.",
-        f"Add a line that begins with '{path[-1]}:'.",
+        where.format(path[-1]),
     )
 
 

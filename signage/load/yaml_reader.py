@@ -68,6 +68,7 @@ class _OpenTable:
     values: dict[str, Node] = field(default_factory=dict)
     key_places: dict[str, Place] = field(default_factory=dict)
     key: Node | None = None
+    is_in_braces: bool = False
 
 
 @dataclass(slots=True)
@@ -154,7 +155,7 @@ class _Composer:
         elif isinstance(event, yaml.SequenceStartEvent):
             self.open.append(_OpenSequence(place))
         else:
-            self.open.append(_OpenTable(place))
+            self.open.append(_OpenTable(place, is_in_braces=bool(getattr(event, "flow_style", False))))
 
     def _text(self, event: yaml.ScalarEvent, place: Place) -> Node:
         """A scalar as text; a character written as an escape is judged like the character itself."""
@@ -171,7 +172,7 @@ class _Composer:
         if isinstance(ended, _OpenSequence):
             self._add(Sequence(tuple(ended.items), ended.place))
         else:
-            self._add(Table(ended.values, ended.place, ended.key_places))
+            self._add(Table(ended.values, ended.place, ended.key_places, ended.is_in_braces))
 
     def _add(self, node: Node) -> None:
         """Put a whole node into the innermost open list or mapping, or make it the root."""

@@ -96,7 +96,7 @@ def read_scene(file: FilePath, name: str) -> ReadScene:
             _problem(
                 read.place(tuple(fault["loc"])),
                 f"{'.'.join(str(word) for word in fault['loc']) or 'scene'}: {fault['msg']}",
-                "See the schema of scenes for the keys and their forms.",
+                "docs/pictures.md lists the keys of scenes, layers and paths with their forms.",
             )
             for fault in error.errors()
         ]

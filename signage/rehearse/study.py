@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from signage.ground.problem import Problem
-from signage.model.library import Library, Protocol
+from signage.model.library import Library, Protocol, Step
 from signage.rehearse.alternatives import LeaveOneOut, free_swaps, leave_one_out
 from signage.rehearse.finding import Finding
 from signage.rehearse.rehearsal import Rehearsal, rehearse
@@ -52,14 +52,16 @@ def study_protocol(library: Library, protocol: Protocol, without: Collection[str
     if any(finding.code == UNKNOWN_REFERENCE.code for finding in rehearsal.findings):
         return Study(rehearsal, rehearsal.findings, _NOT_LOOKED_AT, ())
     steps = leave_one_out(library, protocol, without)
-    idle = () if STEP_WITHOUT_EFFECT.code in without else _idle_steps(protocol, steps)
+    idle = () if STEP_WITHOUT_EFFECT.code in without else _idle_steps(library, protocol, steps)
     return Study(
         rehearsal, (*rehearsal.findings, *idle), steps, free_swaps(library, protocol, without, steps)
     )
 
 
-def _idle_steps(protocol: Protocol, steps: LeaveOneOut) -> tuple[Finding, ...]:
+def _idle_steps(library: Library, protocol: Protocol, steps: LeaveOneOut) -> tuple[Finding, ...]:
     """Rule ST-4."""
+    zones = library.wards[protocol.ward].zones.values()
+    asked = {need for zone in zones for need in zone.needs}
     rule = STEP_WITHOUT_EFFECT
     return tuple(
         Finding(
@@ -67,11 +69,22 @@ def _idle_steps(protocol: Protocol, steps: LeaveOneOut) -> tuple[Finding, ...]:
             rule.name,
             rule.severity,
             f"Nothing is found when step {step.id} is left out, and it states no rationale.",
-            rule.cure,
+            _cure(step, asked),
             protocol.id,
             step.id,
             place=step.place,
         )
         for step in protocol.steps
         if step.id in steps.unexplained
+    )
+
+
+def _cure(step: Step, asked: Collection[str]) -> str:
+    """What to do about a step without effect; a need that no zone asks for is named in the ward first."""
+    needs = [action.need for action in step.actions if action.need is not None and action.need not in asked]
+    if not needs:
+        return STEP_WITHOUT_EFFECT.cure
+    return (
+        f"No zone of the ward asks for '{needs[0]}': write it under 'needs' of the zone that nobody may "
+        "enter without it. Where no zone does, write 'rationale:' with the reason, or delete the step."
     )

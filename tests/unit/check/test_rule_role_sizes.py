@@ -12,7 +12,10 @@ def test_one_smaller_headline_is_found():
         is_one = isinstance(mark, TextMark) and mark.message == "layered-protection/hood-off/text"
         return replace(mark, points=mark.points - 2) if is_one else mark
 
-    assert len(found(RULE, edited(demo.sheet(phase="take-off"), shrink), demo.context())) == 1
+    (problem,) = found(RULE, edited(demo.sheet(phase="take-off"), shrink), demo.context())
+    assert problem.step == "hood-off"
+    assert "the smallest is 'Take off the hood'" in problem.message
+    assert problem.hint.startswith("Shorten the text")
 
 
 def test_the_demo_is_even():

@@ -3,6 +3,24 @@ from babel import Locale
 from signage.load.library_file import NUMERALS
 
 
+def test_a_language_in_three_letters_is_told_once_where_it_is_written(library):
+    (problem,) = library.check(
+        "library.yaml",
+        """\
+name: Mill House
+source-language: en
+training-address: http://mill.internal:8080
+papers: [A4]
+locales:
+  en: {owner: language lead, state: in-use}
+  ara: {owner: language lead, state: in-work}  #! LD-15:3
+""",
+    )
+    # ISO 639-2 writes Arabic ara; BCP 47 wants the ar of ISO 639-1 (RFC 5646, section 2.2.1)
+    assert problem.message.startswith("'ara' is the long form of 'ar'")
+    assert problem.hint == "Write 'ar:', and call its folder of translations so too."
+
+
 def test_every_fault_of_the_library_file_is_found_at_its_place(library):
     library.check(
         "library.yaml",

@@ -37,3 +37,25 @@ def test_a_message_about_an_action_names_its_step(library):
     messages = [problem.message for problem in library.problems()]
     assert "'agent' in step 'rub': 'soap' is not one of the words that may stand here." in messages
     assert "The key 'theme' is missing in phase 'put-on'." in messages
+
+
+def test_what_is_missing_in_braces_is_added_inside_them(library):
+    (in_braces,) = library.check(
+        "policy.yaml",
+        """\
+policy:
+  min-rub: {value: 20, owner: ward lead}  #! LD-12:12
+  hygiene-each: {value: yes, source: house rule 2, owner: ward lead}
+""",
+    )
+    assert in_braces.hint == "Add 'source: …' inside the braces."
+    (in_lines,) = library.check(
+        "policy.yaml",
+        """\
+policy:
+  min-rub:
+    value: 20  #! LD-12:5
+    owner: ward lead
+""",
+    )
+    assert in_lines.hint == "Add a line that begins with 'source:'."

@@ -34,6 +34,16 @@ def test_a_step_without_effect_is_a_finding_of_its_own():
     protocol = with_step_after(layered_protection(), "jewellery-off", new_step("hello", "say"))
     (finding,) = study_protocol(demo_library(), protocol).findings
     assert (finding.code, finding.step) == ("ST-4", "hello")
+    assert finding.hint.startswith("Write 'rationale:'")
+
+
+def test_a_need_that_no_zone_asks_for_is_to_be_named_in_the_ward():
+    protocol = with_step_after(
+        layered_protection(), "jewellery-off", new_step("hair", "need", need="hair-tied")
+    )
+    (finding,) = study_protocol(demo_library(), protocol).findings
+    assert finding.code == "ST-4"
+    assert "No zone of the ward asks for 'hair-tied': write it under 'needs' of the zone" in finding.hint
 
 
 def test_faulty_references_are_all_that_is_looked_at():
