@@ -15,6 +15,8 @@ SKIN = "skin"
 _WAYS = frozenset({"move", "enter", "leave"})
 """Acts of which any may be said of a step that goes from zone to zone."""
 
+_FORMS_SHOWN = 5
+
 _ABOUT_THE_LAYER = frozenset({MessageRole.HEADLINE, MessageRole.DETAIL})
 
 
@@ -52,8 +54,10 @@ class VerbCheck:
         yield from turned
         with_forms = (self._expected(_WAYS) if move is not None else expected) & self._own.forms.keys()
         if with_forms and not turned and not found & with_forms:
-            wanted = " or ".join(f"'{self._own.verbs[verb].source}'" for verb in sorted(with_forms))
-            yield "WD-41", f"'{text}' has no approved form of {wanted}"
+            shown = sorted(expected & with_forms or with_forms)
+            wanted = " or ".join(f"'{self._own.verbs[verb].source}'" for verb in shown)
+            forms = ", ".join(self._own.forms[shown[0]][:_FORMS_SHOWN])
+            yield "WD-41", f"'{text}' has no approved form of {wanted}, such as: {forms}"
         if move is not None:
             yield from self._other_zone(protocol, move, zones, text, found)
 
