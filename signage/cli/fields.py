@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
 from typing import Annotated
 
@@ -22,14 +21,14 @@ def fields(
     quiet: QuietOption = False,
 ) -> None:
     """Print every key of the content files: what may stand there, an example and what it means."""
-    from signage.load.content_schema import content_schemas
+    from signage.load.content_schema import content_schemas, schema_files
     from signage.load.field_document import field_document
 
     if schema is not None:
         from signage.ground.files import write_whole
 
-        for name, data in content_schemas().items():
-            write_whole(schema / name, (json.dumps(data, ensure_ascii=False, indent=2) + "\n").encode())
+        for name, data in schema_files().items():
+            write_whole(schema / name, data)
         if not quiet:
             say(f"Wrote {len(content_schemas())} schemas into {schema}/.")
     elif form is Format.JSON:

@@ -28,6 +28,7 @@ def start(
     """Write a small valid library into a new folder, with the words of the languages asked for."""
     from signage.ground.day import today
     from signage.ground.files import write_whole
+    from signage.load.content_schema import schema_files
     from signage.load.starter import starter_files
     from signage.words.update import refuse_unusual, write_changes
 
@@ -41,7 +42,10 @@ def start(
         refuse_unusual(tag)
         if tag == "en":
             raise WrongUsageError("'en' is the language of the example itself; name the other languages.")
-    content = starter_files(today(), tuple(dict.fromkeys(locale or ())))
+    content = {
+        **starter_files(today(), tuple(dict.fromkeys(locale or ()))),
+        **{f"schema/{name}": data for name, data in schema_files().items()},
+    }
     for name, data in content.items():
         write_whole(folder / name, data)
     changes = _words(folder)
@@ -75,4 +79,5 @@ def _tell(folder: Path, made: list[str]) -> None:
         "The fixed words and captions of pictures that come with the programme are filled in; "
         "nobody has verified them. 'signage words progress' counts what is missing."
     )
+    say("The files of schema/ let an editor complete the keys of the content; it finds them by itself.")
     say(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 from signage.load.field_reference import FILE_KINDS, FileKind, meanings_of, parts_of
@@ -16,6 +17,14 @@ _YES_NO = {"enum": [True, False, "yes", "no", "true", "false"]}
 def content_schemas() -> dict[str, dict[str, Any]]:
     """The schema of each kind of file by the name of its own file, such as ``ward.json``."""
     return {f"{file.name}.json": schema_of(file) for file in FILE_KINDS}
+
+
+def schema_files() -> dict[str, bytes]:
+    """The same as files, by their names."""
+    return {
+        name: (json.dumps(schema, ensure_ascii=False, indent=2) + "\n").encode()
+        for name, schema in content_schemas().items()
+    }
 
 
 def schema_of(file: FileKind) -> dict[str, Any]:

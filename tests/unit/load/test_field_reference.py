@@ -1,13 +1,12 @@
 """The field reference and the schemas are whole, and the files in docs/ are what the command makes."""
 
-import json
 from pathlib import Path
 
 import pytest
 import yaml
 from jsonschema import Draft202012Validator
 
-from signage.load.content_schema import content_schemas
+from signage.load.content_schema import content_schemas, schema_files
 from signage.load.field_document import field_document
 from signage.load.field_lists import lists_for
 from signage.load.field_reference import FILE_KINDS, parts_of
@@ -54,10 +53,17 @@ def content_files():
 def test_the_documents_are_what_the_command_makes():
     hint = "run: signage fields > docs/fields.md && signage fields --schema docs/schema"
     assert (ROOT / "docs" / "fields.md").read_text(encoding="utf-8") == field_document(), hint
-    for name, schema in content_schemas().items():
-        written = (ROOT / "docs" / "schema" / name).read_text(encoding="utf-8")
-        assert json.loads(written) == schema, hint
+    for name, data in schema_files().items():
+        assert (ROOT / "docs" / "schema" / name).read_bytes() == data, hint
     assert {path.name for path in (ROOT / "docs" / "schema").iterdir()} == set(content_schemas())
+
+
+def test_each_file_of_the_starter_leads_editors_to_its_schema():
+    for name, data in starter_files().items():
+        head = data.decode().splitlines()[0]
+        up = "../" * name.count("/")
+        assert head == f"# yaml-language-server: $schema={up}schema/{kind_of(name)}.json"
+        assert f"{kind_of(name)}.json" in schema_files()
 
 
 def test_every_field_has_its_meaning_and_one_example():
