@@ -79,5 +79,5 @@ def _tell(folder: Path, made: list[str]) -> None:
         "The fixed words and captions of pictures that come with the programme are filled in; "
         "nobody has verified them. 'signage words progress' counts what is missing."
     )
-    say("The files of schema/ let an editor complete the keys of the content; it finds them by itself.")
+    say("With schema/, editors that know YAML schemas complete the keys of the content while you write.")
     say(f"Next: cd {folder}, then 'signage check' and 'signage draw'. All sheets print as DRAFT.")

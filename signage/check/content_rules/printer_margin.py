@@ -16,7 +16,7 @@ EXPLANATION = Explanation(
     what=f"The margins of printers: sheets reach up to {LEAST_MARGIN:g} mm from the edge of the paper.",
     why="What lies in the margin is cut off, or the printer shrinks the page, and no size is true any more.",
     example="margin: 20 mm",
-    cure="Print a page to measure the margin, set the printer to 'borderless' or name another printer.",
+    cure="Measure the blank edge on a printed page; if it is right, name another printer.",
 )
 
 
