@@ -30,6 +30,26 @@ def line_opportunities(text: str, language: str) -> tuple[int, ...]:
     return _ends(LineBreaker(text, _PHRASES.get(language_of(language), language)))
 
 
+_HYPHENS = "-\u2010"
+
+
+def without_hyphens(text: str, ends: tuple[int, ...]) -> tuple[int, ...]:
+    """The same indices but those after a hyphen between letters: ``take-off`` at a line end reads as take.
+
+    A line ends there only where a word alone is wider than the line.
+    """
+    return tuple(
+        end
+        for end in ends
+        if not (
+            2 <= end < len(text)
+            and text[end - 1] in _HYPHENS
+            and text[end - 2].isalpha()
+            and text[end].isalpha()
+        )
+    )
+
+
 def grapheme_ends(text: str) -> tuple[int, ...]:
     """Indices at which the grapheme clusters of the text end."""
     if text.isascii() and "\r" not in text:

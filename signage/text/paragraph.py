@@ -9,7 +9,7 @@ from itertools import pairwise
 from signage.ground import language as languages
 from signage.ground.errors import RefusedError
 from signage.text.bidi import first_strong_level
-from signage.text.breaks import FORCED_BREAKS, grapheme_ends, line_opportunities
+from signage.text.breaks import FORCED_BREAKS, grapheme_ends, line_opportunities, without_hyphens
 from signage.text.fonts import face, fallback_chain
 from signage.text.forbidden import find_forbidden
 from signage.text.itemize import itemize, uncovered
@@ -83,6 +83,11 @@ class Paragraph:
     @cached_property
     def _stretches(self) -> tuple[Stretch, ...]:
         """Parts between forced breaks, with the places where lines may end."""
+        return self._cut(without_hyphens(self.text, line_opportunities(self.text, self.language)))
+
+    @cached_property
+    def _hyphen_stretches(self) -> tuple[Stretch, ...]:
+        """The same parts; lines may end after hyphens inside words too."""
         return self._cut(line_opportunities(self.text, self.language))
 
     @cached_property
@@ -105,14 +110,18 @@ class Paragraph:
         lines: list[Line] = []
         for number, stretch in enumerate(self._stretches):
 
+            def hyphens(number: int = number) -> Stretch:
+                return self._hyphen_stretches[number]
+
             def graphemes(number: int = number) -> Stretch:
                 return self._grapheme_stretches[number]
 
-            breaks = greedy_breaks(stretch, width, self.measure, graphemes)
+            breaks = greedy_breaks(stretch, width, self.measure, (hyphens, graphemes))
             if is_balanced and len(breaks) > 1:
                 breaks = balanced_breaks(stretch, width, self.measure, breaks)
             for start, end in pairwise((stretch.start, *breaks)):
-                lines.append(self._line(start, end, breaks_word=end not in stretch.ends))
+                is_word_end = end in stretch.ends or end in self._hyphen_stretches[number].ends
+                lines.append(self._line(start, end, breaks_word=not is_word_end))
         return tuple(lines) or (Line((), 0, 0, 0.0, 0.0, breaks_word=False),)
 
     def _line(self, start: int, end: int, *, breaks_word: bool) -> Line:

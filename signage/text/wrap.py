@@ -37,22 +37,24 @@ def stretch_of(measure: Measure, start: int, ends: Sequence[int]) -> Stretch:
 
 
 def greedy_breaks(
-    stretch: Stretch, width: float, measure: Measure, graphemes: Callable[[], Stretch]
+    stretch: Stretch, width: float, measure: Measure, finer: Sequence[Callable[[], Stretch]]
 ) -> list[int]:
     """Ends of lines that are each as full as the width allows.
 
-    Where not even one word fits, the line ends after as many graphemes as fit, and at least one.
-    ``graphemes`` gives the same stretch with the ends of its graphemes.
+    Where not even one word fits, the line ends where the same stretch with more and more ends, ``finer``,
+    lets it; the last of them has the ends of its graphemes, of which a line holds at least one.
     """
     breaks: list[int] = []
     start = stretch.start
     while start < stretch.end:
         end = _last_fitting(stretch, start, width, measure)
-        if end is None:
-            broken = graphemes()
+        for each in finer:
+            if end is not None:
+                break
+            broken = each()
             end = _last_fitting(broken, start, width, measure)
-            if end is None:
-                end = broken.ends[bisect_right(broken.ends, start)]
+        if end is None:
+            end = broken.ends[bisect_right(broken.ends, start)]
         breaks.append(end)
         start = end
     return breaks

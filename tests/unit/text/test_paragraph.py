@@ -90,6 +90,13 @@ def test_no_break_spaces_tie_words():
     assert texts("rub 20\u00a0s", "en", 2.9) == ["rub ", "20\u00a0s"]
 
 
+def test_a_word_with_a_hyphen_is_divided_only_where_it_fits_on_no_line():
+    assert texts("Begin take-off now", "en", 5.0) == ["Begin ", "take-off ", "now"]
+    assert texts("Begin take-off now", "en", 2.9) == ["Begin ", "take-", "off ", "now"]
+    narrow = shape_paragraph("take-off", "en", 400).lines(2.9)
+    assert [line.breaks_word for line in narrow] == [False, False]
+
+
 def test_equal_questions_give_the_same_objects():
     paragraph = shape_paragraph("wash hands", "en", 400)
     assert shape_paragraph("wash hands", "en", 400) is paragraph
