@@ -5,6 +5,7 @@ from pathlib import Path
 
 from signage.build import SheetRequest, compose_request
 from signage.compose.theme import Tone
+from signage.paint.pdf.document import paint_pdf
 from signage.project import Project, open_project
 
 ROOT = Path(__file__).resolve().parent.parent
@@ -17,10 +18,25 @@ def project() -> Project:
 
 
 @lru_cache(maxsize=64)
-def context(tag="en", protocol="layered-protection", tone=Tone.COLOUR):
+def _context(protocol, tag, tone):
     return project().context(project().library.protocols[protocol], tag, tone)
 
 
-@lru_cache(maxsize=64)
+def context(tag="en", protocol="layered-protection", tone=Tone.COLOUR):
+    return _context(protocol, tag, tone)
+
+
+@lru_cache(maxsize=160)
+def composed(request):
+    """The sheet of a request, however it was asked for before in this process."""
+    return compose_request(project(), request)
+
+
 def sheet(kind="poster", tag="en", phase="", paper="A3", protocol="layered-protection", tone="colour"):
-    return compose_request(project(), SheetRequest(protocol, tag, kind, phase, paper, tone))
+    return composed(SheetRequest(protocol, tag, kind, phase, paper, tone))
+
+
+@lru_cache(maxsize=64)
+def printed(kind="poster", tag="en", phase="", paper="A3", protocol="layered-protection", tone="colour"):
+    """The PDF of a sheet."""
+    return paint_pdf(sheet(kind, tag, phase, paper, protocol, tone))

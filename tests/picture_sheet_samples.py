@@ -1,10 +1,8 @@
 """The sheets about pictures of the demo, composed once."""
 
-from functools import lru_cache
-
 import demo
 
-from signage.build import SheetRequest, compose_request
+from signage.build import SheetRequest
 from signage.check.rule import SheetSubject
 from signage.drawing.marks import groups_of, texts_of
 
@@ -12,9 +10,8 @@ ISOLATES = dict.fromkeys(map(ord, "\u2066\u2067\u2068\u2069"))
 PROTOCOL = "layered-protection"
 
 
-@lru_cache(maxsize=32)
 def picture_sheet(kind, tag="en", protocol=PROTOCOL, paper="A4", tone="colour", seed=1):
-    return compose_request(demo.project(), SheetRequest(protocol, tag, kind, "", paper, tone, seed))
+    return demo.composed(SheetRequest(protocol, tag, kind, "", paper, tone, seed))
 
 
 def words_of(page, *roles):
