@@ -4,21 +4,25 @@ from pydantic import ValidationError
 from signage.pictograms.kit import part, part_named, part_names
 from signage.pictograms.kit.nodes import Blob, flatten, group
 
-
-@pytest.mark.parametrize("name", part_names())
-def test_every_part_draws_with_its_defaults(name):
-    assert any(operation.pigment != "ground" for operation in flatten(part_named(name).draw()))
+PARTS = [part_named(name) for name in part_names()]
 
 
-@pytest.mark.parametrize("name", part_names())
-def test_every_part_says_what_it_is(name):
-    assert part_named(name).summary.endswith((".", ":")) or "." in part_named(name).summary
+def pigments(node):
+    return {operation.pigment for operation in flatten(node)}
 
 
-@pytest.mark.parametrize("name", [name for name in part_names() if part_named(name).takes_style])
-def test_every_part_with_a_style_can_be_the_item_of_a_step(name):
-    item = group(part_named(name).draw(style="accent"), role="item")
-    assert any(operation.pigment == "accent" for operation in flatten(item))
+def test_every_part_draws_with_its_defaults():
+    assert [each.name for each in PARTS if not pigments(each.draw()) - {"ground"}] == []
+
+
+def test_every_part_says_what_it_is():
+    assert [each.name for each in PARTS if "." not in each.summary and not each.summary.endswith(":")] == []
+
+
+def test_every_part_with_a_style_can_be_the_item_of_a_step():
+    styled = {each.name: group(each.draw(style="accent"), role="item") for each in PARTS if each.takes_style}
+    assert styled
+    assert [name for name, item in styled.items() if "accent" not in pigments(item)] == []
 
 
 def test_arguments_are_checked_by_name_and_type():
