@@ -27,7 +27,8 @@ def map_in_processes(
 ) -> Iterator[Result]:
     """The results in the order of the jobs; ``prepare`` runs once in every process before its first job.
 
-    Raises MissingFromMachineError where a process was ended from outside.
+    Raises MissingFromMachineError where a process was ended from outside. After Ctrl-C no job is finished:
+    each gives up at once and clears away what it was writing.
     """
     pool = ProcessPoolExecutor(workers, initializer=_begin, initargs=(prepare, arguments))
     try:
@@ -38,14 +39,23 @@ def map_in_processes(
             "full. What was finished before is whole. Close other programmes, or ask for less at a time "
             "(such as one protocol or one language), and run the command again."
         ) from error
+    except KeyboardInterrupt:
+        for process in multiprocessing.active_children():
+            process.terminate()
+        raise
     finally:
         pool.shutdown(wait=True, cancel_futures=True)
 
 
 def _begin(prepare: Callable[..., None], arguments: tuple[Any, ...]) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    signal.signal(signal.SIGTERM, _give_up)
     threading.Thread(target=_end_with_parent, daemon=True).start()
     prepare(*arguments)
+
+
+def _give_up(*_: object) -> None:
+    raise SystemExit(1)
 
 
 def _end_with_parent() -> None:
