@@ -11,6 +11,7 @@ from pathlib import Path
 
 from signage.control import trial_faults
 from signage.ground.errors import UnreadableInputError
+from signage.ground.files import read_ordinary
 from signage.ground.place import Place
 from signage.load.file_text import describe, forbidden_in, place_of, shown_path
 
@@ -60,8 +61,7 @@ def _bytes(path: Path, place: Place) -> bytes:
     try:
         if path.is_dir():
             raise _refuse(place, f"{place} is a folder; a CSV file was wanted.")
-        with path.open("rb") as stream:
-            data = stream.read(LARGEST_TABLE + 1)
+        data = read_ordinary(path, LARGEST_TABLE + 1)
     except FileNotFoundError:
         raise _refuse(place, f"{place} is missing.", "Name the table that was filled in.") from None
     except (OSError, ValueError) as error:

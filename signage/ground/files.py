@@ -1,5 +1,6 @@
-"""Files are written whole or not at all."""
+"""Files are written whole or not at all, and read where they are files."""
 
+import errno
 import os
 import tempfile
 from pathlib import Path
@@ -22,6 +23,17 @@ def write_whole(path: Path, data: bytes) -> None:
         _write_beside(path, data)
     except OSError as error:
         raise OSError(error.errno, error.strerror or str(error), str(path)) from error
+
+
+def read_ordinary(path: Path, most: int = -1) -> bytes:
+    """The bytes of a file, at most ``most`` of them. A pipe or a device would keep the reader for ever.
+
+    Raises OSError for these as for a folder.
+    """
+    if path.exists() and not path.is_file():
+        raise OSError(errno.EINVAL, "it is no ordinary file", str(path))
+    with path.open("rb") as stream:
+        return stream.read(most)
 
 
 def _write_beside(path: Path, data: bytes) -> None:

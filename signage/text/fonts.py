@@ -13,6 +13,7 @@ from typing import Any
 import uharfbuzz
 
 from signage.ground.errors import MissingFromMachineError, UnreadableInputError, WrongUsageError
+from signage.ground.files import read_ordinary
 from signage.ground.glyphs import FontKey
 from signage.ground.place import Place
 from signage.ground.problem import Problem, Severity
@@ -204,7 +205,10 @@ def _fault_of_added_font(path: Path) -> str:
         return "a font of the manifest has the same file name"
     if _added_fonts.get(path.name, path) != path:
         return "another added font has the same file name"
-    data = path.read_bytes()
+    try:
+        data = read_ordinary(path)
+    except OSError as error:
+        return f"it could not be read: {error.strerror or error}"
     if data[:4] not in {b"\x00\x01\x00\x00", b"true", b"OTTO"}:
         return "not an OpenType font file"
     if "glyf" not in uharfbuzz.Face(uharfbuzz.Blob(data)).table_tags:

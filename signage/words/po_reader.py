@@ -9,6 +9,7 @@ from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
+from signage.ground.files import read_ordinary
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.words.catalogue import Catalogue, Entry
@@ -71,8 +72,7 @@ def read_catalogue_file(path: Path, tag: str, shown_as: str = "") -> ReadCatalog
     """The catalogue in a file; a file that cannot be opened gives an empty one and a problem."""
     name = shown_as or path.as_posix()
     try:
-        with path.open("rb") as stream:
-            data = stream.read(LARGEST_FILE + 1)
+        data = read_ordinary(path, LARGEST_FILE + 1)
     except OSError as error:
         message = f"the file cannot be opened: {error.strerror or 'unknown reason'}"
         problem = RULE_OF["PO-1"].problem(message, Place(name), locale=tag)

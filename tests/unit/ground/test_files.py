@@ -3,7 +3,7 @@ import os
 import pytest
 
 from signage.ground.errors import WrongUsageError
-from signage.ground.files import write_whole
+from signage.ground.files import read_ordinary, write_whole
 
 
 def test_a_file_is_written_with_its_folders(tmp_path):
@@ -20,6 +20,16 @@ def test_the_old_file_survives_a_failed_write(tmp_path, monkeypatch):
     assert failed.value.filename == str(target)
     assert target.read_bytes() == b"old"
     assert [p.name for p in tmp_path.iterdir()] == ["sheet.pdf"]
+
+
+def test_a_pipe_is_refused_instead_of_waited_for(tmp_path):
+    pipe = tmp_path / "content.po"
+    os.mkfifo(pipe)
+    for path in (pipe, tmp_path):
+        with pytest.raises(OSError, match="no ordinary file"):
+            read_ordinary(path)
+    (tmp_path / "file").write_bytes(b"12345")
+    assert read_ordinary(tmp_path / "file", 3) == b"123"
 
 
 def test_only_an_ordinary_file_is_ever_replaced(tmp_path):
