@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable
 from datetime import date
 from typing import Annotated, Any
+from unicodedata import combining
 
 from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import CoreSchema
@@ -44,6 +45,10 @@ _ADDRESS = re.compile(r"https?://([A-Za-z0-9.\-]+)(?::([0-9]{1,5}))?(/[!-~]*)?")
 _HOST_LABEL = re.compile(r"[A-Za-z0-9]([A-Za-z0-9-]{0,61}[A-Za-z0-9])?")
 """A label of a host name (RFC 1123, section 2.1; length by RFC 1035, section 2.3.4)."""
 
+_MOST_MARKS = 30
+"""Marks in a row of the Stream-Safe Text Format (UAX #15, section 13)."""
+
+_PILED = re.compile(f"m{{{_MOST_MARKS + 1}}}")
 _SPACES = re.compile(r"[ \t\r\n]+")
 
 
@@ -61,6 +66,12 @@ def _text_of_at_most(longest: int) -> Callable[[Any], str]:
                 faults.WRONG_KIND,
                 f"The text is {len(text)} characters long; at most {longest} were wanted.",
                 "Say it in fewer words, or in several steps.",
+            )
+        if _PILED.search("".join("m" if combining(character) else "." for character in text)):
+            raise fault_error(
+                faults.FORBIDDEN_CHARACTER,
+                f"More than {_MOST_MARKS} marks stand on one letter, which no language writes.",
+                "Delete the marks, or write the word anew.",
             )
         return text
 

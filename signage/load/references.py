@@ -21,7 +21,7 @@ def picture_problems(text: Text | None, known: Collection[str] | None) -> Iterat
         yield faults.UNKNOWN_PICTURE.at(
             text.place,
             f"There is no picture '{shorten(text.text)}'.",
-            suggest(text.text, known, "Pictures"),
+            suggest(text.text, set(known), "Pictures"),
         )
 
 

@@ -1,6 +1,7 @@
 """Did-you-mean: the known word nearest to one that is not known."""
 
 from collections.abc import Iterable
+from collections.abc import Set as AbstractSet
 from difflib import get_close_matches
 
 _LONGEST_LIST = 40
@@ -22,7 +23,7 @@ def nearest(word: str, known: Iterable[str], cutoff: float = 0.6) -> str | None:
 
 def suggest(word: str, known: Iterable[str], what: str = "Known") -> str:
     """A hint for an unknown word: the nearest one, else the known ones, and how many more there are."""
-    choices = list(dict.fromkeys(known))
+    choices = sorted(known) if isinstance(known, AbstractSet) else list(dict.fromkeys(known))
     match = nearest(word, choices)
     if match is not None:
         return f"Did you mean '{match}'?"

@@ -7,7 +7,7 @@ from pathlib import Path
 import signage
 from signage.cli.explain import all_explanations
 
-CODE = re.compile(r"[A-Z]{2}-[0-9]{1,2}")
+CODE = re.compile(r"[A-Z]{2,3}-[0-9]{1,2}")
 
 
 def written_codes():

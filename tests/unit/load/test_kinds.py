@@ -50,6 +50,12 @@ def test_a_day_of_another_age_is_a_slip():
         assert "lies outside the years 2000 to 2199" in refused(kinds.IsoDate, text)
 
 
+def test_a_letter_under_a_pile_of_marks_is_refused():
+    # UAX #15, section 13: at most 30 in a row; Tibetan and pointed Hebrew use up to four
+    assert read(kinds.ReadableText, "e" + "\u0301" * 30)
+    assert "More than 30 marks" in refused(kinds.ReadableText, "e" + "\u0301" * 31)
+
+
 def test_what_is_too_long_is_told_with_its_length():
     assert read(kinds.Name, "n" * 120)
     assert refused(kinds.Name, "n" * 121) == "The text is 121 characters long; at most 120 were wanted."

@@ -26,6 +26,7 @@ def test_a_hint_lists_the_known_words_and_counts_those_left_out():
     assert suggest("zzz", ("a4", "a3"), "Papers") == "Papers: a4, a3."
     assert suggest("zzz", [f"word-{i}" for i in range(30)]).endswith("word-28, word-29.")
     assert suggest("zzz", [f"word-{i}" for i in range(50)]).endswith("word-38, word-39 and 10 more.")
+    assert suggest("zzz", {"b", "a", "c"}) == "Known: a, b, c."
     assert suggest("zzz", ()) == "Known: none yet."
 
 
