@@ -34,7 +34,7 @@ ABOVE_WORDS = 2.8
 
 _LEAST_BLOCK = 9.0
 LEAST_DETAIL = 11.5
-LEAST_RULED = 8.5
+LEAST_RULED = 9.0
 RULED: tuple[StepField, ...] = ("why", "caution")
 LABELS = (*RULED, "stop")
 

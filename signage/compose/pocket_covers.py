@@ -1,129 +1,266 @@
-"""The panels of a pocket checklist that hold no steps: cover, stop rule, back."""
+"""The outer panels of a pocket checklist: cover and back."""
 
 from __future__ import annotations
+
+from dataclasses import dataclass
 
 from signage.compose import parts, qr
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.theme import THEMES, Band, style_of
-from signage.compose.typesetting import Room, fit, measure, tallest
+from signage.compose.typesetting import Face, Room, fit, measure
 from signage.drawing.marks import Structure
 from signage.model.library import Phase, Step
 
 _MARGIN = 5.0
+_PAD = 4.0
+_LEAST_PICTURE = 9.0
 
 
-def cover_panel(canvas: Canvas, context: SheetContext) -> Canvas:
+@dataclass(frozen=True)
+class Fold:
+    """Which of how many folded sheets; both count from 1."""
+
+    number: int
+    count: int
+
+    def words(self, context: SheetContext) -> str:
+        """Such as ``Sheet 1 of 2``."""
+        wording = context.wording
+        return wording.fixed("sheet-of", page=wording.number(self.number), pages=wording.number(self.count))
+
+
+@dataclass(frozen=True)
+class Line:
+    """A text of the cover at the size that fits."""
+
+    text: str
+    role: str
+    face: Face
+    points: float
+    wanted: float
+    height: float
+    message: str | None = None
+
+    def draw(self, canvas: Canvas, x: float, y: float, width: float) -> float:
+        """Set it; returns its foot."""
+        return canvas.text(
+            self.text,
+            x,
+            y,
+            width,
+            self.points,
+            self.role,
+            self.face,
+            message=self.message,
+            wanted=self.wanted,
+        )
+
+
+def cover_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     """Title, a plate for each phase, and what a pocket checklist is not."""
     style, wording, protocol = canvas.style, context.wording, context.protocol
     inner = canvas.width - 2 * _MARGIN
     with canvas.artefact():
         canvas.rect(_MARGIN, _MARGIN, inner, canvas.height - 2 * _MARGIN, None, style.ink, 0.8, 2)
-    x, width, y = _MARGIN + 4, inner - 8, _MARGIN + 5
+    x, width, y = _MARGIN + _PAD, inner - 2 * _PAD, _MARGIN + 5
     parts.draft_tag(canvas, context, x, y + 3.3, 6.6, 11, style.ink)
+    code = wording.code(protocol.code)
     canvas.text(
-        wording.code(protocol.code),
-        x + width - 20,
-        y + 3.3,
-        20,
-        15,
-        "over",
-        canvas.face(700),
-        lines=1,
-        valign="middle",
-        align="end",
+        code, x + width - 14, y + 3.3, 14, 15, "over", canvas.face(700), floor=9, valign="middle", align="end"
     )
     y += 11
+    title = wording.content(f"{protocol.id}/title")
+    title_face = canvas.face(700)
+    lines, floor = next(
+        (
+            rung
+            for rung in ((2, 15.0), (3, 13.0))
+            if not _excess(title, title_face, 20, rung[1], width, rung[0])
+        ),
+        (4, 10.0),
+    )
     with canvas.group(structure=Structure.HEADING_1):
         y = canvas.text(
-            wording.content(f"{protocol.id}/title"),
+            title,
             x,
             y,
             width,
             20,
             "title",
-            canvas.face(700),
-            floor=15,
-            lines=2,
+            title_face,
+            floor=floor,
+            lines=lines,
             message=f"{protocol.id}/title",
         )
+    if fold.count > 1:
+        sheet = _line(fold.words(context), "sheet", canvas.face(700), 12, 9, width)
+        y = sheet.draw(canvas, x, y + 1.2, width)
     foot = canvas.height - _MARGIN - 3.5
-    names = [
-        context.library.name and wording.content("library/name"),
-        wording.content(f"ward/{protocol.ward}/name"),
-    ]
-    for name in reversed(names):
-        foot = _line_above(canvas, name, x, foot, width, 8.5, "control", 400, 7.0)
-    memory = wording.fixed("memory-aid")
-    memory_height = tallest([memory], canvas.face(600), 9.5, width)
-    memory_top = foot - 2.6 - memory_height
-    canvas.text(memory, x, memory_top, width, 9.5, "memory-aid", canvas.face(600), floor=9, lines=4)
-    _plates(canvas, context, x, y + 2.2, width, memory_top - 2.4 - y - 2.2)
+    y += 2.2
+    foot_lines = _foot_lines(canvas, context, width, foot - y)
+    top = foot - sum(line.height for line in foot_lines)
+    plates_foot = top - 2.4
+    for line in foot_lines:
+        line.draw(canvas, x, top + _AIR[line.role], width)
+        top += line.height
+    _plates(canvas, context, x, y, width, plates_foot - y)
     return canvas
 
 
-def _line_above(
-    canvas: Canvas,
+_AIR = {"memory-aid": 0.0, "cautions": 1.2, "control": 1.0}
+"""Above a line of the foot, by its role."""
+
+
+def _excess(text: str, face: Face, points: float, floor: float, width: float, lines: int) -> float:
+    return fit(text, face, points, floor, Room(width, lines=lines)).excess
+
+
+def _line(
     text: str,
-    x: float,
-    foot: float,
-    width: float,
-    points: float,
     role: str,
-    weight: int,
+    face: Face,
+    points: float,
     floor: float,
-) -> float:
-    face = canvas.face(weight)
-    height = tallest([text], face, points, width)
-    canvas.text(text, x, foot - height, width, points, role, face, floor=floor, lines=2)
-    return foot - height - 0.6
+    width: float,
+    message: str | None = None,
+) -> Line:
+    """A text that may take as many lines as it needs at its floor; smaller before a third line."""
+    found = fit(text, face, points, floor, Room(width, lines=2))
+    if found.excess:
+        found = fit(text, face, floor, floor, Room(width))
+    height = found.measured.height + _AIR.get(role, 0.0)
+    return Line(text, role, face, found.points, points, height, message)
+
+
+def _foot_lines(canvas: Canvas, context: SheetContext, width: float, room: float) -> list[Line]:
+    """What it is not, where its cautions stand, hospital and ward; smaller where they take half the cover."""
+    wording, protocol = context.wording, context.protocol
+    found: list[Line] = []
+    for memory, cautions, names in ((9.5, 9.5, 8.5), (9.0, 9.0, 7.0)):
+        bold = canvas.face(600)
+        found = [_line(wording.fixed("memory-aid"), "memory-aid", bold, memory, 9, width)]
+        if any(step.caution for step in protocol.steps):
+            text = wording.fixed("cautions-elsewhere")
+            found.append(_line(text, "cautions", bold, cautions, 9, width))
+        for message in ("library/name", f"ward/{protocol.ward}/name"):
+            text = wording.content(message)
+            found.append(_line(text, "control", canvas.face(), names, 7, width, message))
+        if sum(line.height for line in found) <= room * 0.6:
+            break
+    return found
 
 
 def _plates(canvas: Canvas, context: SheetContext, x: float, y: float, width: float, height: float) -> None:
+    """Side by side where their titles fit, else one below the other."""
     phases = context.protocol.phases
-    gap, pad, band = (3.0, 2.4, 8.0) if len(phases) < 3 else (2.0, 1.6, 9.0)
+    gap, pad = (3.0, 2.4) if len(phases) < 3 else (2.0, 1.6)
     each = (width - gap * (len(phases) - 1)) / len(phases)
+    face = canvas.face(700)
+    titles = [context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title") for phase in phases]
+    fits = [fit(title, face, 12, 8, Room(each - 2, lines=2)) for title in titles]
+    if len(phases) > 3 or any(found.excess for found in fits):
+        _rows_of_plates(canvas, context, titles, (x, y, width, height))
+        return
+    points = min(found.points for found in fits)
+    room = max(measure(title, face, points, each - 2).height for title in titles)
+    band = max(8.0 if len(phases) < 3 else 9.0, room + 3.0)
     side = min(each - pad, height - band - 1.6)
-    for index, phase in enumerate(phases):
+    for index, (phase, title) in enumerate(zip(phases, titles, strict=True)):
         left = x + index * (each + gap)
-        style = style_of(phase.theme, context.tone)
-        corners = (True, True, False, False)
-        form, colour = THEMES[phase.theme].band, style.ink
-        with canvas.artefact():
-            canvas.rect(left, y + band, each, side + 1.6, style.paper, style.line, style.line_width(0.35))
-            if form is Band.FILLED:
-                canvas.rect(left, y, each, band, style.deep, radius=1.2, corners=corners)
-                colour = style.paper
-            elif form is Band.OPEN:
-                canvas.rect(left + 0.35, y, each - 0.7, band, style.paper, style.deep, 0.7, 1.2, corners)
-            else:
-                canvas.rect(left, y, each, band, style.tint, radius=1.2, corners=corners)
-                canvas.rect(left, y + band - 0.9, each, 0.9, style.deep)
-        title = context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title")
+        _plate(canvas, context, phase, title, (left, y, each, band), max(0.0, side), points)
+
+
+def _plate(
+    canvas: Canvas,
+    context: SheetContext,
+    phase: Phase,
+    title: str,
+    place: tuple[float, float, float, float],
+    side: float,
+    points: float,
+) -> None:
+    """A band in the form of the theme with the title, the picture in a frame below it."""
+    x, y, width, band = place
+    style = style_of(phase.theme, context.tone)
+    has_picture = side >= _LEAST_PICTURE
+    with canvas.artefact():
+        if has_picture:
+            canvas.rect(x, y + band, width, side + 1.6, style.paper, style.line, style.line_width(0.35))
+    colour = _plate_band(canvas, context, phase, place)
+    canvas.text(
+        title,
+        x + 1,
+        y + band / 2,
+        width - 2,
+        points,
+        "plate",
+        canvas.face(700),
+        lines=2,
+        height=band - 2.4,
+        valign="middle",
+        align="center",
+        colour=colour,
+        message=f"{context.protocol.id}/phase/{phase.id}/title",
+        wanted=12,
+    )
+    if has_picture:
+        step = _emblem(context, phase)
+        left, words = x + (width - side) / 2, context.picture_words(step)
+        canvas.picture(step.picture, left, y + band + 0.8, side, words, style.palette)
+
+
+def _plate_band(
+    canvas: Canvas, context: SheetContext, phase: Phase, place: tuple[float, float, float, float]
+) -> str:
+    x, y, width, height = place
+    style, form = style_of(phase.theme, context.tone), THEMES[phase.theme].band
+    corners = (True, True, False, False)
+    with canvas.artefact():
+        if form is Band.FILLED:
+            canvas.rect(x, y, width, height, style.deep, radius=1.2, corners=corners)
+            return style.paper
+        if form is Band.OPEN:
+            canvas.rect(x + 0.35, y, width - 0.7, height, style.paper, style.deep, 0.7, 1.2, corners)
+        else:
+            canvas.rect(x, y, width, height, style.tint, radius=1.2, corners=corners)
+            canvas.rect(x, y + height - 0.9, width, 0.9, style.deep)
+    return style.ink
+
+
+def _rows_of_plates(
+    canvas: Canvas, context: SheetContext, titles: list[str], place: tuple[float, float, float, float]
+) -> None:
+    """One phase a row: its picture, its title beside it."""
+    x, y, width, height = place
+    gap = 1.6
+    row = min(20.0, (height - gap * (len(titles) - 1)) / len(titles))
+    side = row - 1.2 if row - 1.2 >= _LEAST_PICTURE else 0.0
+    start = side + 2.0 if side else 0.0
+    for index, (phase, title) in enumerate(zip(context.protocol.phases, titles, strict=True)):
+        top = y + index * (row + gap)
+        band = (x + start, top, width - start, row)
+        colour = _plate_band(canvas, context, phase, band)
+        lines = 2 if row >= 8 else 1
         canvas.text(
             title,
-            left + 1,
-            y + band / 2,
-            each - 2,
+            band[0] + 2,
+            top + row / 2,
+            band[2] - 4,
             12,
             "plate",
-            canvas.face(700),
-            floor=7.5,
-            lines=2,
-            height=band - 1.4,
+            canvas.face(700, leading=1.05),
+            floor=7,
+            lines=lines,
+            height=row - 1.6,
             valign="middle",
-            align="center",
             colour=colour,
+            message=f"{context.protocol.id}/phase/{phase.id}/title",
         )
-        step = _emblem(context, phase)
-        canvas.picture(
-            step.picture,
-            left + (each - side) / 2,
-            y + band + 0.8,
-            side,
-            context.picture_words(step),
-            style.palette,
-        )
+        if side:
+            step = _emblem(context, phase)
+            palette = style_of(phase.theme, context.tone).palette
+            canvas.picture(step.picture, x, top + 0.6, side, context.picture_words(step), palette)
 
 
 def _emblem(context: SheetContext, phase: Phase) -> Step:
@@ -141,126 +278,7 @@ def _emblem(context: SheetContext, phase: Phase) -> Step:
     return phase.steps[len(phase.steps) // 2]
 
 
-def rule_panel(canvas: Canvas, context: SheetContext, phase: Phase) -> Canvas:
-    """The stop rule, what goes into which container, and the key to the critical mark."""
-    style, wording = canvas.style, context.wording
-    inner = canvas.width - 2 * _MARGIN
-    middle = _MARGIN + 4.5
-    with canvas.artefact():
-        canvas.rect(_MARGIN, _MARGIN, inner, 9, style.ink, radius=1.2)
-    tag = parts.draft_tag(canvas, context, _MARGIN + inner - 2, middle, 4.4, 7.5, style.paper, is_at_end=True)
-    with canvas.group(structure=Structure.HEADING_2):
-        canvas.text(
-            wording.fixed(phase.rule_kind),
-            _MARGIN + 2.4,
-            middle,
-            inner - tag - 6,
-            13,
-            "panel-title",
-            canvas.face(700),
-            floor=9,
-            lines=1,
-            valign="middle",
-            colour=style.paper,
-        )
-    message = f"{context.protocol.id}/phase/{phase.id}/rule"
-    y = canvas.text(
-        wording.content(message),
-        _MARGIN + 1,
-        _MARGIN + 12.4,
-        inner - 2,
-        13.5,
-        "key-rule",
-        canvas.face(700),
-        floor=10.5,
-        lines=6,
-        message=message,
-    )
-    foot = canvas.height - _MARGIN - 7
-    _container_list(canvas, context, y + 3, foot - 2, inner)
-    if any(step.critical for step in context.protocol.steps):
-        with canvas.group("critical", "key", structure=Structure.PARAGRAPH):
-            canvas.rect(_MARGIN, foot, 7, 5.6, style.ink, radius=0.6)
-            canvas.ink_line(
-                wording.number(1),
-                _MARGIN,
-                7,
-                foot + 2.8,
-                10,
-                "number",
-                canvas.face(700),
-                colour=style.paper,
-                align="center",
-            )
-            canvas.text(
-                wording.fixed("critical"),
-                _MARGIN + 9.5,
-                foot + 2.8,
-                inner - 10,
-                9.5,
-                "legend",
-                canvas.face(600),
-                lines=1,
-                valign="middle",
-            )
-    return canvas
-
-
-def _container_list(canvas: Canvas, context: SheetContext, top: float, foot: float, width: float) -> None:
-    style, wording = canvas.style, context.wording
-    contents: dict[str, list[str]] = {}
-    for step in context.protocol.steps:
-        for action in step.actions:
-            if action.bin and action.item and action.bin in context.ward.fixtures:
-                names = contents.setdefault(action.bin, [])
-                name = context.garment_name(action.item)
-                if name not in names:
-                    names.append(name)
-    if not contents:
-        return
-    with canvas.artefact():
-        canvas.line(_MARGIN, top, _MARGIN + width, top, style.ink, 0.5)
-    heading = canvas.text(
-        wording.fixed("where-it-goes"),
-        _MARGIN,
-        top + 1.6,
-        width,
-        9.5,
-        "label",
-        canvas.face(700),
-        floor=8,
-        lines=1,
-    )
-    row = min(13.0, (foot - heading - 0.8) / len(contents))
-    with canvas.group(structure=Structure.LIST):
-        for index, (bin_id, names) in enumerate(contents.items()):
-            y = heading + 0.8 + index * row
-            fixture = context.ward.fixtures[bin_id]
-            with canvas.group("container-row", bin_id, structure=Structure.ITEM):
-                side = min(8.4, row - 2.2)
-                parts.container_tag(canvas, context, fixture, _MARGIN + 2, y + 1, side, side, with_word=False)
-                named = context.container_name(fixture)
-                takes = wording.join(names)
-                canvas.text(
-                    wording.fixed("container-takes", container=named, items=takes) if named else takes,
-                    _MARGIN + 14,
-                    y + row / 2,
-                    width - 15,
-                    10.5,
-                    "contents",
-                    canvas.face(600),
-                    floor=8.5,
-                    lines=3,
-                    valign="middle",
-                    height=row - 0.6,
-                )
-                with canvas.artefact():
-                    canvas.line(
-                        _MARGIN, y + row, _MARGIN + width, y + row, style.line, style.line_width(0.25)
-                    )
-
-
-def back_panel(canvas: Canvas, context: SheetContext) -> Canvas:
+def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     """The code of the training page, the local-policy caution, control text and the ruler."""
     style, wording = canvas.style, context.wording
     inner = canvas.width - 2 * _MARGIN
@@ -295,7 +313,8 @@ def back_panel(canvas: Canvas, context: SheetContext) -> Canvas:
     )
     with canvas.artefact():
         canvas.line(_MARGIN, y + 2, _MARGIN + inner, y + 2, style.ink, 0.5)
-    page = wording.fixed("page-of", page=wording.number(1), pages=wording.number(1))
+    number, count = wording.number(fold.number), wording.number(fold.count)
+    page = wording.fixed("page-of", page=number, pages=count)
     sentence = wording.fixed("ruler", length=wording.millimetres(50))
     words_height = fit(sentence, canvas.face(), 7.5, 7, Room(inner)).measured.height
     foot = canvas.height - _MARGIN - words_height - 1.6

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure
@@ -12,6 +13,8 @@ UPPER_ROW = (7, 6, 5, 4)
 
 LOWER_ROW = (8, 1, 2, 3)
 """Panels of the lower row from left to right."""
+
+PANELS = 8
 
 _INK = "#14202C"
 
@@ -38,17 +41,24 @@ def leaves(is_right_to_left: bool) -> set[frozenset[int]]:
 
 
 def fold_eight(sheet: Sheet, width: float, height: float, paper: str) -> Sheet:
-    """Eight panels (``sheet.pages``) on one page of ``width`` x ``height`` mm, in reading order for readers.
+    """Eight panels (``sheet.pages``) a page of ``width`` x ``height`` mm, in reading order for readers.
 
     Fold ticks stand in the margins only; dashes show the slit.
     """
-    if len(sheet.pages) != 8:
+    if not sheet.pages or len(sheet.pages) % PANELS:
         raise ValueError(f"a folded sheet holds eight panels, not {len(sheet.pages)}")
-    upper, lower = fold_rows(sheet.is_right_to_left)
+    folded = [
+        _fold(sheet.pages[start : start + PANELS], sheet.is_right_to_left, width, height)
+        for start in range(0, len(sheet.pages), PANELS)
+    ]
+    return replace(sheet, pages=tuple(folded), paper=paper)
+
+
+def _fold(pages: Sequence[Page], is_right_to_left: bool, width: float, height: float) -> Page:
+    upper, lower = fold_rows(is_right_to_left)
     panel_width, panel_height = width / 4, height / 2
     placed: list[Mark] = []
-    for number in range(1, 9):
-        page = sheet.pages[number - 1]
+    for number, page in enumerate(pages, start=1):
         if number in lower:
             transform = translation(lower.index(number) * panel_width, panel_height)
         else:
@@ -63,8 +73,7 @@ def fold_eight(sheet: Sheet, width: float, height: float, paper: str) -> Sheet:
             )
         )
     placed.append(_fold_marks(width, height))
-    margin = min(page.margin for page in sheet.pages)
-    return replace(sheet, pages=(Page(width, height, tuple(placed), margin),), paper=paper)
+    return Page(width, height, tuple(placed), min(page.margin for page in pages))
 
 
 def _fold_marks(width: float, height: float) -> Group:
