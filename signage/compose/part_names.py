@@ -18,6 +18,7 @@ PART_NAMES = {
     "over": "line above the title",
     "plate": "title on the cover",
     "draft": "draft mark",
+    "draft-sentence": "draft sentence",
     "draft-sentence": "sentence that it is a draft",
     "ribbon": "sentence along the edges",
     "key-word": "word of the rule box",
@@ -55,6 +56,8 @@ PART_NAMES = {
     "container-word": "word under a bin",
     "contents": "list of what goes where",
     "memory-aid": "sentence on the cover",
+    "cautions": "sentence on the cover about cautions",
+    "sheet": "number of the sheet",
     "panel-title": "head of a panel",
     "picture": "picture of a step",
 }

@@ -252,7 +252,7 @@ def _container_row(context: SheetContext, bin_id: str, names: Sequence[str], wid
     height = max(_SIDE + 2.2, found.measured.ink_height + 2.4)
 
     def draw(canvas: Canvas, y: float) -> None:
-        with canvas.group("container-row", bin_id, structure=Structure.ITEM):
+        with canvas.group("container-row", bin_id, structure=Structure.PARAGRAPH):
             top = y + (height - _SIDE) / 2
             parts.container_tag(canvas, context, fixture, MARGIN + 2, top, _SIDE, _SIDE, with_word=False)
             canvas.text(
