@@ -19,7 +19,6 @@ PART_NAMES = {
     "plate": "title on the cover",
     "draft": "draft mark",
     "draft-sentence": "draft sentence",
-    "draft-sentence": "sentence that it is a draft",
     "ribbon": "sentence along the edges",
     "key-word": "word of the rule box",
     "key-rule": "rule box",
