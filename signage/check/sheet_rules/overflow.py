@@ -1,6 +1,7 @@
 """Text that does not fit its box at the smallest size its role may have."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
 from signage.compose.part_names import overflow_message
@@ -19,10 +20,15 @@ EXPLANATION = Explanation(
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text that is left over."""
-    wording = subject.context.wording
+    wording, library = subject.context.wording, subject.context.library
     for overflow in subject.sheet.overflows:
         text = overflow.message or wording.context_of(overflow.text, subject.context.protocol.id)
-        yield subject.text_problem(EXPLANATION, overflow_message(overflow), text)
+        problem = subject.text_problem(EXPLANATION, overflow_message(overflow), text)
+        shown = overflow.text.strip("\u2066\u2067\u2068\u2069")
+        if text is None and shown and shown in library.training_address:
+            hint = "Shorten the training address: give the server a shorter name."
+            problem = replace(problem, place=library.at("training_address"), hint=hint)
+        yield problem
 
 
 RULE = SheetRule(EXPLANATION, find)

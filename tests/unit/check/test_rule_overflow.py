@@ -18,5 +18,13 @@ def test_a_text_that_is_left_over_is_named_with_step_locale_and_millimetres():
     assert problem.place.path.endswith("layered-protection.yaml")
 
 
+def test_an_address_that_is_too_long_leads_to_the_line_that_it_stands_in():
+    address = demo.project().library.training_address.removeprefix("http://")
+    over = Overflow("control", None, f"\u2066{address}\u2069", 2.8)
+    (problem,) = found(RULE, replace(demo.sheet(phase="take-off"), overflows=(over,)), demo.context())
+    assert problem.place == demo.project().library.at("training_address")
+    assert problem.hint.startswith("Shorten the training address")
+
+
 def test_the_demo_fits():
     assert not found(RULE, demo.sheet(phase="take-off"), demo.context())
