@@ -17,12 +17,21 @@ from signage.load.kinds import IDENTIFIER
 from signage.load.suggestion import shorten
 from signage.load.yaml_reader import read_yaml
 
+LARGEST_SCENE = 64_000
+"""Bytes; the longest scene that ships has 2,500."""
+
 
 def scene_problems(files: Sequence[Path], shipped: Collection[str]) -> Iterator[Problem]:
     """Problems of syntax and of names; ``shipped`` are the names of the pictures of the programme."""
     for file in files:
         place = Place(shown_path(file))
-        yield from read_yaml(file)[1]
+        if _size(file) > LARGEST_SCENE:
+            message = (
+                f"{place} has {_size(file) / 1e3:.0f} kB; a scene has at most {LARGEST_SCENE / 1e3:.0f} kB."
+            )
+            yield faults.TOO_LARGE.at(place, message, "Draw with fewer layers and points: docs/pictures.md.")
+        else:
+            yield from read_yaml(file)[1]
         if IDENTIFIER.fullmatch(file.stem) is None:
             message = f"The file name '{shorten(file.stem)}' is not written as the name of a picture."
             yield faults.MALFORMED_NAME.at(place, message)
@@ -30,3 +39,11 @@ def scene_problems(files: Sequence[Path], shipped: Collection[str]) -> Iterator[
             message = f"A picture that ships with the programme is named '{file.stem}' already."
             hint = f"Give the file another name, such as 'our-{file.stem}.yaml'."
             yield faults.REPEATED_KEY.at(place, message, hint)
+
+
+def _size(file: Path) -> int:
+    """The bytes of a file; none where it cannot be looked at, which reading it will tell."""
+    try:
+        return file.stat().st_size
+    except OSError:
+        return 0

@@ -31,6 +31,7 @@ from signage.pictograms.kit.paths import (
     rounded_rectangle,
     spline,
 )
+from signage.pictograms.reported import reported
 from signage.pictograms.schema import CLOSED_FORMS, Curve, Layer, SceneFile, ShapeMember
 
 _RADIUS = 3.0
@@ -38,10 +39,11 @@ _RADIUS = 3.0
 
 @dataclass(frozen=True, slots=True)
 class LayerFaultError(Exception):
-    """Why a layer cannot be drawn, and which of its keys says so."""
+    """Why a layer cannot be drawn, which of its keys says so, and whether it draws too far or too much."""
 
     location: tuple[str | int, ...]
     message: str
+    is_beyond_bounds: bool = False
 
 
 def build_scene(scene: SceneFile) -> tuple[Node, ...]:
@@ -95,8 +97,13 @@ def _layer_node(layer: Layer, focus: str, is_item: bool, location: tuple[str | i
     try:
         node = _content(layer, focus, is_item, location)
         within = _members(layer.within) if layer.within is not None else ()
+    except ValidationError as error:
+        found = reported(error.errors())
+        at = (*location, "args", *found[0].location[:1])
+        told = f"layer {layer.id!r}: {'; '.join(fault.message for fault in found)}"
+        raise LayerFaultError(at, told, any(fault.is_beyond_bounds for fault in found)) from error
     except ValueError as error:
-        raise LayerFaultError(location, f"layer {layer.id!r}: {_plain(error)}") from error
+        raise LayerFaultError(location, f"layer {layer.id!r}: {error}") from error
     placed = Group(
         (node,),
         _transform(layer),
@@ -108,14 +115,6 @@ def _layer_node(layer: Layer, focus: str, is_item: bool, location: tuple[str | i
     if layer.mirror_at is None:
         return placed
     return group(placed, group(placed, transform=mirroring(layer.mirror_at)))
-
-
-def _plain(error: ValueError) -> str:
-    if isinstance(error, ValidationError):
-        return "; ".join(
-            f"{'.'.join(str(word) for word in fault['loc'])}: {fault['msg']}" for fault in error.errors()
-        )
-    return str(error)
 
 
 def _content(layer: Layer, focus: str, is_item: bool, location: tuple[str | int, ...]) -> Node:

@@ -36,6 +36,14 @@ ACCENT = InputFault(
     "style: accent on the bin of a scene whose focus is the apron",
     "Only the focus is painted in the accent: give the others ink, tone or paper.",
 )
+BOUNDS = InputFault(
+    "PIC-5",
+    "beyond-bounds",
+    "A number, a count or the amount of drawing in a scene lies beyond what any picture needs.",
+    "Outlines are joined by arithmetic that would take hours, and all memory, for what nobody can see.",
+    "arc: [48, 48, 30, 0, 9000000]",
+    "Look for a slip of the keys, or draw with fewer points; docs/pictures.md names the bounds.",
+)
 
-RULES: tuple[InputFault, ...] = (SCENE, LAYER, FOCUS, ACCENT)
+RULES: tuple[InputFault, ...] = (SCENE, LAYER, FOCUS, ACCENT, BOUNDS)
 """Every fault in the order of its code, for explanations."""

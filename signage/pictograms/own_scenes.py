@@ -11,12 +11,8 @@ from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.pictograms import faults
-from signage.pictograms.kit.nodes import CANVAS
 from signage.pictograms.picture import compiled, compiled_scene
 from signage.pictograms.scenes import Scene, add_scene, load_scene
-
-_FARTHEST = 100 * CANVAS
-"""No coordinate of a picture lies farther from its canvas, even before it is cropped."""
 
 
 def read_scenes(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Scene], list[Problem]]:
@@ -42,10 +38,6 @@ def read_scenes(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Scene], lis
 
 def _why_undrawable(scene: Scene) -> str:
     """Why the outlines of a scene cannot be joined; empty where they can."""
-    for operation in scene.operations:
-        numbers = [value for segment in operation.path for value in segment[1:] if isinstance(value, float)]
-        if not all(abs(value) <= _FARTHEST for value in (*numbers, operation.width)):
-            return f"a coordinate of {operation.role!r} lies far outside the canvas"
     try:
         compiled(scene.operations)
     except pathops.PathOpsError:

@@ -12,6 +12,7 @@ from pydantic import ValidationError
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.pictograms import faults
+from signage.pictograms.reported import reported
 from signage.pictograms.schema import SceneFile
 
 Location = tuple[str | int, ...]
@@ -20,6 +21,7 @@ Location = tuple[str | int, ...]
 @dataclass(slots=True)
 class _Reader:
     path: str
+    scalars: yaml.SafeLoader = field(default_factory=lambda: yaml.SafeLoader(""))
     places: dict[Location, Place] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
 
@@ -34,7 +36,7 @@ class _Reader:
     def _scalar(self, node: yaml.Node) -> Any:
         """A number, a text, yes or no; what looks like a date or a number and is none stays a text."""
         try:
-            return yaml.SafeLoader("").construct_object(node)
+            return self.scalars.construct_object(node)
         except ValueError:
             return str(node.value)
 
@@ -93,12 +95,14 @@ def read_scene(file: FilePath, name: str) -> ReadScene:
         scene = SceneFile.model_validate(values)
     except ValidationError as error:
         found = [
-            _problem(
-                read.place(tuple(fault["loc"])),
-                f"{'.'.join(str(word) for word in fault['loc']) or 'scene'}: {fault['msg']}",
+            faults.BOUNDS.at(read.place(fault.location), fault.message)
+            if fault.is_beyond_bounds
+            else _problem(
+                read.place(fault.location),
+                fault.message,
                 "docs/pictures.md lists the keys of scenes, layers and paths with their forms.",
             )
-            for fault in error.errors()
+            for fault in reported(error.errors())
         ]
         return ReadScene(None, reader.places, (*reader.problems, *found))
     return ReadScene(scene, reader.places, tuple(reader.problems))

@@ -15,6 +15,7 @@ from signage.ground.problem import Problem
 from signage.model.messages import Message, MessageRole
 from signage.pictograms import faults
 from signage.pictograms.build import LayerFaultError, build_scene
+from signage.pictograms.burden import crowding, overload
 from signage.pictograms.kit.nodes import ITEM, Node, Operation, flatten
 from signage.pictograms.reading import ReadScene, read_scene
 from signage.pictograms.schema import Gloss, MirrorRule, SceneFile, Theme
@@ -53,11 +54,7 @@ def load_scene(file: FilePath, shown: str = "") -> Scene:
     read = read_scene(file, shown or f"scenes/{file.name}")
     if read.scene is None or read.problems:
         raise UnreadableInputError(read.problems)
-    try:
-        nodes = build_scene(read.scene)
-    except LayerFaultError as fault:
-        place = read.place(fault.location)
-        raise UnreadableInputError([faults.LAYER.at(place, fault.message)]) from fault
+    nodes = _nodes(read.scene, read)
     problems = [*_focus_problems(read.scene, read), *_accent_problems(nodes, read)]
     if problems:
         raise UnreadableInputError(problems)
@@ -75,6 +72,22 @@ def load_scene(file: FilePath, shown: str = "") -> Scene:
         read.place(("alt",)),
         frozenset(source.alike),
     )
+
+
+def _nodes(scene: SceneFile, read: ReadScene) -> tuple[Node, ...]:
+    """The nodes of the layers. Raises UnreadableInputError where one cannot be drawn or draws too much."""
+    crowd = crowding(scene.layers)
+    if crowd is not None:
+        raise UnreadableInputError([faults.BOUNDS.at(read.place(crowd.location), crowd.message)])
+    try:
+        nodes = build_scene(scene)
+    except LayerFaultError as fault:
+        kind = faults.BOUNDS if fault.is_beyond_bounds else faults.LAYER
+        raise UnreadableInputError([kind.at(read.place(fault.location), fault.message)]) from fault
+    excess = overload(nodes)
+    if excess is not None:
+        raise UnreadableInputError([faults.BOUNDS.at(read.place(excess.location), excess.message)])
+    return nodes
 
 
 def _focus_problems(scene: SceneFile, read: ReadScene) -> list[Problem]:

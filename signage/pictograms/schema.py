@@ -4,18 +4,32 @@ from __future__ import annotations
 
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import BaseModel, ConfigDict, Field, field_validator, model_validator
 
+from signage.pictograms.kit.bounds import (
+    LONGEST_ARC,
+    MOST_LAYERS,
+    MOST_MEMBERS,
+    MOST_POINTS,
+    Angle,
+    BeyondBoundsError,
+    Coordinate,
+    Scale,
+    Width,
+    bounded,
+)
 from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import Style
+from signage.pictograms.kit.paths import parse_path
 
 ALTERNATIVE_BUDGET = 90
 """Characters of the sentence that stands for a picture where it is not seen."""
 
 Theme = Literal["don", "doff", "hands"]
 MirrorRule = Literal["never", "with-layout"]
-Joint = Annotated[tuple[float, float, float], Field(description="x, y and radius")]
-Radii = float | list[float]
+Joint = Annotated[tuple[Coordinate, Coordinate, Coordinate], Field(description="x, y and radius")]
+Radii = Coordinate | Annotated[list[Coordinate], Field(max_length=MOST_POINTS)]
+Extent = tuple[Coordinate, Coordinate, Coordinate, Coordinate]
 
 
 class _Strict(BaseModel):
@@ -25,15 +39,15 @@ class _Strict(BaseModel):
 class Curve(_Strict):
     """One outline: exactly one of the forms; ``radius`` softens polygons and rectangles."""
 
-    line: list[PlacePoint] | None = Field(default=None, min_length=2)
-    spline: list[PlacePoint] | None = Field(default=None, min_length=2)
-    loop: list[PlacePoint] | None = Field(default=None, min_length=3)
-    polygon: list[PlacePoint] | None = Field(default=None, min_length=3)
-    rectangle: tuple[float, float, float, float] | None = None
-    ellipse: tuple[float, float, float, float] | None = None
-    circle: tuple[float, float, float] | None = None
-    arc: tuple[float, float, float, float, float] | None = None
-    limb: list[Joint] | None = Field(default=None, min_length=2)
+    line: list[PlacePoint] | None = Field(default=None, min_length=2, max_length=MOST_POINTS)
+    spline: list[PlacePoint] | None = Field(default=None, min_length=2, max_length=MOST_POINTS)
+    loop: list[PlacePoint] | None = Field(default=None, min_length=3, max_length=MOST_POINTS)
+    polygon: list[PlacePoint] | None = Field(default=None, min_length=3, max_length=MOST_POINTS)
+    rectangle: Extent | None = None
+    ellipse: Extent | None = None
+    circle: tuple[Coordinate, Coordinate, Coordinate] | None = None
+    arc: tuple[Coordinate, Coordinate, Coordinate, Angle, Angle] | None = None
+    limb: list[Joint] | None = Field(default=None, min_length=2, max_length=MOST_POINTS)
     path: str | None = None
     radius: Radii | None = None
 
@@ -53,6 +67,25 @@ class Curve(_Strict):
             raise ValueError("a rectangle has one radius for all its corners")
         return self
 
+    @field_validator("arc")
+    @classmethod
+    def _turns_once(cls, arc: tuple[float, ...] | None) -> tuple[float, ...] | None:
+        if arc is not None and abs(arc[4] - arc[3]) > LONGEST_ARC:
+            turn = abs(arc[4] - arc[3])
+            raise BeyondBoundsError(f"{turn:g} degrees were found; at most {LONGEST_ARC:g} were wanted")
+        return arc
+
+    @field_validator("path")
+    @classmethod
+    def _is_short(cls, path: str | None) -> str | None:
+        segments = parse_path(path) if path is not None else ()
+        if len(segments) > MOST_POINTS:
+            found = f"{len(segments)} commands were found"
+            raise BeyondBoundsError(f"{found}; at most {MOST_POINTS} were wanted")
+        for segment in segments:
+            bounded(segment)
+        return path
+
 
 CURVE_FORMS = ("line", "spline", "loop", "polygon", "rectangle", "ellipse", "circle", "arc", "limb", "path")
 """The forms of a curve: ``loop`` is a closed spline, ``arc`` is x, y, radius, first and last angle."""
@@ -64,7 +97,7 @@ CLOSED_FORMS = frozenset({"loop", "polygon", "rectangle", "ellipse", "circle", "
 class ShapeMember(Curve):
     """A piece of a shape: a closed form, or any form with a width."""
 
-    width: float | None = Field(default=None, gt=0)
+    width: Width | None = Field(default=None, gt=0)
 
 
 class Layer(_Strict):
@@ -76,27 +109,27 @@ class Layer(_Strict):
     args: dict[str, Any] = Field(default_factory=dict)
     path: Curve | None = None
     arrow: Curve | None = None
-    shape: list[ShapeMember] | None = Field(default=None, min_length=1)
-    group: list[Layer] | None = Field(default=None, min_length=1)
+    shape: list[ShapeMember] | None = Field(default=None, min_length=1, max_length=MOST_MEMBERS)
+    group: list[Layer] | None = Field(default=None, min_length=1, max_length=MOST_LAYERS)
 
     style: Style | None = None
-    width: float | None = Field(default=None, gt=0)
-    casing: float | None = Field(default=None, ge=0)
-    head: float | None = Field(default=None, gt=0)
+    width: Width | None = Field(default=None, gt=0)
+    casing: Width | None = None
+    head: Width | None = Field(default=None, gt=0)
     both: bool = False
-    outline: float | None = Field(default=None, ge=0)
-    halo: float | None = Field(default=None, ge=0)
+    outline: Width | None = None
+    halo: Width | None = None
     only: Literal["all", "fill", "outline"] = "all"
 
     at: PlacePoint = (0.0, 0.0)
-    rot: float = 0.0
-    scale: float | tuple[float, float] = 1.0
+    rot: Angle = 0.0
+    scale: Scale | tuple[Scale, Scale] = 1.0
     flip: bool = False
     about: PlacePoint | None = None
-    crop: tuple[float, float, float, float] | None = None
-    within: list[ShapeMember] | None = Field(default=None, min_length=1)
-    keep: float | None = None
-    mirror_at: float | None = None
+    crop: Extent | None = None
+    within: list[ShapeMember] | None = Field(default=None, min_length=1, max_length=MOST_MEMBERS)
+    keep: Coordinate | None = None
+    mirror_at: Coordinate | None = None
 
     @model_validator(mode="after")
     def _has_one_content(self) -> Self:
@@ -127,6 +160,6 @@ class SceneFile(_Strict):
     mirror: MirrorRule = "never"
     gloss: Gloss
     alt: str = Field(min_length=8, max_length=ALTERNATIVE_BUDGET, pattern=r"^[^{}]*$")
-    layers: list[Layer] = Field(min_length=1)
+    layers: list[Layer] = Field(min_length=1, max_length=MOST_LAYERS)
     cropped: list[Literal["left", "right", "top", "bottom"]] = Field(default_factory=list)
     alike: list[str] = Field(default_factory=list)

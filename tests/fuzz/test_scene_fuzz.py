@@ -1,13 +1,14 @@
 """Whatever stands in a scene file, it is drawn or comes back as problems with a place."""
 
 import copy
+import time
 
 import pytest
 import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from signage.load.yaml_reader import read_yaml
+from signage.load.scene_files import scene_problems
 from signage.pictograms.own_scenes import read_scenes
 
 SOUND = yaml.safe_load("""\
@@ -24,14 +25,53 @@ layers:
   - {id: move, arrow: {arc: [48, 46, 30, -150, -120]}, mirror_at: 48}
 """)
 
+numbers = st.one_of(
+    st.integers(-(10**9), 10**9), st.floats(allow_nan=True), st.integers(-720, 720), st.floats(-96, 96)
+)
+points = st.lists(st.lists(st.integers(-10, 110), min_size=2, max_size=2), min_size=2, max_size=130)
 odd = st.one_of(
     st.none(),
     st.booleans(),
-    st.integers(-(10**6), 10**6),
-    st.floats(allow_nan=True),
+    numbers,
+    points,
     st.text(max_size=6),
     st.sampled_from(["side.nose", "M 0 0 L", "ground", "lining", [], {}, [[1, 1], [1, 1]], "2001-99-99"]),
 )
+curves = st.one_of(
+    st.tuples(st.sampled_from(["line", "spline", "loop", "polygon"]), points).map(lambda pair: dict([pair])),
+    st.lists(numbers, min_size=5, max_size=5).map(lambda values: {"arc": values}),
+    st.lists(numbers, min_size=3, max_size=3).map(lambda values: {"circle": values}),
+    points.map(lambda each: {"path": "M " + " L ".join(f"{x} {y}" for x, y in each)}),
+)
+parts = st.sampled_from(
+    [("bars", "count"), ("germ", "knobs"), ("water", "jets"), ("speckle", "rows"), ("clipboard", "rows")]
+)
+drawn = st.one_of(
+    curves.map(lambda curve: {"path": curve, "width": 2}),
+    curves.map(lambda curve: {"arrow": curve}),
+    st.lists(curves, min_size=1, max_size=5).map(lambda each: {"shape": [{**c, "width": 3} for c in each]}),
+    st.tuples(parts, numbers).map(lambda it: {"part": it[0][0], "args": {it[0][1]: it[1]}}),
+)
+placings = st.fixed_dictionaries(
+    {},
+    optional={
+        "at": st.lists(numbers, min_size=2, max_size=2),
+        "rot": numbers,
+        "scale": numbers,
+        "mirror_at": numbers,
+        "within": st.lists(curves, min_size=1, max_size=2),
+        "style": st.sampled_from(["ink", "tone", "paper", "lining", "ground"]),
+    },
+)
+layers = st.recursive(
+    st.tuples(drawn, placings).map(lambda it: {"id": "x", **it[0], **it[1]}),
+    lambda inner: st.tuples(st.lists(inner, min_size=1, max_size=4), placings, st.integers(1, 60)).map(
+        lambda it: {"id": "x", "group": it[0] * it[2], **it[1]}
+    ),
+    max_leaves=6,
+)
+FEW_SECONDS = 10
+"""Processor time that reading one scene of at most 64 kB may take, compiling it included."""
 
 
 @pytest.fixture(scope="module", autouse=True)
@@ -62,10 +102,28 @@ def test_a_spoilt_value(tmp_path_factory, path, value, is_left_out):
         del holder[path[-1]]
     else:
         holder[path[-1]] = value
-    file = tmp_path_factory.mktemp("scene") / "our-card.yaml"
-    file.write_text(yaml.safe_dump(scene, allow_unicode=True), encoding="utf-8")
-    if read_yaml(file)[1]:
+    assert_is_drawn_or_refused(tmp_path_factory.mktemp("scene") / "our-card.yaml", scene)
+
+
+@settings(max_examples=30)
+@given(st.lists(layers, min_size=1, max_size=3))
+def test_a_scene_that_draws_too_far_or_too_much(tmp_path_factory, added):
+    scene = {**SOUND, "layers": [SOUND["layers"][3], *added]}
+    assert_is_drawn_or_refused(tmp_path_factory.mktemp("scene") / "our-card.yaml", scene)
+
+
+def assert_is_drawn_or_refused(file, scene):
+    file.write_text(yaml.dump(scene, allow_unicode=True, Dumper=PlainDumper), encoding="utf-8")
+    if list(scene_problems([file], ())):
         return
+    start = time.process_time()
     scenes, problems = read_scenes([(file, "content/scenes/our-card.yaml")])
+    assert time.process_time() - start < FEW_SECONDS
     assert len(scenes) + bool(problems) == 1
     assert all(problem.place.path and problem.message and problem.hint for problem in problems)
+
+
+class PlainDumper(yaml.SafeDumper):
+    """Writes repeated values out in full, as a scene must."""
+
+    ignore_aliases = staticmethod(lambda _: True)

@@ -8,6 +8,7 @@ from typing import Annotated
 
 from pydantic import BeforeValidator
 
+from signage.pictograms.kit.bounds import Coordinate
 from signage.pictograms.kit.paths import Point
 
 LANDMARKS: Mapping[str, Mapping[str, Point]] = {
@@ -92,5 +93,5 @@ def point_of(value: object) -> object:
     return (base[0] + float(x or 0), base[1] + float(y or 0))
 
 
-PlacePoint = Annotated[tuple[float, float], BeforeValidator(point_of)]
+PlacePoint = Annotated[tuple[Coordinate, Coordinate], BeforeValidator(point_of)]
 """A point given as two numbers or as the name of a landmark with an optional shift."""

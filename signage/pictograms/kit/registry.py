@@ -5,10 +5,11 @@ from __future__ import annotations
 import inspect
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, TypeVar, get_type_hints
+from typing import Annotated, Any, TypeVar, get_type_hints
 
-from pydantic import BaseModel, ConfigDict, create_model
+from pydantic import AfterValidator, BaseModel, ConfigDict, create_model
 
+from signage.pictograms.kit.bounds import bounded, countable
 from signage.pictograms.kit.nodes import Node
 
 Drawing = TypeVar("Drawing", bound=Callable[..., Node])
@@ -46,7 +47,7 @@ def part(name: str) -> Callable[[Drawing], Drawing]:
         hints = get_type_hints(draw, include_extras=True)
         fields: dict[str, Any] = {
             parameter.name: (
-                hints[parameter.name],
+                _within_bounds(hints[parameter.name]),
                 ... if parameter.default is inspect.Parameter.empty else parameter.default,
             )
             for parameter in inspect.signature(draw).parameters.values()
@@ -57,6 +58,11 @@ def part(name: str) -> Callable[[Drawing], Drawing]:
         return draw
 
     return register
+
+
+def _within_bounds(hint: Any) -> Any:
+    """The type of an argument with the bounds that hold for every part."""
+    return Annotated[hint, AfterValidator(countable if hint is int else bounded)]
 
 
 def part_named(name: str) -> Part | None:

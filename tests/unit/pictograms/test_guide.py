@@ -7,8 +7,10 @@ import pytest
 
 from signage.check.picture_rule import picture_subject
 from signage.check.registry import all_picture_rules
+from signage.load.scene_files import LARGEST_SCENE
+from signage.pictograms import burden
 from signage.pictograms.faults import RULES
-from signage.pictograms.kit import part_named, part_names
+from signage.pictograms.kit import bounds, part_named, part_names
 from signage.pictograms.kit.landmarks import LANDMARKS
 from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.schema import Curve, Layer, SceneFile
@@ -48,6 +50,15 @@ def test_the_example_can_be_drawn_and_is_clean(tmp_path):
     add_scenes(scenes)
     subject = picture_subject("example-of-the-guide")
     assert [problem.message for rule in all_picture_rules() for problem in rule.find(subject)] == []
+
+
+def test_the_bounds_stand_in_the_guide():
+    table = GUIDE.partition("## Bounds")[2].partition("## Parts")[0]
+    named = set(re.findall(r"\d+(?:\.\d+)?", table))
+    for module in (bounds, burden):
+        for name, value in vars(module).items():
+            assert not (name.isupper() and isinstance(value, int | float)) or f"{value:g}" in named, name
+    assert f"{LARGEST_SCENE / 1000:g} kB" in table
 
 
 def test_every_fault_of_a_scene_explains_itself():

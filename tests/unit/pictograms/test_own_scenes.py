@@ -57,9 +57,9 @@ def test_a_changed_scene_of_the_same_name_takes_its_place(added, tmp_path):
     [
         ("theme: don", "theme: red", "PIC-1"),
         ("alt: A hand", "alt: A {hand}", "PIC-1"),
-        ("[48, 28]", "[48, .nan]", "PIC-1"),
+        ("[48, 28]", "[48, .nan]", "PIC-5"),
         ("part: card", "part: cart", "PIC-2"),
-        ("[48, 28]", "[48, 1.0e+300]", "PIC-2"),
+        ("[48, 28]", "[48, 1.0e+300]", "PIC-5"),
         ("focus: card", "focus: cart", "PIC-3"),
         ("part: hand-open", "part: hand-open, style: accent", "PIC-4"),
     ],

@@ -41,7 +41,7 @@ def test_a_good_scene_is_read(tmp_path):
         ("at: [48, 70]", "at: [48]", "scenes/trial.yaml:6:37", "at.1"),
         ("at: [48, 70]", "at: side.nose+(1;2)", "scenes/trial.yaml:6:37", "is no point"),
         ("at: [48, 70]", "at: side.elbow", "scenes/trial.yaml:6:37", "the view side has no 'elbow'"),
-        ("at: [48, 70]", "args: {glove: inner}", "scenes/trial.yaml:6:5", "glove: Extra inputs"),
+        ("at: [48, 70]", "args: {glove: inner}", "scenes/trial.yaml:6:47", "glove: Extra inputs"),
         ("at: [48, 70]", "colour: red", "scenes/trial.yaml:6:41", "colour: Extra inputs"),
         ("{who: wearer, does", "{does", "scenes/trial.yaml:3:8", "gloss.who"),
         ("part: hand-open", "part: hand-open, style: accent", "scenes/trial.yaml:6:3", "'hand' is painted"),
