@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import os
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
@@ -14,6 +15,8 @@ from signage.check.picture_rule import picture_subject
 from signage.check.refused_sheet import refusal_problems
 from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
+from signage.check.stand_in import stand_in_problems
+from signage.compose.papers import paper_of
 from signage.compose.theme import Tone
 from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import RefusedError
@@ -23,6 +26,7 @@ from signage.model.mark import Mark
 from signage.project import Project, open_project
 from signage.release import Releases
 from signage.words.coverage import coverage_problems
+from signage.words.standin import STAND_INS
 
 
 @dataclass(frozen=True)
@@ -48,7 +52,8 @@ def check_project(
     requests = [each for each in wanted if releases.of(each.protocol, each.locale).is_worded]
     locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
-    drawn = _check_all(project, (*pictures, *requests), progress)
+    tried = stand_in_requests(project)
+    drawn = _check_all(project, (*pictures, *requests, *tried), progress)
     training = training_problems(
         project,
         [
@@ -63,7 +68,24 @@ def check_project(
     excused = excuse(looked_at, beyond_rehearsal(project.library.waivers), today)
     found = {*excused.standing, *excused.faults, *check_orders(project, today)}
     problems = sorted(found, key=_order)
-    return problems, LookedAt(len(project.messages), len(locales), len(requests), len(pictures))
+    return problems, LookedAt(len(project.messages), len(locales), len(requests) + len(tried), len(pictures))
+
+
+def stand_in_requests(project: Project) -> tuple[SheetRequest, ...]:
+    """Every kind of sheet of every protocol in every stand-in language, on the paper with least room."""
+    smallest: dict[tuple[str, str, str, str], SheetRequest] = {}
+    for each in requests_for(project, Wanted(locales=tuple(STAND_INS))):
+        key = (each.locale, each.protocol, each.kind, each.phase)
+        known = smallest.get(key)
+        if known is None or _room(each) < _room(known):
+            smallest[key] = each
+    return tuple(smallest.values())
+
+
+def _room(request: SheetRequest) -> float:
+    """Square millimetres; cards on their own have as much as cards on a sheet."""
+    paper = paper_of(request.paper)
+    return math.inf if request.paper == "A6" else paper.width * paper.height
 
 
 def check_orders(project: Project, today: date) -> list[Problem]:
@@ -83,6 +105,11 @@ def check_picture(project: Project, name: str) -> list[Problem]:
 
 def check_request(project: Project, request: SheetRequest) -> list[Problem]:
     """The findings of all sheet rules on one document."""
+    found = _check_sheet(project, request)
+    return stand_in_problems(found) if request.locale in STAND_INS else found
+
+
+def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
     protocol = project.library.protocols[request.protocol]
     try:
         sheet = compose_request(project, request)

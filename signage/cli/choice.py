@@ -11,9 +11,7 @@ from signage.compose.picture_documents import PICTURE_KINDS
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
 from signage.project import Project
-
-STAND_INS = ("en-XA", "ar-XB")
-"""Locales made from the source to try a layout; generated, never stored."""
+from signage.words.standin import STAND_INS
 
 
 def chosen(

@@ -34,6 +34,9 @@ ABOVE_WORDS = 2.8
 
 _LEAST_BLOCK = 9.0
 LEAST_DETAIL = 11.5
+_RUNGS = ((24.0, LEAST_DETAIL), (20.0, 10.0), (17.0, 10.0), (15.0, 10.0))
+"""Most for headlines, least for details: the next where words leave the picture too little room."""
+
 LEAST_RULED = 9.0
 RULED: tuple[StepField, ...] = ("why", "caution")
 LABELS = (*RULED, "stop")
@@ -117,8 +120,12 @@ def card_set(
     control = draft_height + max(
         side + 1.4, *(_control_height(context, phase, card, left) for phase, card, _ in steps)
     )
-    words = max(_words_height(context, numbered, inner, points, lines) for *_, numbered in steps)
-    free = height - MARGIN - control - words - TOP - ABOVE_WORDS
+    for smaller, detail in _RUNGS:
+        points = min(points, smaller)
+        words = max(_words_height(context, each, inner, points, lines, detail) for *_, each in steps)
+        free = height - MARGIN - control - words - TOP - ABOVE_WORDS
+        if free >= LEAST_PICTURE:
+            break
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
     zone = _zone_name(zones, Face(wording.tag, wording.script, 600), inner - RAIL - 1 - picture)
@@ -128,7 +135,12 @@ def card_set(
 
 
 def _words_height(
-    context: SheetContext, numbered: NumberedStep, width: float, points: float, lines: int
+    context: SheetContext,
+    numbered: NumberedStep,
+    width: float,
+    points: float,
+    lines: int,
+    detail_points: float,
 ) -> float:
     """What headline, detail and ruled rows of a step need at least."""
     wording, protocol, step = context.wording, context.protocol, numbered.step
@@ -137,7 +149,7 @@ def _words_height(
     height = fit(headline, face, points, points, Room(width, lines=lines)).measured.height
     detail = wording.step_text(protocol, step, "detail")
     if detail:
-        height += 2.4 + fit_detail(context, detail, width, None, LEAST_DETAIL).measured.height
+        height += 2.4 + fit_detail(context, detail, width, None, detail_points).measured.height
     for stack in (condition_stack(context, step, width), fact_stack(context, step, width)):
         if stack.pieces:
             height += stack.height(SIZES) + STACK_GAP
@@ -204,7 +216,10 @@ def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> l
             face = row_face(context, field)
             one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
             two = fit(text, face, 10, least_ruled(field), Room(width - label, lines=most_lines(field)))
-            found, lines = (two, most_lines(field)) if one.excess else (one, 1)
+            if two.excess:
+                two = fit(text, face, least_ruled(field), least_ruled(field), Room(width - label))
+            found = two if one.excess else one
+            lines = len(found.measured.lines)
             height = max(LEAST_ROW, found.measured.ink_height + 1.4)
             rows.append(RuledRow(field, word, message, text, label, lines, height))
     return rows

@@ -14,7 +14,7 @@ from signage.model.library import Phase, Step
 
 _MARGIN = 5.0
 _PAD = 4.0
-_LEAST_PICTURE = 9.0
+_LEAST_PICTURE = 15.0
 
 
 @dataclass(frozen=True)
