@@ -10,6 +10,7 @@ import demo
 import pytest
 from PIL import Image, ImageChops, ImageStat
 
+from signage.build import SheetRequest, compose_request
 from signage.ground.files import write_whole
 from signage.paint.pdf.document import paint_pdf
 from signage.paint.png import paint_png
@@ -20,18 +21,19 @@ DOTS_PER_INCH = 36
 BLOCK = 12
 """Side in pixels of the squares that are compared: 8.5 mm on paper."""
 
+PROTOCOL = "layered-protection"
 SHEETS = {
-    "poster-take-off-en-a3": {"kind": "poster", "tag": "en", "phase": "take-off", "paper": "A3"},
-    "poster-put-on-ar-a3": {"kind": "poster", "tag": "ar", "phase": "put-on", "paper": "A3"},
-    "pocket-hi-a4": {"kind": "pocket-checklist", "tag": "hi", "paper": "A4"},
-    "cards-am-a4": {"kind": "step-cards", "tag": "am", "paper": "A4"},
+    "poster-take-off-en-a3": SheetRequest(PROTOCOL, "en", "poster", "take-off", "A3"),
+    "poster-put-on-ar-a3": SheetRequest(PROTOCOL, "ar", "poster", "put-on", "A3"),
+    "pocket-hi-a4": SheetRequest(PROTOCOL, "hi", "pocket-checklist", "", "A4"),
+    "cards-am-a4": SheetRequest(PROTOCOL, "am", "step-cards", "", "A4"),
 }
 
 
 @pytest.mark.parametrize("name", SHEETS)
 def test_a_sheet_looks_as_it_did_when_somebody_looked_at_it(name, monkeypatch):
     monkeypatch.setattr(Project, "revision", lambda *_: "2345-6789")  # and with it the QR codes
-    first = paint_png(paint_pdf(demo.sheet(**SHEETS[name])), DOTS_PER_INCH)[0]
+    first = paint_png(paint_pdf(compose_request(demo.project(), SHEETS[name])), DOTS_PER_INCH)[0]
     golden = FOLDER / f"{name}.png"
     if not golden.exists():
         write_whole(golden, first)
