@@ -9,7 +9,7 @@ LONGEST_QUOTE = 80
 
 _ISOLATES = dict.fromkeys(map(ord, "\u2066\u2067\u2068\u2069"))
 _NO_BREAK_SPACE = {0xA0: " ", 0x202F: " "}
-_REORDERING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069\u2028\u2029")
+_REORDERING = frozenset("\u202a\u202b\u202c\u202d\u202e\u2028\u2029")
 """Signs that change the order of what stands after them (UAX #9), and separators of lines."""
 
 
@@ -29,10 +29,12 @@ def printable(text: str, *, is_line: bool = False) -> str:
     r"""The text with control characters written out, such as ``\x1b``: a terminal must not obey them.
 
     Also lone surrogates, which stand for bytes of file names that are no UTF-8, and signs that reorder
-    a line. Ends of lines and tabs stay, unless the text is to be one line.
+    a line; isolates, which stand round every value on a sheet, are left out. Ends of lines and tabs stay,
+    unless the text is to be one line.
     """
     if text.isascii() and text.isprintable():
         return text
+    text = text.translate(_ISOLATES)
     return "".join(sign if _is_harmless(sign, is_line) else _written_out(sign) for sign in text)
 
 

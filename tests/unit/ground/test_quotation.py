@@ -15,6 +15,7 @@ def test_nothing_that_a_terminal_obeys_is_left():
     # ECMA-48: ESC and CSI begin control functions, BEL rings; UAX #9: U+202E reverses what follows.
     assert printable("a\x1b[31mred\x9b2J\a") == r"a\x1b[31mred\x9b2J\x07"
     assert printable("out\u202efdp") == r"out\u202efdp"
+    assert printable("Rub \u206820 s\u2069") == "Rub 20 s"
     assert printable("line\nnext\ttab") == "line\nnext\ttab"
     assert printable("line\nnext", is_line=True) == r"line\nnext"
     assert printable("r\udce9sum\udce9") == r"r\udce9sum\udce9"
