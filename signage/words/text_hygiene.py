@@ -12,6 +12,7 @@ from signage.words.joiners import misplaced
 from signage.words.letters import faults_of_letters
 from signage.words.mojibake import garbled_part
 from signage.words.placeholders import without_placeholders
+from signage.words.settable import LONGEST_TEXT, MOST_MARKS, has_piled_marks
 from signage.words.unseen import IGNORABLE, is_blank
 
 Fault = tuple[str, str]
@@ -50,11 +51,6 @@ each has its letter as compatibility decomposition (UCD). Whole-word signs U+FDF
 _QUOTES = {
     "«": "»", "»": "«", "“": "”", "”": "”", "„": "“”", "‘": "’", '"': '"', "'": "'", "‹": "›", "「": "」",
 }  # fmt: skip
-LONGEST_TEXT = 1000
-"""Characters; source texts have at most 600, and the longest role a budget of 100."""
-
-_MOST_MARKS = 4
-"""Marks on one letter; Vietnamese, pointed Hebrew and Tibetan stacks have at most four."""
 
 
 def faults_of_text(text: str, tag: str, source: str | None = None) -> Iterator[Fault]:
@@ -137,14 +133,12 @@ def _unseen(text: str, tag: str) -> Iterator[Fault]:
 
 
 def _marks(text: str) -> Iterator[Fault]:
-    pile, before = 0, ""
+    if has_piled_marks(text):
+        yield "WD-31", f"more than {MOST_MARKS} marks stand on one letter"
+        return
+    before = ""
     for sign in unicodedata.normalize("NFC", text):
-        category = unicodedata.category(sign)
-        pile = pile + 1 if category in {"Mn", "Me"} else 0
-        if pile > _MOST_MARKS:
-            yield "WD-31", f"more than {_MOST_MARKS} marks stand on one letter"
-            return
-        if sign == before and category in {"Mn", "Mc"}:
+        if sign == before and unicodedata.category(sign) in {"Mn", "Mc"}:
             yield "WD-31", f"the sign U+{ord(sign):04X} stands twice on one letter"
             return
         before = sign

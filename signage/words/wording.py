@@ -30,6 +30,7 @@ from signage.words.placeholders import (
     placeholder_names,
 )
 from signage.words.po_reader import read_catalogue_file
+from signage.words.settable import reason_not_to_set
 from signage.words.standin import STAND_IN_NAMES, STAND_INS
 from signage.words.step_values import StepValues, values_of_step
 from signage.words.ties import tie
@@ -260,7 +261,7 @@ def open_wording(library: Library, messages: Sequence[Message], locales: Path, t
         for context, source in sources.items():
             is_own = kind not in needed
             texts[context] = (
-                _Text(source, place=places.get(context, NOWHERE))
+                _own_text(source, places.get(context, NOWHERE))
                 if is_own
                 else _text_of(entries[kind].get(context), source, file)
             )
@@ -306,11 +307,17 @@ def _entries(
     return entries
 
 
+def _own_text(source: str, place: Place) -> _Text:
+    """A text of the source language; also there some cannot be set."""
+    lack = reason_not_to_set(source)
+    return _Text(None, lack, place) if lack else _Text(source, place=place)
+
+
 def _text_of(entry: Entry | None, source: str, file: Place) -> _Text:
     place = file if entry is None else entry.place
     lack = _lack_of(entry, source)
     if entry is None or lack:
-        written = "" if entry is None or is_blank(entry.translation) else entry.translation
+        written = "" if entry is None or reason_not_to_set(entry.translation) else entry.translation
         return _Text(None, lack, place, as_written=written)
     is_checked = entry.state is EntryState.CHECKED and not entry.marks.is_machine
     return _Text(entry.translation, place=place, is_checked=is_checked)
@@ -326,7 +333,9 @@ def _lack_of(entry: Entry | None, source: str) -> str:
         return "its translation is marked as doubtful"
     if placeholder_names(entry.translation) != placeholder_names(source):
         return "its translation has other placeholders than its source text"
-    return _STRAY_BRACE if has_stray_brace(entry.translation) else ""
+    if has_stray_brace(entry.translation):
+        return _STRAY_BRACE
+    return reason_not_to_set(entry.translation)
 
 
 _SHORTEST_NAME = 8

@@ -218,3 +218,12 @@ def test_a_bin_without_a_letter_is_called_by_its_name(library, protocol, tmp_pat
     words = open_wording(changed, library_messages(changed), tmp_path, "en")
     text = words.step_text(changed.protocols["off"], put, "detail")
     assert text == f"Into {FSI}Linen bag{PDI}."
+
+
+def test_a_source_text_that_cannot_be_set_is_a_gap_in_its_own_language(library, messages, tmp_path):
+    """Three hundred marks on one letter would not fit into the numbers of a font (OpenType, glyf table)."""
+    named = replace(library, name="Harbour z" + "\u0324" * 300)
+    wording = open_wording(named, library_messages(named), tmp_path, "en")
+    assert wording.gaps == ("library/name",)
+    with pytest.raises(MissingMessageError, match="marks"):
+        wording.content("library/name")
