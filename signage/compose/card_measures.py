@@ -33,6 +33,7 @@ ABOVE_WORDS = 2.8
 """From the foot of the picture to the headline."""
 
 _LEAST_BLOCK = 9.0
+_UNDER_BLOCK = 26.0
 LEAST_DETAIL = 11.5
 _RUNGS = ((24.0, LEAST_DETAIL), (20.0, 10.0), (17.0, 10.0), (15.0, 10.0))
 """Most for headlines, least for details: the next where words leave the picture too little room."""
@@ -129,7 +130,7 @@ def card_set(
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
     zone = _zone_name(zones, Face(wording.tag, wording.script, 600), inner - RAIL - 1 - picture)
-    critical = measure(wording.fixed("critical"), Face(wording.tag, wording.script, 700), 9, inner).height
+    critical = critical_word(context, inner - RAIL - 1 - picture).fitted.measured.height
     number = _number_block(zone, critical + 1.4, picture)
     return CardSet(width, height, picture, side, points, lines, zone, number, draft_height, control)
 
@@ -260,6 +261,30 @@ def _zone_name(names: Sequence[str], face: Face, width: float) -> ZoneName:
         if not any(each.excess for each in found):
             break
     return ZoneName(size, lines, max(each.measured.height for each in found))
+
+
+@dataclass(frozen=True)
+class CriticalWord:
+    """The word under the block of a critical step, with the width of its box in millimetres."""
+
+    fitted: Fitted
+    width: float
+
+    @property
+    def is_centred(self) -> bool:
+        """Whether it stands under the middle of the block."""
+        return self.width <= _UNDER_BLOCK
+
+
+def critical_word(context: SheetContext, column: float) -> CriticalWord:
+    """On one line under the block, else in the column, on two lines where it must be."""
+    face = Face(context.wording.tag, context.wording.script, 700)
+    word = context.wording.fixed("critical")
+    for width, lines in ((_UNDER_BLOCK, 1), (column, 1), (column, 3)):
+        found = fit(word, face, 9, 7, Room(width, lines=lines))
+        if not found.excess:
+            break
+    return CriticalWord(found, width)
 
 
 def _number_block(zone: ZoneName, critical_word: float, picture: float) -> NumberBlock:

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, Speaking
-from signage.compose.typesetting import Face, line_width
+from signage.compose.typesetting import Face, Room, fit, line_width
 from signage.drawing.marks import Structure
 from signage.model.library import Fixture
 from signage.words.wording import Wording
@@ -63,9 +63,10 @@ def draft_tag(
             points,
             "draft",
             face,
+            floor=7,
             colour=colour,
             align="center",
-            height=height * 0.8,
+            height=height * 0.86,
         )
     return width
 
@@ -138,6 +139,9 @@ def ruler(
             colour=canvas.style.ink_2,
         )
     elif words == "after":
+        room = Room(14, lines=1)
+        if fit(length, canvas.face(), 7, 7, room).excess:  # the SI symbol is the same in every language
+            length = context.wording.code(f"{context.wording.number(50)} mm")
         canvas.text(
             length,
             x + RULER_MM + 1.2,
@@ -203,18 +207,25 @@ def container_tag(
                 align="center",
             )
     if with_word:
-        canvas.text(
-            word,
-            x - width,
-            bottom + 0.8 * height / 12,
-            width * 3,
-            max(7.0, 8.5 * height / 12),
-            "container-word",
-            canvas.face(),
-            align="center",
-            lines=1,
-            floor=7,
-        )
+        _container_word(canvas, word, x, bottom, width, height)
+
+
+def _container_word(canvas: Canvas, word: str, x: float, bottom: float, width: float, height: float) -> None:
+    """Centred under the silhouette; from its start where it is long, so that it stays in its card."""
+    face, points = canvas.face(), max(7.0, 8.5 * height / 12)
+    is_long = line_width(word, face, points) > width * 1.6
+    canvas.text(
+        word,
+        x - width * (0.2 if is_long else 1),
+        bottom + 0.8 * height / 12,
+        width * 3,
+        points,
+        "container-word",
+        face,
+        align="start" if is_long else "center",
+        lines=1,
+        floor=7,
+    )
 
 
 def tick_box(canvas: Canvas, x: float, y: float, side: float) -> None:

@@ -296,7 +296,7 @@ def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
         canvas.face(600),
         align="center",
         floor=9,
-        lines=1,
+        lines=2,
     )
     address = context.library.training_address.split("://", 1)[-1]
     y = canvas.text(

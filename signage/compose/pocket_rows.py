@@ -143,7 +143,8 @@ def condition_fit(context: SheetContext, numbered: NumberedStep, width: float) -
 
 def step_need(context: SheetContext, numbered: NumberedStep, width: float) -> float:
     """The height that the words of a row need."""
-    height = words_fit(context, numbered, width).measured.ink_height + _AIR
+    words = words_fit(context, numbered, width).measured
+    height = max(words.ink_height + _AIR, words.height + 0.6)
     condition = condition_fit(context, numbered, width)
     if condition is not None:
         height += condition.measured.height + 0.4
@@ -156,7 +157,8 @@ def step_need(context: SheetContext, numbered: NumberedStep, width: float) -> fl
 
 def zone_need(context: SheetContext, zone: str, name: str, width: float) -> float:
     """The height that the name of a zone needs."""
-    return zone_fit(context, zone, name, width).measured.ink_height + _AIR
+    found = zone_fit(context, zone, name, width).measured
+    return max(found.ink_height + _AIR, found.height + 0.9)
 
 
 def _fit_name(context: SheetContext, name: str) -> Fitted:

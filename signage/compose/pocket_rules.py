@@ -249,7 +249,7 @@ def _container_row(context: SheetContext, bin_id: str, names: Sequence[str], wid
     found = fit(words, face, _CONTENT_POINTS, 9, Room(room, lines=3))
     if found.excess:
         found = fit(words, face, 9, 9, Room(room))
-    height = max(_SIDE + 2.2, found.measured.ink_height + 2.4)
+    height = max(_SIDE + 2.2, found.measured.ink_height + 2.4, found.measured.height + 0.8)
 
     def draw(canvas: Canvas, y: float) -> None:
         with canvas.group("container-row", bin_id, structure=Structure.PARAGRAPH):

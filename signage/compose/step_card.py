@@ -21,6 +21,7 @@ from signage.compose.card_measures import (
     CardSet,
     card_lines,
     card_set,
+    critical_word,
     detail_face,
     draft_face,
     draft_sentence,
@@ -107,9 +108,13 @@ def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -
     colour = draw_band(canvas, style, MARGIN, MARGIN, width, HEAD)
     title = context.wording.content(f"{context.protocol.id}/title")
     phase_title = context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title")
-    tag = parts.draft_tag(canvas, context, MARGIN + width - 3, middle, HEAD - 4, 10, colour, is_at_end=True)
+    word = parts.state_word(context) if context.is_draft else ""
+    points = 10 if parts.tag_width(canvas, word, HEAD - 4, 10) <= width * 0.3 else 7
+    tag = parts.draft_tag(
+        canvas, context, MARGIN + width - 3, middle, HEAD - 4, points, colour, is_at_end=True
+    )
     phase_face = canvas.face(700, leading=_TIGHT)
-    phase_width = min(line_width(phase_title, phase_face, 12) + 1, width * 0.45)
+    phase_width = min(line_width(phase_title, phase_face, 12) + 1, (width - tag) * 0.45)
     phase_x = MARGIN + width - tag - phase_width - (6 if tag else 3)
     code = context.wording.code(context.protocol.code)
     with canvas.group(structure=Structure.HEADING_1):
@@ -216,18 +221,18 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
                 colour=style.paper,
                 align="center",
             )
-            word = context.wording.fixed("critical")
+            word = critical_word(context, cards.column)
             canvas.text(
-                word,
-                x - 1,
+                word.fitted.text,
+                x - 1 if word.is_centred else x,
                 TOP + block.top + block.height + 0.8,
-                26,
-                9,
+                word.width,
+                word.fitted.points,
                 "critical",
                 canvas.face(700),
-                floor=7,
-                lines=1,
-                align="center",
+                lines=3,
+                align="center" if word.is_centred else "start",
+                wanted=9,
             )
     else:
         canvas.ink_line(number, x, 27, TOP + block.middle, block.points, "number", canvas.face(700), floor=20)
