@@ -34,6 +34,9 @@ ABOVE_WORDS = 2.8
 
 _LEAST_BLOCK = 9.0
 _UNDER_BLOCK = 26.0
+_BESIDE = 31.0
+"""From the start of the number to a container beside it."""
+
 LEAST_DETAIL = 11.5
 _RUNGS = ((24.0, LEAST_DETAIL), (20.0, 10.0), (17.0, 10.0), (15.0, 10.0))
 """Most for headlines, least for details: the next where words leave the picture too little room."""
@@ -76,6 +79,24 @@ class ZoneName:
 
 
 @dataclass(frozen=True)
+class CriticalWord:
+    """The word under the block of a critical step, with the width of its box in millimetres."""
+
+    fitted: Fitted
+    width: float
+
+    @property
+    def height(self) -> float:
+        """Of its lines."""
+        return self.fitted.measured.height
+
+    @property
+    def is_centred(self) -> bool:
+        """Whether it stands under the middle of the block."""
+        return self.width <= _UNDER_BLOCK
+
+
+@dataclass(frozen=True)
 class CardSet:
     """What all cards of a set share: their size and the boxes in it, in millimetres."""
 
@@ -87,6 +108,7 @@ class CardSet:
     headline_lines: int
     zone: ZoneName
     number: NumberBlock
+    critical: CriticalWord
     draft_height: float
     control_height: float
 
@@ -130,9 +152,12 @@ def card_set(
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
     zone = _zone_name(zones, Face(wording.tag, wording.script, 600), inner - RAIL - 1 - picture)
-    critical = critical_word(context, inner - RAIL - 1 - picture).fitted.measured.height
-    number = _number_block(zone, critical + 1.4, picture)
-    return CardSet(width, height, picture, side, points, lines, zone, number, draft_height, control)
+    critical = _critical_word(context, inner - RAIL - 1 - picture)
+    number = _number_block(zone, critical.height + 1.4, picture)
+    if number.tag_x >= _BESIDE:
+        critical = _critical_word(context, _BESIDE - 2)
+        number = _number_block(zone, critical.height + 1.4, picture)
+    return CardSet(width, height, picture, side, points, lines, zone, number, critical, draft_height, control)
 
 
 def _words_height(
@@ -263,20 +288,7 @@ def _zone_name(names: Sequence[str], face: Face, width: float) -> ZoneName:
     return ZoneName(size, lines, max(each.measured.height for each in found))
 
 
-@dataclass(frozen=True)
-class CriticalWord:
-    """The word under the block of a critical step, with the width of its box in millimetres."""
-
-    fitted: Fitted
-    width: float
-
-    @property
-    def is_centred(self) -> bool:
-        """Whether it stands under the middle of the block."""
-        return self.width <= _UNDER_BLOCK
-
-
-def critical_word(context: SheetContext, column: float) -> CriticalWord:
+def _critical_word(context: SheetContext, column: float) -> CriticalWord:
     """On one line under the block, else in the column, on two lines where it must be."""
     face = Face(context.wording.tag, context.wording.script, 700)
     word = context.wording.fixed("critical")
@@ -297,7 +309,7 @@ def _number_block(zone: ZoneName, critical_word: float, picture: float) -> Numbe
     tag_x, tag_top = 5.5, foot - _TAG_HEIGHT
     room = tag_top - critical_word - top
     if room < _LEAST_BLOCK:
-        tag_x, room = 31.0, foot - critical_word - top
+        tag_x, room = _BESIDE, foot - critical_word - top
     height = min(15.6, room)
     highest = (height - 3.2) / MM_PER_POINT / _FIGURE_HEIGHT
     return NumberBlock(top, height, min(42.0, highest + 6), min(38.0, highest), tag_x, tag_top)

@@ -111,7 +111,7 @@ class KeyBox:
         return max(_CELL * self.scale, min(word, _WIDEST_CELL * self.scale, width / 3))
 
     def _least_word(self) -> float:
-        return line_width(self.words.word, self.canvas.face(700), _LEAST_WORD * self.scale)
+        return line_width(self.words.word, self.canvas.face(700), _LEAST_WORD * self.scale) + 0.1
 
     def _beside_room(self, width: float) -> Room:
         free = width - self._cell(width) - 6 * self.scale

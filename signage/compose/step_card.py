@@ -21,7 +21,6 @@ from signage.compose.card_measures import (
     CardSet,
     card_lines,
     card_set,
-    critical_word,
     detail_face,
     draft_face,
     draft_sentence,
@@ -35,7 +34,7 @@ from signage.compose.context import SheetContext
 from signage.compose.theme import Band, Style, style_of
 from signage.compose.typesetting import Room, fit, line_width
 from signage.compose.zones import draw_rail
-from signage.drawing.marks import Page, Sheet, Structure
+from signage.drawing.marks import FitStep, Page, Sheet, Structure
 from signage.model.library import Phase
 
 _TIGHT = 1.05
@@ -126,6 +125,7 @@ def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -
             400,
             colour,
             f"{context.protocol.id}/title",
+            short=code,
         )
         _head_text(
             canvas,
@@ -146,13 +146,17 @@ def _head_text(
     points: float,
     weight: int,
     colour: str,
-    message: str,
+    message: str | None,
     align: str = "start",
+    short: str | None = None,
 ) -> None:
-    """One line, smaller before two; ``place`` is x, the middle and the width."""
+    """One line, smaller before two, then ``short``; ``place`` is x, the middle and the width."""
     x, middle, width = place
     face, height = canvas.face(weight, leading=_TIGHT), HEAD - 3.4
     one = fit(text, face, points, 8, Room(width, height, 1))
+    if short is not None and one.excess and fit(text, face, 7, 7, Room(width, height, 2)).excess:
+        canvas.fit_steps.append(FitStep("over", "title of the protocol dropped", points, 0.0))
+        text, message = short, None
     canvas.text(
         text,
         x,
@@ -221,7 +225,7 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
                 colour=style.paper,
                 align="center",
             )
-            word = critical_word(context, cards.column)
+            word = cards.critical
             canvas.text(
                 word.fitted.text,
                 x - 1 if word.is_centred else x,

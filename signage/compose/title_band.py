@@ -22,7 +22,7 @@ from signage.model.library import Phase
 _PAD = 5.0
 _TITLE_TOP = 13.6
 LEAST_OVER = 11.0
-LEAST_TITLE = 26.0
+LEAST_TITLE = 22.0
 
 
 @dataclass(frozen=True)

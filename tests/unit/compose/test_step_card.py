@@ -1,6 +1,10 @@
 import demo
 import pytest
+from long_samples import with_zone_names
+from sheet_edits import found
 
+from signage.check.sheet_rules import line_through_text, shape_over_text, text_overlap
+from signage.compose.step_card import compose_step_cards
 from signage.drawing.marks import groups_of, texts_of
 
 
@@ -62,3 +66,35 @@ def test_cards_keep_the_mark_of_a_critical_step():
     }
     assert marked == critical
     assert critical
+
+
+def test_a_cut_card_still_says_that_it_is_a_draft_and_that_nobody_checked_its_translation():
+    for tag in demo.LANGUAGES:
+        wording = demo.project().wording(tag)
+        places = set()
+        for page in demo.sheet("step-cards", tag, paper="A6").pages:
+            said = [(mark.text, box.y) for mark, box in texts_of(page) if mark.role == "draft-sentence"]
+            assert len(said) == 1
+            places.add(round(said[0][1], 3))
+            assert wording.fixed("draft-sentence") in said[0][0]
+            assert (wording.fixed("translation-unverified") in said[0][0]) is (tag != "en")
+        assert len(places) == 1
+
+
+def test_a_long_name_of_a_zone_and_a_long_title_keep_clear_of_all_else():
+    # names of 30 characters, of stand-ins 42: the block of a critical step hid their second line
+    for tag in ("en", "en-XA", "ar-XB"):
+        context = with_zone_names("Neonatal cohort cot room", tag, title="Cot room, gown mask and gloves")
+        for width, height in ((105.0, 148.0), (107.95, 139.7))[: 2 if tag == "en" else 1]:
+            sheet = compose_step_cards(context, width, height)
+            assert not sheet.overflows
+            for rule in (line_through_text.RULE, shape_over_text.RULE, text_overlap.RULE):
+                assert not found(rule, sheet, context)
+
+
+def test_a_blank_zone_has_no_rail():
+    rails = {
+        groups_of(page, "step")[0][0].fact("zone"): bool(groups_of(page, "pattern"))
+        for page in demo.sheet("step-cards", "en", paper="A6").pages
+    }
+    assert rails == {"anteroom": False, "room": True, "dirty-side": True, "clean-side": True}
