@@ -33,6 +33,10 @@ _READ_AS = {"en": "en-001", "en-XA": "en-001", "ar-XB": "ar"}
 _OWN_NUMERALS = {"ar": "arab", "ar-XB": "arab"}
 """Arabic without a country: CLDR gives its native digits as arab, its default as latn; wards read arab."""
 
+_ERA_MARKS = {"am": "እ.ኤ.አ"}
+"""What stands after the year in languages whose readers count another calendar too: 2027 of the Ethiopic
+calendar is seven years away. Common practice, no source: CLDR's own mark, ዓ/ም, is what Ethiopian dates bear."""
+
 _LONGEST_SHORT_UNIT = 4
 """Letters; a short form of CLDR longer than this gives way to its narrow form on a crowded sheet."""
 
@@ -141,10 +145,12 @@ class Numerals:
         return self._with_own_digits(_tied(self._forms(value, _unit_of(symbol), long=False)[0]))
 
     def date(self, day: date) -> str:
-        """A date with the name of the month."""
+        """A date with the name of the month, of the Gregorian calendar, which is named where it may be doubted."""
         if self._locale is None:
             return day.isoformat()
-        return self._with_own_digits(format_date(day, "long", locale=self._locale))
+        text = self._with_own_digits(format_date(day, "long", locale=self._locale))
+        mark = _ERA_MARKS.get(self._locale.language)
+        return text if mark is None else f"{text} {mark}"
 
     def _time(self, value: float, symbol: str, long: bool) -> str:
         if self._locale is None:

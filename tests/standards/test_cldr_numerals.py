@@ -126,7 +126,7 @@ def test_what_is_no_whole_number_of_minutes_stays_in_seconds(seconds):
     [
         ("fr", "31 mai 2027"),
         ("hi", "31 मई 2027"),
-        ("am", "31 ሜይ 2027"),
+        ("am", "31 ሜይ 2027 እ.ኤ.አ"),
         ("ar", "٣١ مايو ٢٠٢٧"),
         ("de", "31. Mai 2027"),
     ],
