@@ -34,8 +34,8 @@ _OWN_NUMERALS = {"ar": "arab", "ar-XB": "arab"}
 """Arabic without a country: CLDR gives its native digits as arab, its default as latn; wards read arab."""
 
 _ERA_MARKS = {"am": "እ.ኤ.አ"}
-"""What stands after the year in languages whose readers count another calendar too: 2027 of the Ethiopic
-calendar is seven years away. Common practice, no source: CLDR's own mark, ዓ/ም, is what Ethiopian dates bear."""
+"""What stands after the year where readers count by another calendar too: 2027 of the Ethiopic one is seven
+years away. Common practice, no source; CLDR has ዓ/ም for the Gregorian era, which Ethiopian dates bear too."""
 
 _LONGEST_SHORT_UNIT = 4
 """Letters; a short form of CLDR longer than this gives way to its narrow form on a crowded sheet."""
@@ -145,7 +145,7 @@ class Numerals:
         return self._with_own_digits(_tied(self._forms(value, _unit_of(symbol), long=False)[0]))
 
     def date(self, day: date) -> str:
-        """A date with the name of the month, of the Gregorian calendar, which is named where it may be doubted."""
+        """A Gregorian date with the name of the month; the calendar is named where it may be doubted."""
         if self._locale is None:
             return day.isoformat()
         text = self._with_own_digits(format_date(day, "long", locale=self._locale))

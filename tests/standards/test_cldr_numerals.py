@@ -9,6 +9,8 @@ import unicodedata
 from datetime import date
 
 import pytest
+from babel import Locale
+from babel.dates import format_date
 
 from signage.words.numerals import ZERO_OF_NUMERALS, Numerals, default_numerals, unit_words
 
@@ -133,6 +135,20 @@ def test_what_is_no_whole_number_of_minutes_stays_in_seconds(seconds):
 )
 def test_dates_have_the_month_in_words_and_the_digits_of_the_locale(tag, written):
     assert Numerals(tag).date(date(2027, 5, 31)) == written
+
+
+def test_amharic_dates_say_that_the_year_is_not_of_the_ethiopic_calendar():
+    """CLDR common/main/am.xml, through Babel: Latin digits, the era after the year, and ዓ/ም for it, which
+    Ethiopian dates bear too; እ.ኤ.አ (of the European reckoning) is common practice, no source."""
+    day = date(2027, 5, 31)
+    amharic = Locale("am")
+    stem, mark = Numerals("am").date(day).rsplit(" ", 1)
+    assert stem == format_date(day, "long", locale="am")
+    assert amharic.default_numbering_system == "latn"
+    assert amharic.datetime_skeletons["GyMMMd"].pattern.endswith("y G")
+    assert mark == "እ.ኤ.አ" not in amharic.eras["abbreviated"].values()
+    unmarked = {"en": "en_001", "fr": "fr", "hi": "hi", "sw": "sw"}
+    assert all(Numerals(tag).date(day) == format_date(day, "long", locale=unmarked[tag]) for tag in unmarked)
 
 
 def test_parts_per_million_under_both_names_of_the_unit():

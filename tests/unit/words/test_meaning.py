@@ -70,7 +70,7 @@ FIRES = [
     ("WD-44", "hi", f"{LAYERED}/zip-open/caution", "उँगलियाँ गर्दन पर रखें।"),
     ("WD-45", "fr", f"{SPILL}/gloves-on/why", "La peau doit toucher le liquide."),
     ("WD-46", "ar", f"{LAYERED}/apron-off/text", "لا تخلع المريلة"),
-    ("WD-46", "am", f"{LAYERED}/hood-off/text", "የራስ መሸፈኛ አያውልቁ"),
+    ("WD-46", "am", f"{LAYERED}/hood-off/text", "የራስ መከላከያ ሽፋን አያውልቁ"),
     ("WD-47", "en", f"{LAYERED}/goggles-off/caution", "Do not touch the glass."),
     ("WD-48", "fr", f"{LAYERED}/goggles-off/caution", "Toucher l’élastique."),
     ("WD-48", "ar", f"{LAYERED}/coverall-off/caution", "ببطء. المس الداخل."),
