@@ -33,9 +33,10 @@ def checked(run, folder, expect=0):
 def test_a_library_without_faults_is_clean(run, small):
     result = checked(run, small)
     assert result["counts"]["S1"] == result["counts"]["S2"] == 0
-    # a wall slot is read from farther than the one paper of this library can carry
+    # a wall slot is read from farther than the one paper of this library can carry, and on cards some
+    # texts alone are too long for the size of the others
     finished = [problem for problem in result["problems"] if not problem["in_work"]]
-    assert {(p["code"], p["severity"]) for p in finished} <= {("SH-19", "S3")}
+    assert {(p["code"], p["severity"]) for p in finished} <= {("SH-19", "S3"), ("SH-8", "S3")}
     # Bengali is in work and has a few faults on purpose
     assert {p["locale"] for p in result["problems"] if p["in_work"]} == {"bn"}
 
