@@ -9,7 +9,7 @@ from signage.compose import parts, qr
 from signage.compose.arrangement import NumberedStep
 from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack, phase_rule
 from signage.compose.context import SheetContext
-from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure
+from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure, sizes_down
 from signage.ground.length import MM_PER_POINT
 from signage.words.wording import StepField
 
@@ -37,9 +37,16 @@ _UNDER_BLOCK = 26.0
 _BESIDE = 31.0
 """From the start of the number to a container beside it."""
 
-LEAST_DETAIL = 11.5
-_RUNGS = ((24.0, LEAST_DETAIL), (20.0, 10.0), (17.0, 10.0), (15.0, 10.0))
-"""Most for headlines, least for details: the next where words leave the picture too little room."""
+_DETAIL, LEAST_DETAIL = 13.5, 11.5
+_COMFORTABLE_PICTURE = 44.0
+"""Details give way to it, all of a set together, down to their floor."""
+
+_RUNGS = (
+    *((24.0, detail, _COMFORTABLE_PICTURE) for detail in sizes_down(_DETAIL, LEAST_DETAIL)),
+    *((most, detail, LEAST_PICTURE) for most, detail in ((24.0, LEAST_DETAIL), (20.0, 10.0), (17.0, 10.0))),
+    (15.0, 10.0, LEAST_PICTURE),
+)
+"""Most for headlines, size of details, least picture: the next where words leave the picture less room."""
 
 LEAST_RULED = 9.0
 RULED: tuple[StepField, ...] = ("why", "caution")
@@ -106,6 +113,7 @@ class CardSet:
     qr_side: float
     headline_points: float
     headline_lines: int
+    detail_points: float
     zone: ZoneName
     number: NumberBlock
     critical: CriticalWord
@@ -143,11 +151,11 @@ def card_set(
     control = draft_height + max(
         side + 1.4, *(_control_height(context, phase, card, left) for phase, card, _ in steps)
     )
-    for smaller, detail in _RUNGS:
+    for smaller, detail, least in _RUNGS:
         points = min(points, smaller)
         words = max(_words_height(context, each, inner, points, lines, detail) for *_, each in steps)
         free = height - MARGIN - control - words - TOP - ABOVE_WORDS
-        if free >= LEAST_PICTURE:
+        if free >= least:
             break
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
@@ -157,7 +165,9 @@ def card_set(
     if number.tag_x >= _BESIDE:
         critical = _critical_word(context, _BESIDE - 2)
         number = _number_block(zone, critical.height + 1.4, picture)
-    return CardSet(width, height, picture, side, points, lines, zone, number, critical, draft_height, control)
+    return CardSet(
+        width, height, picture, side, points, lines, detail, zone, number, critical, draft_height, control
+    )
 
 
 def _words_height(
@@ -168,7 +178,7 @@ def _words_height(
     lines: int,
     detail_points: float,
 ) -> float:
-    """What headline, detail and ruled rows of a step need at least."""
+    """What all words of a step need, its detail at a size; a very long one may be smaller."""
     wording, protocol, step = context.wording, context.protocol, numbered.step
     headline = wording.step_text(protocol, step, "text") or ""
     face = Face(wording.tag, wording.script, 700)
@@ -187,12 +197,10 @@ def detail_face(context: SheetContext) -> Face:
     return Face(context.wording.tag, context.wording.script, is_body=True)
 
 
-def fit_detail(
-    context: SheetContext, text: str, width: float, height: float | None, points: float = 13.5
-) -> Fitted:
+def fit_detail(context: SheetContext, text: str, width: float, height: float | None, points: float) -> Fitted:
     """Three lines of a good size, else four, else smaller."""
     face = detail_face(context)
-    for lines, floor in ((3, LEAST_DETAIL), (4, LEAST_DETAIL), (4, 10.0)):
+    for lines, floor in ((3, points), (3, LEAST_DETAIL), (4, LEAST_DETAIL), (4, 10.0)):
         found = fit(text, face, points, floor, Room(width, height, lines))
         if not found.excess:
             break
@@ -241,9 +249,9 @@ def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> l
         if text:
             face = row_face(context, field)
             one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
-            two = fit(text, face, 10, least_ruled(field), Room(width - label, lines=most_lines(field)))
+            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=most_lines(field)))
             if two.excess:
-                two = fit(text, face, least_ruled(field), least_ruled(field), Room(width - label))
+                two = fit(text, face, LEAST_RULED, LEAST_RULED, Room(width - label))
             found = two if one.excess else one
             lines = len(found.measured.lines)
             height = max(LEAST_ROW, found.measured.ink_height + 1.4)
@@ -254,11 +262,6 @@ def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> l
 def most_lines(field: str) -> int:
     """A rule is a sentence or two; a reason or a caution is short."""
     return 3 if field == "key-rule" else 2
-
-
-def least_ruled(field: str) -> float:
-    """The floor of a row in points: what stops the work is read in action."""
-    return 9.0 if field == "key-rule" else LEAST_RULED
 
 
 def row_face(context: SheetContext, field: str) -> Face:

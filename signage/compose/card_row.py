@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from signage.compose.canvas import Canvas
-from signage.compose.card_measures import LEAST_RULED, MARGIN, CardSet, RuledRow, least_ruled, row_face
+from signage.compose.card_measures import LEAST_RULED, MARGIN, CardSet, RuledRow, row_face
 from signage.compose.context import SheetContext
 from signage.drawing.marks import Structure
 
@@ -42,7 +42,7 @@ def draw_ruled_row(canvas: Canvas, context: SheetContext, row: RuledRow, y: floa
             10,
             row.field,
             row_face(context, row.field),
-            floor=least_ruled(row.field) if row.lines > 1 else LEAST_RULED,
+            floor=LEAST_RULED,
             lines=row.lines,
             height=row.height - 0.6,
             valign="middle",

@@ -287,7 +287,7 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             detail,
             y + 1.6,
             foot - 0.8,
-            cards.inner_width,
+            cards,
             f"{protocol.id}/{step.id}/detail",
         )
     for row in rows:
@@ -296,9 +296,10 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
 
 
 def _detail(
-    canvas: Canvas, context: SheetContext, text: str, y: float, foot: float, width: float, message: str
+    canvas: Canvas, context: SheetContext, text: str, y: float, foot: float, cards: CardSet, message: str
 ) -> None:
-    found = fit_detail(context, text, width, foot - y)
+    width = cards.inner_width
+    found = fit_detail(context, text, width, foot - y, cards.detail_points)
     lines = max(3, len(found.measured.lines))
     canvas.text(
         text,
