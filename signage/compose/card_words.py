@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from signage.compose.arrangement import NumberedStep, numbered_steps
 from signage.compose.context import SheetContext, container_message
-from signage.compose.hand_layout import parts_of
+from signage.compose.hand_layout import parts_of, shared_seconds
 from signage.compose.word_stack import Look, Piece, StackSizes, WordStack
 from signage.model.library import Phase, Step
 
@@ -52,11 +52,9 @@ def phase_rule(context: SheetContext, numbered: NumberedStep) -> Phase | None:
 
 def _shared_time(context: SheetContext, step: Step) -> str | None:
     """The time that the movements of a hand technique share, on the card of each of them."""
-    for phase in context.protocol.phases:
-        if phase.layout != "hand-technique" or not phase.seconds or step not in phase.steps:
-            continue
-        movements = parts_of(numbered_steps(context.protocol, phase)).movements
-        if any(numbered.step is step for numbered in movements):
-            time = context.wording.seconds(phase.seconds)
-            return context.wording.fixed("movements-together", time=time)
-    return None
+    phase = next(each for each in context.protocol.phases if step in each.steps)
+    seconds = shared_seconds(context.protocol, phase)
+    movements = parts_of(numbered_steps(context.protocol, phase)).movements
+    if seconds is None or not any(numbered.step is step for numbered in movements):
+        return None
+    return context.wording.fixed("movements-together", time=context.wording.seconds(seconds))

@@ -11,9 +11,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from signage.compose.arrangement import NumberedStep
+from signage.compose.arrangement import NumberedStep, numbered_steps
 from signage.compose.papers import Paper
 from signage.ground.geometry import Box
+from signage.model.library import Phase, Protocol
 
 MOVEMENTS = frozenset({"palms", "backs", "between", "finger-backs", "thumbs", "fingertips"})
 """The parts of a hand-hygiene action that are rubbing movements; they share the time of the phase."""
@@ -91,6 +92,13 @@ def parts_of(steps: Sequence[NumberedStep]) -> Parts:
         return Parts(tuple(steps), (), ())
     first, last = places[0], places[-1] + 1
     return Parts(tuple(steps[:first]), tuple(steps[first:last]), tuple(steps[last:]))
+
+
+def shared_seconds(protocol: Protocol, phase: Phase) -> int | None:
+    """The seconds that the movements of a hand technique share; None for phases without such movements."""
+    if phase.layout != "hand-technique" or not phase.seconds:
+        return None
+    return phase.seconds if parts_of(numbered_steps(protocol, phase)).movements else None
 
 
 def scale_of(paper: Paper) -> float:

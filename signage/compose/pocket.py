@@ -11,7 +11,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.pocket_covers import Fold, back_panel, cover_panel
 from signage.compose.pocket_plan import INNER_PANELS, PanelRows, plan_folds
-from signage.compose.pocket_rows import MARGIN, StepRow, draw_ground, draw_row, phase_message
+from signage.compose.pocket_rows import MARGIN, StepRow, draw_ground, draw_row, phase_message, phase_title
 from signage.compose.pocket_rules import HEAD, HEAD_AIR, fewest_rule_panels, panel_head, rule_panels
 from signage.compose.theme import style_of
 from signage.drawing.marks import Sheet, Structure
@@ -68,7 +68,7 @@ def _canvas(context: SheetContext, theme: str, width: float, height: float) -> C
 def _steps_panel(context: SheetContext, panel: PanelRows, width: float, height: float) -> Canvas:
     canvas = _canvas(context, panel.phase.theme, width, height)
     message = phase_message(context, panel.phase)
-    top = panel_head(canvas, context, context.wording.content(message), message)
+    top = panel_head(canvas, context, phase_title(context, panel.phase), message)
     inner = width - 2 * MARGIN
     tops: list[float] = []
     y = top

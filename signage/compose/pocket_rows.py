@@ -11,9 +11,11 @@ from signage.compose import parts
 from signage.compose.arrangement import Kind, NumberedStep
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, container_message
+from signage.compose.hand_layout import shared_seconds
 from signage.compose.step_card import draw_band
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
+from signage.compose.word_stack import dashed_frame
 from signage.compose.zones import Pattern, draw_pattern, pattern_of
 from signage.drawing.marks import Structure
 from signage.model.library import Fixture, Phase, Step
@@ -22,6 +24,7 @@ MARGIN = 5.0
 WORDS_X = MARGIN + 14.6
 ROW_POINTS, LEAST_ROW_POINTS = 9.5, 9.0
 _CONDITION_POINTS = 9.0
+_FRAME_PAD, _FRAME_SCALE = 1.0, 0.5
 _NAME_POINTS, _WIDEST_NAME = 9.0, 17.0
 _AIR = 1.5
 """Above and below the ink of a row together."""
@@ -61,6 +64,13 @@ Row = StepRow | ZoneRow | PhaseRow
 def phase_message(context: SheetContext, phase: Phase) -> str:
     """The context of the title of a phase."""
     return f"{context.protocol.id}/phase/{phase.id}/title"
+
+
+def phase_title(context: SheetContext, phase: Phase) -> str:
+    """The title of a phase, with the time that its movements share."""
+    title = context.wording.content(phase_message(context, phase))
+    seconds = shared_seconds(context.protocol, phase)
+    return title if seconds is None else f"{title} · {context.wording.seconds(seconds)}"
 
 
 def zone_face(context: SheetContext) -> Face:
@@ -133,11 +143,11 @@ def words_fit(context: SheetContext, numbered: NumberedStep, width: float) -> Fi
 
 
 def condition_fit(context: SheetContext, numbered: NumberedStep, width: float) -> Fitted | None:
-    """When a conditional step is done, above its words."""
+    """When a conditional step is done: in a dashed frame above its words, as on other sheets."""
     words = context.condition_words(numbered.step)
     if words is None:
         return None
-    room = Room(words_width(context, numbered.step, width))
+    room = Room(words_width(context, numbered.step, width) - 2 * _FRAME_PAD)
     return fit(words, _time_face(context), _CONDITION_POINTS, _CONDITION_POINTS, room)
 
 
@@ -147,7 +157,7 @@ def step_need(context: SheetContext, numbered: NumberedStep, width: float) -> fl
     height = max(words.ink_height + _AIR, words.height + 0.6)
     condition = condition_fit(context, numbered, width)
     if condition is not None:
-        height += condition.measured.height + 0.4
+        height += condition.measured.height + 2.6
     for container in context.containers(numbered.step):
         name = context.container_name(container)
         if name:
@@ -189,7 +199,7 @@ def _draw_phase(canvas: Canvas, context: SheetContext, row: PhaseRow, y: float, 
     message = phase_message(context, row.phase)
     with canvas.group(structure=Structure.HEADING_2):
         canvas.text(
-            context.wording.content(message),
+            phase_title(context, row.phase),
             MARGIN + 2.4,
             y + 1.0 + height / 2,
             width - 4.8,
@@ -303,18 +313,22 @@ def _draw_words(canvas: Canvas, context: SheetContext, row: StepRow, y: float, w
     top, height = y, row.height
     condition = condition_fit(context, numbered, width)
     if condition is not None:
-        top = canvas.text(
+        measured = condition.measured
+        dashed_frame(
+            canvas, WORDS_X, y + 0.9, measured.width + 2 * _FRAME_PAD, measured.height + 1.2, _FRAME_SCALE
+        )
+        foot = canvas.text(
             condition.text,
-            WORDS_X,
-            y + 0.7,
-            room,
+            WORDS_X + _FRAME_PAD,
+            y + 1.5,
+            room - 2 * _FRAME_PAD,
             condition.points,
             "condition",
             _time_face(context),
-            lines=2,
-            colour=canvas.style.deep,
+            message=f"interface/{numbered.step.when}",
             wanted=_CONDITION_POINTS,
         )
+        top = foot + 0.8
         height -= top - y
     found = words_fit(context, numbered, width)
     canvas.text(
