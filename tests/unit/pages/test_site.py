@@ -130,6 +130,12 @@ def test_a_step_page_carries_what_its_card_carries(tag):
     assert context.words.fixed("draft-sentence") in page
 
 
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_the_rule_for_taking_off_says_stop_and_that_for_putting_on_says_caution(tag):
+    found = re.findall(r'<div class="rule"><b>(.*?)</b><p>', html(f"{tag}/p1/index.html"))
+    assert found == [page_context(tag).words.fixed(word) for word in ("caution", "stop")]
+
+
 def test_next_and_back_walk_through_a_phase():
     path, seen = "en/p1/to-dirty-side/index.html", []
     while path.count("/") == 3:
