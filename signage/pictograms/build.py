@@ -153,7 +153,10 @@ def _part_node(layer: Layer, is_item: bool) -> Node:
     elif is_item and part.takes_style:
         arguments.setdefault("style", "accent")
     checked = part.arguments.model_validate(arguments)
-    return part.draw(**{name: getattr(checked, name) for name in checked.model_fields_set})
+    try:
+        return part.draw(**{name: getattr(checked, name) for name in checked.model_fields_set})
+    except (ArithmeticError, ValueError, IndexError) as error:
+        raise ValueError(f"the part {name!r} cannot be drawn with these arguments") from error
 
 
 def _arrow_node(layer: Layer, curve: Curve) -> Node:

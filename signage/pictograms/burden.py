@@ -41,6 +41,7 @@ class Excess:
 class _Count:
     passes: int = 0
     farthest: float = 0.0
+    thinnest: float = 1.0
     segments: int = 0
     chords: list[_Chord] = field(default_factory=list)
     seen: set[Path] = field(default_factory=set)
@@ -54,10 +55,14 @@ class _Count:
                 self.seen.add(path)
                 self.chords += _chords(path)
         numbers = (value for segment in operation.path for value in segment[1:])
+        if operation.width < 0 or not operation.is_filled:
+            self.thinnest = min(self.thinnest, operation.width)
         self.farthest = max(self.farthest, operation.width, *(abs(float(value)) for value in numbers))
 
     def excess(self) -> str:
         """What is too much, as a sentence; empty where all is within bounds."""
+        if self.thinnest <= 0:
+            return f"a line {self.thinnest:g} units wide was found; a width above 0 was wanted"
         if self.farthest > FARTHEST_PAINTED:
             return f"paint reaches beyond {FARTHEST_PAINTED:g} units from the canvas; nearer was wanted"
         if self.passes > MOST_PASSES:

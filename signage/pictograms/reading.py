@@ -17,6 +17,9 @@ from signage.pictograms.schema import SceneFile
 
 Location = tuple[str | int, ...]
 
+_PARSER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
+"""The parser written in C where this installation has it."""
+
 
 @dataclass(slots=True)
 class _Reader:
@@ -79,7 +82,7 @@ class ReadScene:
 def read_scene(file: FilePath, name: str) -> ReadScene:
     """The scene of a file. Problems carry ``name`` with line and column, not the path on this machine."""
     try:
-        node = yaml.compose(file.read_text(encoding="utf-8"), Loader=yaml.SafeLoader)
+        node = yaml.compose(file.read_text(encoding="utf-8"), Loader=_PARSER)
     except yaml.MarkedYAMLError as error:
         mark = error.problem_mark
         place = _place(name, mark) if mark is not None else Place(name)

@@ -79,8 +79,8 @@ def bounded(value: Any) -> Any:
 
 def countable(value: int) -> int:
     """How often a part repeats something, unchanged. Raises BeyondBoundsError beyond what can be seen."""
-    if not 0 <= value <= MOST_REPEATS:
-        raise BeyondBoundsError(f"{value} was found; from 0 to {MOST_REPEATS} was wanted")
+    if not 1 <= value <= MOST_REPEATS:
+        raise BeyondBoundsError(f"{value} was found; from 1 to {MOST_REPEATS} was wanted")
     return value
 
 

@@ -2,6 +2,7 @@
 
 import time
 
+from signage.pictograms.kit import part_named, part_names
 from signage.pictograms.own_scenes import read_scenes
 from signage.pictograms.scenes import SCENE_FOLDER
 
@@ -31,9 +32,9 @@ def read(tmp_path, layers):
 
 
 TOO_FAR_OR_TOO_MUCH = [
-    ("{id: b, part: bars, args: {count: 1000000000}}", "7:39", "from 0 to 60"),
-    ("{id: b, part: bars, args: {count: -1}}", "7:39", "from 0 to 60"),
-    ("{id: b, part: germ, args: {knobs: 3000}}", "7:39", "from 0 to 60"),
+    ("{id: b, part: bars, args: {count: 1000000000}}", "7:39", "from 1 to 60"),
+    ("{id: b, part: bars, args: {count: 0}}", "7:39", "from 1 to 60"),
+    ("{id: b, part: germ, args: {knobs: 3000}}", "7:39", "from 1 to 60"),
     ("{id: b, part: speckle, args: {rows: 60, columns: 60}}", "7:5", "2000 pieces of outline"),
     ("{id: b, part: clock, args: {share: 1.0e+9}}", "7:40", "960 units"),
     ("{id: b, part: bars, args: {pitch: .inf}}", "7:39", "a finite number"),
@@ -51,6 +52,8 @@ TOO_FAR_OR_TOO_MUCH = [
     ("{id: b, scale: 20, group: [{id: c, scale: 20, part: bars}]}", "7:5", "9600 units"),
     (f"{{id: b, shape: [{{polygon: {ZIGZAG}}}]}}", "7:31", "1000 were found; at most 120"),
     (f"{{id: b, shape: [{{polygon: {ZIGZAG[:120]}}}]}}", "7:5", "1500 places where outlines cross"),
+    ("{id: b, part: bars, args: {width: 0}}", "7:5", "a width above 0"),
+    ("{id: b, part: small-hand, args: {outline: -900}}", "7:5", "a width above 0"),
     (mirrored(7, ", ".join(DISCS)), "7:228", "200 were found; at most 100"),
     (mirrored(5, ", ".join(DISCS[:60])), "7:5", "300 passes of paint"),
     (mirrored(7, DISCS[0]), "7:197", "at most 5"),
@@ -83,3 +86,15 @@ def test_what_ships_is_far_from_every_bound_and_a_full_scene_is_drawn(tmp_path):
     scenes, problems = read(tmp_path, DISCS[:60])
     assert problems == []
     assert len(scenes) == 1
+
+
+def test_every_number_of_every_part_is_drawn_or_refused_at_its_ends(tmp_path):
+    for name in part_names():
+        for argument, field in part_named(name).arguments.model_fields.items():
+            if field.annotation not in {int, float}:
+                continue
+            for value in (-960, -1, 0, 1, 960):
+                layer = f"{{id: b, part: {name}, args: {{{argument}: {value}}}}}"
+                scenes, problems = read(tmp_path, [layer])
+                assert len(scenes) + len(problems) == 1, layer
+                assert all(problem.message and problem.hint for problem in problems), layer
