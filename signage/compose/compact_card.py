@@ -22,7 +22,9 @@ READ_IN_ACTION = 9.0
 """No text that is read in action is smaller, in points, on any sheet."""
 
 _DETAIL = 10.5
-_ABOVE, _BETWEEN, _FOOT = 1.8, 0.6, 2.4
+_ABOVE, _BETWEEN, _FOOT = 1.8, 0.7, 2.4
+_BELOW_BLOCK = 1.6
+"""Under the block of a critical number, which accents of capitals must not touch."""
 
 
 def compact_sizes(scale: float) -> StackSizes:
@@ -40,6 +42,7 @@ class CompactCard:
     line: float
     sizes: StackSizes
     scale: float
+    is_critical: bool = False
 
     @property
     def line_top(self) -> float:
@@ -51,7 +54,8 @@ class CompactCard:
     @property
     def below_top(self) -> float:
         """Where the words below the line begin."""
-        return self.line_top + self.line + 0.7 * self.scale
+        gap = _BELOW_BLOCK if self.is_critical else _BETWEEN
+        return self.line_top + self.line + gap * self.scale
 
     @property
     def above_top(self) -> float:
@@ -86,6 +90,7 @@ def compact_card(
         line,
         compact_sizes(k),
         k,
+        words.numbered.step.critical,
     )
 
 

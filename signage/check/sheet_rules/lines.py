@@ -11,7 +11,7 @@ EXPLANATION = Explanation(
     name="poor-line-breaks",
     severity=Severity.S3,
     what=(
-        "Headlines have at most two lines, details three, strips two; no word is broken; a last line has "
+        "Headlines have at most two lines, details and cautions three, strips two; no word is broken; a last line has "
         "two words or 40 % of the longest."
     ),
     why="A lone word at the end is overlooked, a broken word misread.",
@@ -19,8 +19,10 @@ EXPLANATION = Explanation(
     cure="Reword the text so that it breaks better.",
 )
 
-_MOST_LINES = {"headline": 2, "detail": 3, "strip": 2, "row": 2, "why": 2, "caution": 2}
-_WATCHED = frozenset({"headline", "detail", "strip", "key-rule", "note", "caution", "why"})
+_MOST_LINES = {"headline": 2, "detail": 3, "strip": 2, "row": 2, "why": 2, "caution": 3}
+_WATCHED = frozenset(
+    {"headline", "detail", "strip", "strip-detail", "strip-caution", "key-rule", "note", "caution", "why"}
+)
 
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
