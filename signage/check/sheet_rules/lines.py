@@ -11,15 +11,24 @@ EXPLANATION = Explanation(
     name="poor-line-breaks",
     severity=Severity.S3,
     what=(
-        "Headlines have at most two lines, details and cautions three, strips two; no word is broken; a last line has "
-        "two words or 40 % of the longest."
+        "Headlines have at most two lines, details and cautions three, strips two; no word is broken; a last "
+        "line has two words or 40 % of the longest."
     ),
     why="A lone word at the end is overlooked, a broken word misread.",
     example="A detail ends with the single word goggles on its third line.",
     cure="Reword the text so that it breaks better.",
 )
 
-_MOST_LINES = {"headline": 2, "detail": 3, "strip": 2, "row": 2, "why": 2, "caution": 3}
+_MOST_LINES = {
+    "headline": 2,
+    "detail": 3,
+    "strip": 2,
+    "strip-detail": 3,
+    "strip-caution": 3,
+    "row": 2,
+    "why": 2,
+    "caution": 3,
+}
 _WATCHED = frozenset(
     {"headline", "detail", "strip", "strip-detail", "strip-caution", "key-rule", "note", "caution", "why"}
 )
