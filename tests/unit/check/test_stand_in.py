@@ -46,6 +46,6 @@ def test_a_sheet_in_a_stand_in_language_is_looked_at():
     for request in stand_in_requests(demo.project()):
         if (request.protocol, request.kind) == ("contact-room", "pocket-checklist"):
             assert check_request(demo.project(), request) == []
-        if (request.protocol, request.locale, request.phase) == ("contact-room", "en-XA", "take-off"):
+        if (request.protocol, request.locale, request.phase) == ("layered-protection", "en-XA", "take-off"):
             (told,) = check_request(demo.project(), request)
             assert (told.code, told.severity) == ("SH-1", Severity.S3)
