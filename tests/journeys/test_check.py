@@ -26,6 +26,10 @@ def forget_step(path, step):
     path.write_text(spoiled, encoding="utf-8")
 
 
+def is_tried(problem):
+    return problem["locale"] in {"en-XA", "ar-XB"}
+
+
 def checked(run, folder, expect=0):
     return json.loads(run(folder, "check", "--format", "json", expect=expect).stdout)
 
@@ -33,10 +37,10 @@ def checked(run, folder, expect=0):
 def test_a_library_without_faults_is_clean(run, small):
     result = checked(run, small)
     assert result["counts"]["S1"] == result["counts"]["S2"] == 0
-    # a wall slot is read from farther than the one paper of this library can carry, and on cards some
-    # texts alone are too long for the size of the others
-    finished = [problem for problem in result["problems"] if not problem["in_work"]]
-    assert {(p["code"], p["severity"]) for p in finished} <= {("SH-19", "S3"), ("SH-8", "S3")}
+    # a wall slot is read from farther than the one paper of this library can carry; stand-in languages are
+    # longer than any, and warn
+    told = {(p["code"], p["severity"]) for p in result["problems"] if not p["in_work"] and not is_tried(p)}
+    assert told <= {("SH-19", "S3")}
     # Bengali is in work and has a few faults on purpose
     assert {p["locale"] for p in result["problems"] if p["in_work"]} == {"bn"}
 

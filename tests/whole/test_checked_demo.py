@@ -21,8 +21,8 @@ def test_every_sheet_of_a_language_is_clean(tag):
     problems = [problem for request in requests for problem in check_request(project, request)]
     assert [problem for problem in problems if problem.severity is not Severity.S3] == []
     # one wall slot of the demo is read from farther than any paper that fits it can carry, on purpose;
-    # on cards, and in words 40 % longer, some texts alone are too long for the size of the others
-    assert {problem.code for problem in problems} <= {"SH-19", "SH-8", "SH-1"}
+    # stand-in languages are longer than any, and warn
+    assert tag in STAND_INS or {problem.code for problem in problems} <= {"SH-19"}
 
 
 def test_every_picture_is_clean():
