@@ -54,9 +54,14 @@ def outside(name: str):
         programme = shutil.which(name)
     if programme is not None:
         return programme
+    return absent(f"the outside reader {name} is not installed")
+
+
+def absent(what: str):
+    """A check that cannot run here: a failure in continuous integration, elsewhere a visible skip."""
     if IN_CI:
-        pytest.fail(f"the outside reader {name} is missing and must not be in continuous integration")
-    return pytest.skip(f"the outside reader {name} is not installed: this check did not run")
+        pytest.fail(f"{what} and must not be missing in continuous integration")
+    return pytest.skip(f"{what}: this check did not run")
 
 
 @pytest.fixture(scope="session")

@@ -6,8 +6,7 @@ import unicodedata
 from functools import cache
 from pathlib import Path
 
-import pytest
-from conftest import outside
+from conftest import absent, outside
 
 _ERROR = ctypes.c_int
 _SUCCESS = 0
@@ -19,9 +18,7 @@ def _library():
     folder = Path(breakers.__file__).parent.parent / "icu4py.libs"
     paths = sorted(folder.glob("libicuuc*"))
     if not paths:
-        pytest.skip(
-            "the icu4py wheel of this platform carries no separate ICU library: this check did not run"
-        )
+        absent("a separate ICU library in the icu4py wheel is not there")
     match = re.search(rb"ubidi_open_(\d+)\x00", paths[0].read_bytes())
     assert match is not None
     return ctypes.CDLL(str(paths[0])), match.group(1).decode()
