@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
-from signage.drawing.marks import texts_of
+from signage.check.text_pairs import overlapping_texts
 from signage.ground.problem import Problem, Severity
 
 EXPLANATION = Explanation(
@@ -22,18 +22,8 @@ _TOLERANCE_MM = 0.15
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each pair of texts."""
     for page in subject.sheet.pages:
-        texts = sorted(texts_of(page), key=lambda item: item[1].y)
-        for index, (mark, box) in enumerate(texts):
-            for other, bounds in texts[index + 1 :]:
-                if bounds.y > box.bottom:
-                    break
-                width, height = box.overlap(bounds)
-                if width > _TOLERANCE_MM and height > _TOLERANCE_MM:
-                    yield subject.problem(
-                        EXPLANATION,
-                        f"{mark.role} '{mark.text}' and {other.role} '{other.text}' overlap by "
-                        f"{width:.1f} x {height:.1f} mm",
-                    )
+        for pair in overlapping_texts(page, _TOLERANCE_MM):
+            yield subject.problem(EXPLANATION, str(pair))
 
 
 RULE = SheetRule(EXPLANATION, find)
