@@ -18,7 +18,7 @@ class FontPackage:
 
 
 NOTO = FontPackage("manimgx_fonts", "pip install 'manimgx-fonts>=2026.9,<2027'")
-NOTO_CJK = FontPackage("justmytype_intl_cjk", "pip install 'signage[cjk]'")
+NOTO_CJK = FontPackage("justmytype_intl_cjk", "pip install -e '.[cjk]'")
 
 
 @dataclass(frozen=True, slots=True)
