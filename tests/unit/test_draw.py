@@ -116,9 +116,9 @@ def test_every_piece_of_a_cut_sheet_is_a_proof(unsafe):
 def test_a_missing_text_names_its_message_and_is_never_english():
     project = demo.project()
     sheet, release = composed_as(project, job(project, POSTER, wants_proof=True))
-    assert f"{POSTER.protocol}/gloves-on/text" in release.facts.gaps
+    assert f"{POSTER.protocol}/wipe-dirty-chair/text" in release.facts.gaps
     texts = [mark for page in sheet.pages for mark, _ in texts_of(page) if mark.role == "headline"]
-    assert any(mark.text.startswith("gloves-on/") for mark in texts)
+    assert any(mark.text.startswith("wipe-dirty-chair/") for mark in texts)
     english = {step.text for step in project.library.protocols[POSTER.protocol].steps}
     assert not english & {mark.text for mark in texts}
 
