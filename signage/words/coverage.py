@@ -241,10 +241,10 @@ def _meaning_faults(
     subject: _Subject, messages: Sequence[Message], texts: Mapping[str, str], places: Mapping[str, Place]
 ) -> Iterator[Problem]:
     """What the sound translations mean, one by one and beside one another."""
-    if all(message.protocol is None for message in messages):
-        return
-    meaning = MeaningCheck(subject.library, subject.tag, texts)
-    yield from _meaning_of_locale(subject, meaning)
+    source_tag = subject.source_tag(messages[0]) if messages else subject.tag
+    meaning = MeaningCheck(subject.library, subject.tag, texts, source_tag)
+    if any(message.protocol is not None for message in messages):
+        yield from _meaning_of_locale(subject, meaning)
     for message in messages:
         if message.context in texts:
             for fault in meaning.faults_of_text(message, texts[message.context]):

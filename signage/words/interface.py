@@ -118,5 +118,21 @@ FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS)}
 SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
 """Contexts of the fixed words that sheets of a protocol carry."""
 
+WARNING_CONTEXTS = frozenset(
+    f"interface/{name}"
+    for name in (
+        "draft-sentence",
+        "proof-sentence",
+        "ruler",
+        "local-policy",
+        "memory-aid",
+        "translation-unverified",
+        "page-is-replaced",
+        "page-cannot-tell",
+        "page-unsafe",
+    )
+)
+"""Contexts of the fixed words that warn or forbid: a lost "not" turns them round."""
+
 TRIAL_CONTEXTS = frozenset(f"interface/{text.id}" for text in TRIAL_TEXTS)
 """Contexts of the fixed words of sheets about pictures, which no sheet or page of a protocol shows."""

@@ -6,30 +6,41 @@ import re
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 
+from signage.ground.language import language_of
 from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
+from signage.words.garment_checks import GarmentCheck
 from signage.words.negation_checks import NegationCheck
 from signage.words.number_words import numbers_in
+from signage.words.small_words import SMALL_WORDS
 from signage.words.value_checks import ValueCheck
 from signage.words.verb_checks import VerbCheck
 from signage.words.vocabulary import LanguageVocabulary
 
-_WORD = re.compile(r"\w{4,}")
+_WORD = re.compile(r"\w+")
 _IMPLIED = {"WD-51": ("WD-53",), "WD-52": ("WD-53",)}
 """A time in words is a number in words as well; it is told once, as a time."""
 
-_UNJUDGED = frozenset({MessageRole.PICTURE, MessageRole.NAME})
+_NAMES = frozenset({MessageRole.PICTURE, MessageRole.NAME})
+"""Roles that name something seen; what steps do is not held against them."""
 
 
 class MeaningCheck:
-    """The rules WD-40 to WD-56 for one locale; ``texts`` are all its texts by context."""
+    """The rules WD-40 to WD-57 for one locale; ``texts`` are all its texts by context.
 
-    def __init__(self, library: Library, tag: str, texts: Mapping[str, str]) -> None:
+    ``source_tag`` is the language they are translated from; that of the library where none is given.
+    """
+
+    def __init__(
+        self, library: Library, tag: str, texts: Mapping[str, str], source_tag: str | None = None
+    ) -> None:
+        source_tag = source_tag or library.source_locale
         self._library = library
         self._tag = tag
-        self._is_source = tag == library.source_locale
-        self._source = LanguageVocabulary(library, library.source_locale)
+        self._is_source = tag == source_tag
+        self._source = LanguageVocabulary(library, source_tag)
+        self._small_words = SMALL_WORDS.get(language_of(source_tag), frozenset())
         self._own = self._source if self._is_source else LanguageVocabulary(library, tag)
         self._steps = {(p.id, s.id): (p, s) for p in library.protocols.values() for s in p.steps}
         self._themes = {
@@ -39,6 +50,7 @@ class MeaningCheck:
         }
         self._texts = texts
         self._verbs = VerbCheck(library, self._source, self._own, texts)
+        self._garments = GarmentCheck(library, tag, texts)
         self._negation = NegationCheck(self._source, self._own)
         self._values = ValueCheck(library, self._own)
 
@@ -59,7 +71,9 @@ class MeaningCheck:
             told |= {fault[0], *_IMPLIED.get(fault[0], ())}
 
     def _all_faults(self, message: Message, text: str) -> Iterator[Fault]:
-        if message.role in _UNJUDGED:
+        if message.role in _NAMES:
+            if not self._is_source:
+                yield from self._negation.faults_of_translation(message, text, None)
             return
         protocol, step = self._steps.get((message.protocol or "", message.step or ""), (None, None))
         if protocol is None and message.protocol is not None:
@@ -92,6 +106,7 @@ class MeaningCheck:
     def _of_step(self, protocol: Protocol, step: Step, message: Message, text: str) -> Iterator[Fault]:
         if message.role is MessageRole.HEADLINE:
             yield from self._verbs.faults_of_headline(protocol, step, text)
+            yield from self._garments.faults_of_headline(step, text)
         elif message.role is MessageRole.DETAIL:
             yield from self._verbs.faults_of_agent(protocol, step, text)
         yield from self._verbs.faults_of_layer(step, message.role, text)
@@ -99,21 +114,27 @@ class MeaningCheck:
         yield from self._values.faults_of_times(protocol, step, text, known)
 
     def _against_source(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:
-        if message.protocol is None:
-            return
-        if message.role is not MessageRole.WHY:
+        if message.protocol is not None and message.role is not MessageRole.WHY:
             yield from self._verbs.faults_against_source(message, text)
         yield from self._negation.faults_of_translation(message, text, step)
-        yield from self._values.faults_of_numbers(message, text, self._library.source_locale)
+        if message.protocol is not None:
+            yield from self._values.faults_of_numbers(message, text, self._library.source_locale)
 
     def _differ(self, one: Message, other: Message) -> bool:
-        """Whether two texts say different things: neither source text holds the words of the other."""
-        words, others = (frozenset(_WORD.findall(m.source.casefold())) for m in (one, other))
+        """Whether two texts say different things: neither source text holds the words of the other.
+
+        Headlines of steps that do the same with the same thing are alike, whatever their words.
+        """
+        words, others = (
+            frozenset(_WORD.findall(m.source.casefold())) - self._small_words for m in (one, other)
+        )
         if words <= others or others <= words:
             return False
         both = (MessageRole.HEADLINE, MessageRole.HEADLINE)
-        return (one.role, other.role) != both or self._deeds(one) != self._deeds(other)
+        if (one.role, other.role) != both or self._deeds(one) != self._deeds(other):
+            return True
+        return all(set(deed[1:]) == {None} for deed in self._deeds(one))
 
     def _deeds(self, message: Message) -> tuple[tuple[str | None, ...], ...]:
         _, step = self._steps[message.protocol or "", message.step or ""]
-        return tuple((a.verb, a.item, a.layer, a.agent, a.part) for a in step.actions)
+        return tuple((a.verb, a.item, a.layer, a.agent, a.part, a.to) for a in step.actions)

@@ -38,16 +38,17 @@ MEANING = (
     ),
     WordsRule(
         "WD-44", "lost-negation", S1,
-        "The source text of a headline, a caution, a rule or a step with 'negation: yes' denies, forbids or "
-        "keeps something away; the translation has no word that does. The words stand in terms.yaml, under "
-        "'negation'.",
+        "The source text of a headline, a caution, a rule, a step with 'negation: yes' or a fixed sentence "
+        "that warns, such as the one of drafts, denies, forbids or keeps something away; the translation has "
+        "no word that does. The words stand in terms.yaml, under 'negation'.",
         "'Do not touch' becomes 'touch'.",
         "'Mains près du visage' for 'Hands away from the face'",
         "Say no where the source text does; add the word to 'negation' if it says so by one not listed.",
     ),
     WordsRule(
         "WD-45", "lost-negation-in-explanation", S2,
-        "Another text whose source denies something has no word that does.",
+        "Another text whose source denies something has no word that does; or a sentence denies two things "
+        "and its translation only one.",
         "An explanation turned round teaches the wrong reason.",
         "'La peau doit toucher le liquide' for 'Skin must not meet the spill'",
         "Say no where the source text does; add the word to 'negation' if it says so by one not listed.",
@@ -119,6 +120,14 @@ MEANING = (
         "Somebody in soiled kit walks the wrong way.",
         "text: Go to the corridor, with to: dirty-side",
         "Name the zone that the step goes to, or correct 'to'.",
+    ),
+    WordsRule(
+        "WD-57", "other-garment-in-headline", S1,
+        "The headline of a step that puts on or takes off names another garment than the step's, and not "
+        "the step's own.",
+        "Whoever reads only the headline takes off the wrong layer.",
+        "'Take off inner gloves' at a step with 'do: doff' and 'item: outer-gloves'",
+        "Name the garment of the step, or correct 'item'.",
     ),
     WordsRule(
         "WD-55", "text-of-another-step", S2,

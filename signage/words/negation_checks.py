@@ -8,19 +8,12 @@ from collections.abc import Iterator
 from signage.model.library import Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
+from signage.words.interface import WARNING_CONTEXTS
 from signage.words.vocabulary import LanguageVocabulary
 
-_SENTENCES = frozenset(
-    {
-        MessageRole.HEADLINE,
-        MessageRole.DETAIL,
-        MessageRole.WHY,
-        MessageRole.CAUTION,
-        MessageRole.RULE,
-        MessageRole.NOTE,
-    }
-)
 _WARNINGS = frozenset({MessageRole.HEADLINE, MessageRole.CAUTION, MessageRole.RULE})
+_LABELS = frozenset({MessageRole.TITLE, MessageRole.NAME})
+"""Roles without a sentence, in which an "only" need not be said: contact-only room."""
 _INSTRUCTIONS = frozenset({MessageRole.HEADLINE, MessageRole.DETAIL, MessageRole.CAUTION})
 
 
@@ -37,12 +30,10 @@ class NegationCheck:
 
     def faults_of_translation(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:
         """Negation or restriction that is lost, and negation that is added."""
-        if message.role not in _SENTENCES:
-            return
         if self._source.knows_negation and self._own.knows_negation:
             yield from self._lost_negation(message, text, step)
             yield from self._added_negation(message, text)
-        if self._own.knows_restriction:
+        if self._own.knows_restriction and message.role not in _LABELS:
             yield from self._lost_restriction(message, text)
 
     def faults_of_source(self, message: Message, step: Step | None) -> Iterator[Fault]:
@@ -64,17 +55,23 @@ class NegationCheck:
                 yield "WD-48", f"'{text}' has no word for '{_shown(wanted)}' of '{message.source}'"
 
     def _lost_negation(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:
-        lost = next(filter(None, (self._lost_in(*pair) for pair in _aligned(message.source, text))), None)
-        if lost is None:
-            return
-        is_grave = message.role in _WARNINGS or (step is not None and step.negation)
-        code = "WD-44" if is_grave and message.role is not MessageRole.WHY else "WD-45"
-        yield code, f"'{text}' has no word for '{_shown(lost)}' of '{message.source}'"
+        is_warning = message.role in _WARNINGS or message.context in WARNING_CONTEXTS
+        is_grave = is_warning or (step is not None and step.negation and message.role is not MessageRole.WHY)
+        for source, translation in _aligned(message.source, text):
+            wanted, found = self._source.denials_in(source), self._own.denials_in(translation)
+            if self._source.negation_in(source) and self._source.has_hinge(source):
+                found = found if self._own.negation_in(translation) else ()
+            if wanted and not found and not self._is_said_by_only(source, translation):
+                code = "WD-44" if is_grave else "WD-45"
+                yield code, f"'{text}' has no word for '{_shown(wanted[0])}' of '{message.source}'"
+            elif len(wanted) > len(found) == 1:
+                yield "WD-45", f"'{text}' has one word of negation, '{message.source}' has {len(wanted)}"
 
-    def _lost_in(self, source: str, text: str) -> str | None:
-        """The marker of a sentence that its translation lacks; one that says "only" instead lacks nothing."""
-        marker = self._source.denial_in(source)
-        return None if self._own.denial_in(text) or self._own.restriction_in(text) else marker
+    def _is_said_by_only(self, source: str, text: str) -> bool:
+        """Whether a translation says "only" where its source text denies all else, and nothing besides."""
+        denies_all_else = self._source.has_hinge(source) or self._source.restriction_in(source) is not None
+        is_said = denies_all_else and self._own.restriction_in(text) is not None
+        return is_said and not self._source.denies_beside_only(source)
 
     def _added_negation(self, message: Message, text: str) -> Iterator[Fault]:
         """An act that the source text asks for and the translation forbids, or any other added 'not'."""

@@ -16,7 +16,10 @@ Fault = tuple[str, str]
 
 _WORD = re.compile(r"[^\W\d_]+(?:[’'][^\W\d_]+)?")
 _SHORTEST_KEPT = 4
-"""Letters of each of two small words in a row that are taken for words of the source; names have capitals."""
+"""Letters of a word that tells a language."""
+
+_SHORTEST_OF_TWO, _SHORTEST_TOGETHER = 3, 7
+"""Letters of each of two small words in a row that are taken for words of the source, and of both."""
 
 _ENOUGH = 4
 """Texts with a word, from which on the other translations show that it is to be translated."""
@@ -57,8 +60,11 @@ def _kept_words(text: str, tag: str, source: str, source_tag: str, names: Collec
         for i in range(len(run) - 1):
             for part in (run[i : i + 3], run[i : i + 2]):
                 small = [word.casefold() for word in part]
-                is_told = len(part) > 2 or (part == small and min(map(len, part)) >= _SHORTEST_KEPT)
-                if is_told and tuple(small) in in_a_row and not set(small) <= set(names):
+                if (
+                    (len(part) > 2 or _are_plain_words(part))
+                    and tuple(small) in in_a_row
+                    and not set(small) <= set(names)
+                ):
                     return " ".join(part)
     if language_of(source_tag) != "en":
         return ""
@@ -66,6 +72,13 @@ def _kept_words(text: str, tag: str, source: str, source_tag: str, names: Collec
     telling = _TELLING if own is None else (_TELLING | SMALL_WORDS["en"]) - own
     words = {word for run in of_source for word in run if len(word) > 1} & telling
     return next((word for run in _runs(text) for word in run if word.casefold() in words), "")
+
+
+def _are_plain_words(words: list[str]) -> bool:
+    """Whether two words are long enough to tell and no name; the first may begin a sentence."""
+    lengths = [len(word) for word in words]
+    is_long = min(lengths, default=0) >= _SHORTEST_OF_TWO and sum(lengths) >= _SHORTEST_TOGETHER
+    return is_long and all(word.islower() for word in words[1:])
 
 
 def left_over(pairs: Mapping[str, tuple[str, str]], tag: str, source_tag: str) -> Iterator[tuple[str, str]]:

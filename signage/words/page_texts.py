@@ -68,7 +68,7 @@ _CURRENT = (
     ),
     _text(
         "page-words-differ",
-        "The steps are the same, the words are not: they were changed. Ask before you use the sheet.",
+        "The steps are the same, the words have changed. Ask before you use the sheet.",
         "Answer: the first half of the code is right, the second is not.",
         120,
     ),

@@ -84,6 +84,10 @@ class Phrases:
         match = self._regex.search(words) if self._regex is not None else None
         return match.group() if match is not None else None
 
+    def all_in_words(self, words: str) -> tuple[str, ...]:
+        """All phrases in what ``words_of`` gave, in order; none holds a word of another."""
+        return tuple(match.group() for match in self._regex.finditer(words)) if self._regex else ()
+
     def without(self, words: str) -> str:
         """What ``words_of`` gave, with the phrases taken out."""
         return self._regex.sub("-", words) if self._regex is not None else words
@@ -98,9 +102,9 @@ class Phrases:
         if not parts:
             return ""
         if self._is_unspaced:
-            gap = rf"[^{_BREAK}]{{0,{_LONGEST_UNSPACED_GAP}}}"
+            gap = rf"[^{_BREAK}]{{0,{_LONGEST_UNSPACED_GAP}}}?"
             return gap.join(" ?".join(part) for part in parts)
-        gap = rf" (?:[^ {_BREAK}]+ ){{0,{_LONGEST_GAP}}}"
+        gap = rf" (?:[^ {_BREAK}]+ ){{0,{_LONGEST_GAP}}}?"
         end = rf" \{_BREAK}" if ends_clause else ""
         return rf"(?<![^ ]){gap.join(' '.join(part) for part in parts)}{end}(?![^ ])"
 

@@ -10,6 +10,7 @@ from signage.words.entry_checks import Fault
 from signage.words.placeholders import placeholder_names
 from signage.words.step_values import garments_of_step
 from signage.words.terms import FoundForm, Glossary
+from signage.words.vocabulary import LanguageVocabulary
 
 _NAMING_ROLES = frozenset({MessageRole.HEADLINE, MessageRole.NAME})
 """Roles that call a thing by its name; a sentence after them may say 'it'."""
@@ -23,6 +24,7 @@ class TermCheck:
         self._library = library
         self._source = Glossary(library.terms, library.source_locale, is_source=True)
         self._locale = self._source if is_source else Glossary(library.terms, tag)
+        self._verbs = LanguageVocabulary(library, tag)
         self._source_term = {term.id: term.source for term in library.terms}
 
     def faults_of_text(self, message: Message, text: str, step: Step | None) -> Iterator[Fault]:
@@ -33,7 +35,7 @@ class TermCheck:
         yield from self._forbidden(found, named | acted_on)
         yield from self._other_item(found, named | acted_on | self._named_in(step))
         if message.role in _NAMING_ROLES:
-            given = {term for form in found for term in form.approves}
+            given = {term for form in found for term in form.approves} | self._verbs.verbs_in(text)
             for term in sorted(named - given):
                 if self._locale.has_forms(term):
                     yield "WD-9", f"'{text}' has no approved form of '{self._source_term[term]}'"

@@ -153,7 +153,17 @@ def _is_quoted(text: str) -> bool:
     """Whether one pair of quotation marks stands round all of the text."""
     text = text.strip()
     closing = _QUOTES.get(text[:1], "")
-    return len(text) > 2 and text[-1] in closing and not set(text[1:-1]) & {text[0], text[-1]}
+    if len(text) <= 2 or text[-1] not in closing:
+        return False
+    opening, last = text[0], text[-1]
+    if opening == last:
+        return opening not in text[1:-1]
+    depth = 0
+    for place, sign in enumerate(text):
+        depth += (sign == opening) - (sign == last)
+        if depth == 0:
+            return place == len(text) - 1
+    return False
 
 
 def _is_no_character(sign: str) -> bool:

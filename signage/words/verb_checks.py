@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from signage.model.library import Library, Protocol, Step, Term
+from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.acts import Move, act_of_phase, acts_of_step, move_of_step
 from signage.words.entry_checks import Fault
-from signage.words.terms import Glossary
+from signage.words.garment_checks import glossary_of_things
 from signage.words.vocabulary import LanguageVocabulary, opposites
 
 SKIN = "skin"
@@ -34,10 +34,12 @@ class VerbCheck:
         self._own = own
         self._opposites = opposites(library)
         self._names = names
-        self._gloves = self._glossary({garment: f"kit/{garment}/name" for garment in _hand_layers(library)})
-        self._zones = self._glossary(
-            {zone: f"ward/{ward.id}/zone/{zone}" for ward in library.wards.values() for zone in ward.zones}
-        )
+        gloves = {garment: f"kit/{garment}/name" for garment in _hand_layers(library)}
+        zones = {
+            zone: f"ward/{ward.id}/zone/{zone}" for ward in library.wards.values() for zone in ward.zones
+        }
+        self._gloves = glossary_of_things(library, own.tag, gloves, names)
+        self._zones = glossary_of_things(library, own.tag, zones, names)
 
     def faults_of_title(self, theme: str, text: str) -> Iterator[Fault]:
         """WD-40 for the title of a phase that dresses or undresses."""
@@ -145,19 +147,6 @@ class VerbCheck:
     def _layer_name(self, layer: str) -> str:
         garment = self._library.garments.get(layer)
         return garment.name if garment is not None else "bare hands"
-
-    def _glossary(self, contexts: Mapping[str, str]) -> Glossary:
-        """The names of things: from the glossary where it has the thing, and as the locale calls them."""
-        tag = self._own.tag
-        is_source = tag == self._library.source_locale
-        known = {term.id: term for term in self._library.terms}
-        terms = []
-        for thing in dict.fromkeys((*contexts, *known)):
-            term = known.get(thing)
-            name = self._names.get(contexts.get(thing, ""), "")
-            forms = (*((name,) if name else ()), *(term.approved.get(tag, ()) if term is not None else ()))
-            terms.append(Term(id=thing, source=term.source if term else name, approved={tag: forms}))
-        return Glossary([term for term in terms if term.source], tag, is_source)
 
 
 def _hand_layers(library: Library) -> frozenset[str]:

@@ -31,7 +31,7 @@ class LanguageVocabulary:
         self._phrases = {verb: Phrases(listed, tag) for verb, listed in self.forms.items()}
         negation = _of_locale(vocabulary.negation, tag)
         self._negation = Phrases(negation.markers if negation else (), tag)
-        self._softer = Phrases(negation.softer if negation else (), tag)
+        self._denial = Phrases((*negation.markers, *negation.softer) if negation else (), tag)
         self._idioms = Phrases(negation.idioms if negation else (), tag)
         self._either_way = Phrases(negation.either_way if negation else (), tag)
         self._hinges = Phrases(negation.hinges if negation else (), tag)
@@ -62,9 +62,19 @@ class LanguageVocabulary:
         return self._negation.found_in_words(self._idioms.without(words_of(text, self.tag)))
 
     def denial_in(self, text: str) -> str | None:
-        """The first marker of negation in the text, or the first softer one, such as "away from"."""
+        """The first marker of negation in the text, or softer one, such as "away from"."""
+        found = self.denials_in(text)
+        return found[0] if found else None
+
+    def denials_in(self, text: str) -> tuple[str, ...]:
+        """All markers of negation in the text, softer ones among them."""
+        return self._denial.all_in_words(self._idioms.without(words_of(text, self.tag)))
+
+    def denies_beside_only(self, text: str) -> bool:
+        """Whether the text says "only" and, by other words, denies something as well."""
         words = self._idioms.without(words_of(text, self.tag))
-        return self._negation.found_in_words(words) or self._softer.found_in_words(words)
+        rest = self._restriction.without(words)
+        return rest != words and self._denial.found_in_words(rest) is not None
 
     def restriction_in(self, text: str) -> str | None:
         """The first word for "only" in the text."""

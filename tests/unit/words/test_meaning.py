@@ -11,6 +11,7 @@ import pytest
 
 from signage.model.library import Library
 from signage.words.catalogue import CatalogueKind, catalogue_path
+from signage.words.coverage import fixed_messages
 from signage.words.meaning import MeaningCheck
 from signage.words.meaning_rules import MEANING
 from signage.words.po_reader import read_catalogue_file
@@ -21,7 +22,7 @@ LANGUAGES = ("fr", "ar", "hi", "am")
 
 @lru_cache(maxsize=1)
 def messages():
-    return {message.context: message for message in demo.project().messages}
+    return {message.context: message for message in (*demo.project().messages, *fixed_messages())}
 
 
 @lru_cache(maxsize=8)
@@ -40,6 +41,9 @@ def check(tag):
 
 def codes(tag, context, text):
     message = messages()[context]
+    if context.startswith("interface/"):
+        checked = MeaningCheck(demo.project().library, tag, {}, "en")
+        return {code for code, _ in checked.faults_of_text(message, text)}
     if tag == "en":
         message = replace(message, source=text)
     return {code for code, _ in check(tag).faults_of_text(message, text)}
@@ -69,11 +73,17 @@ FIRES = [
     ("WD-44", "fr", "gone-wrong/hands-down/text", "Mains sur le visage"),
     ("WD-44", "hi", f"{LAYERED}/zip-open/caution", "उँगलियाँ गर्दन पर रखें।"),
     ("WD-45", "fr", f"{SPILL}/gloves-on/why", "La peau doit toucher le liquide."),
+    ("WD-44", "hi", "interface/draft-sentence", "मसौदा। इलाज में उपयोग के लिए।"),
+    ("WD-45", "am", "interface/page-why-place", "ለዚህ በትክክለኛው ቦታ ነዎት።"),
+    ("WD-45", "fr", "interface/trial-guide-help", "Ne montrez rien. N’aidez pas et dites si c’est juste."),
+    ("WD-45", "fr", "picture/observer-check", "Un observateur regarde une personne et la touche."),
+    ("WD-44", "fr", f"{SPILL}/ready-disinfectant/caution", "L’utiliser seul. Avec étiquette, demander."),
     ("WD-46", "ar", f"{LAYERED}/apron-off/text", "لا تخلع المريلة"),
     ("WD-46", "am", f"{LAYERED}/hood-off/text", "የራስ መከላከያ ሽፋን አያውልቁ"),
     ("WD-47", "en", f"{LAYERED}/goggles-off/caution", "Do not touch the glass."),
     ("WD-48", "fr", f"{LAYERED}/goggles-off/caution", "Toucher l’élastique."),
     ("WD-48", "ar", f"{LAYERED}/coverall-off/caution", "ببطء. المس الداخل."),
+    ("WD-48", "am", "interface/if-torn", "ከተቀደደ"),
     ("WD-49", "hi", f"{LAYERED}/to-dirty-side/why", "किट एक ही जगह, डिब्बों के पास नहीं उतरती।"),
     ("WD-50", "en", f"{LAYERED}/apron-off/detail", "Break the neck loop. Drop it into bin B."),
     ("WD-50", "en", f"{LAYERED}/phase/take-off/rule", "Soiled? Bin Z stands at the door."),
@@ -86,6 +96,11 @@ FIRES = [
     ("WD-53", "fr", f"{LAYERED}/hood-off/detail", "Se pencher trois fois, yeux fermés."),
     ("WD-54", "en", f"{LAYERED}/to-dirty-side/text", "Go to the corridor"),
     ("WD-54", "fr", f"{LAYERED}/to-clean-side/text", "Passer côté sale"),
+    ("WD-57", "en", f"{LAYERED}/outer-gloves-off/text", "Take off inner gloves"),
+    ("WD-57", "en", f"{LAYERED}/goggles-off/text", "Take off the hood"),
+    ("WD-57", "fr", f"{LAYERED}/outer-gloves-off/text", "Retirer les gants internes"),
+    ("WD-57", "hi", f"{LAYERED}/inner-gloves-on/text", "बाहरी दस्ताने पहनें"),
+    ("WD-57", "am", f"{LAYERED}/outer-gloves-off/text", "የውስጥ ጓንት ያውልቁ"),
 ]
 
 SILENT = [
@@ -97,6 +112,10 @@ SILENT = [
     ("en", f"{ROOM}/go-in/text", "Leave the corridor"),
     ("en", f"{LAYERED}/to-corridor/text", "Enter the corridor"),
     ("en", "clean-hands/palms/text", "Palm on palm"),
+    ("en", f"{LAYERED}/outer-gloves-off/text", "Take off the outer gloves, inner gloves stay"),
+    ("en", f"{LAYERED}/outer-gloves-off/text", "Take off the first gloves"),
+    ("fr", "interface/page-unsafe", "Dangereux."),
+    ("ar", "interface/if-soiled", "عند الاتساخ فقط"),
     ("fr", f"{LAYERED}/outer-gloves-off/detail", "Un gant dans l’autre. Ne pas retirer les gants internes."),
     ("fr", f"{LAYERED}/goggles-off/caution", "Ne toucher que l’élastique."),
     ("fr", f"{SPILL}/ready-disinfectant/caution", "Ne pas mélanger. Sans étiquette, demander à l’infirmier."),
