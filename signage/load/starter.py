@@ -8,6 +8,8 @@ from importlib.resources.abc import Traversable
 
 _REVIEW = re.compile(rb"(?m)^(review-by: )[0-9-]{10}")
 _LANGUAGES = re.compile(rb"(?m)^(locales:\n(?:  [^\n]*in-use[^\n]*\n)+)(?:  [^\n]*\n?)*")
+_READERS = re.compile(rb"(?m)^(readers: \{en: [0-9]+, )fr:")
+_FRENCH_TERM = re.compile(rb"(?m)^    approved: \{fr: [^\n]*\}\n")
 
 
 def starter_files(today: date | None = None, locales: Sequence[str] = ()) -> dict[str, bytes]:
@@ -21,11 +23,18 @@ def starter_files(today: date | None = None, locales: Sequence[str] = ()) -> dic
     if today is not None:
         review = (today + timedelta(days=365)).isoformat().encode()
         found = {name: _REVIEW.sub(rb"\g<1>" + review, data) for name, data in found.items()}
-    if locales:
-        lines = "".join(f"  {tag}: {{owner: language lead, state: in-work}}\n" for tag in locales).encode()
-        named = _LANGUAGES.sub(lambda old: old.group(1) + lines, found["content/library.yaml"])
-        found["content/library.yaml"] = named
-    return found
+    return _in_languages(found, locales) if locales else found
+
+
+def _in_languages(found: dict[str, bytes], locales: Sequence[str]) -> dict[str, bytes]:
+    """The files with other languages in the place of French, wherever the example names it."""
+    lines = "".join(f"  {tag}: {{owner: language lead, state: in-work}}\n" for tag in locales).encode()
+    edits = {"content/library.yaml": (_LANGUAGES, rb"\g<1>" + lines)}
+    if "fr" not in locales:
+        readers = rb"\g<1>" + locales[0].encode() + b":"
+        edits |= {"content/wards/example-ward.yaml": (_READERS, readers)}
+        edits |= {"content/terms.yaml": (_FRENCH_TERM, b"")}
+    return found | {name: old.sub(new, found[name]) for name, (old, new) in edits.items()}
 
 
 def _files_below(folder: Traversable, prefix: str) -> dict[str, bytes]:

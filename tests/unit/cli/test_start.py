@@ -28,6 +28,18 @@ def test_languages_come_with_the_words_of_the_programme(tmp_path, monkeypatch, s
     assert "WD-5 " not in signage("check --quiet").out
 
 
+def test_a_library_in_languages_without_french_reads_and_checks_clean(tmp_path, monkeypatch, signage):
+    for words in ("--locale ar", "--locale sw --locale hi", "--locale fr"):
+        folder = tmp_path / words.replace(" ", "")
+        folder.mkdir()
+        monkeypatch.chdir(folder)
+        assert signage(f"start ward {words}").status == 0, words
+        monkeypatch.chdir(folder / "ward")
+        checked = signage("check --format json")
+        assert checked.status == 0
+        assert not [each for each in checked.json["problems"] if each["severity"] == "S1"], words
+
+
 @pytest.mark.parametrize(
     "words", ["--locale EN", "--locale en", "--locale fr_FR", "--locale en-XA", "--locale x"]
 )
