@@ -60,7 +60,7 @@ def test_a_font_file_that_is_gone_is_an_error_that_names_it(changed_manifest):
 def test_without_the_optional_fonts_chinese_names_their_package(changed_manifest):
     package = replace(NOTO_CJK, module="package_that_is_not_installed")
     changed_manifest("NotoSansSC[wght].ttf", package=package)
-    with pytest.raises(MissingFromMachineError, match=r"pip install 'signage\[cjk\]'"):
+    with pytest.raises(MissingFromMachineError, match=r"pip install -e '\.\[cjk\]'"):
         fonts.face(fonts.font_for("Hani", 400))
 
 
