@@ -16,6 +16,8 @@ from signage.model.mark import Mark
 from signage.project import Project
 from signage.unmade import reasons_for_nothing
 
+_MOST_FINDINGS = 10
+"""Findings of a protocol in a language that are told with its drafts."""
 _DRAFTS = "Every sheet is marked DRAFT: nobody has signed its words and its order. Not for clinical use."
 _PROOFS = (
     "Proofs have faults and are marked so on four edges: read them, mend what they name, never post them."
@@ -33,7 +35,11 @@ def report_drawn(
     *,
     is_quiet: bool,
 ) -> int:
-    """Print the outcome; the exit status is 1 where anything was refused or not made, or a proof can hurt."""
+    """Print the outcome.
+
+    The exit status is 1 where anything was refused or not made, or a proof can hurt. What stands against the
+    approval of a draft is told and fails nothing: the draft says on every edge that nobody approved it.
+    """
     unmade = reasons_for_nothing(project, wanted)
     sheets = [result for result in made if isinstance(result, Drawn)]
     refused = [result for result in made if isinstance(result, Refused)]
@@ -55,7 +61,7 @@ def report_drawn(
         _print_summary(sheets, output, seconds)
         _print_cleared(cleared, output)
         _print_left_out(project, wanted)
-    for line in (*_proof_lines(sheets), *_refusal_lines(refused)):
+    for line in (*_proof_lines(sheets), *_finding_lines(sheets), *_refusal_lines(refused)):
         say_error(line)
     for reason in unmade:
         say_error(f"Not made: {reason}")
@@ -123,6 +129,20 @@ def _proof_lines(sheets: Iterable[Drawn]) -> Iterable[str]:
                 told[sheet.request.protocol, sheet.request.locale, reason] = None
     for protocol, locale, reason in told:
         yield f"Proof: {', '.join(part for part in (protocol, locale) if part)}: {reason}"
+
+
+def _finding_lines(sheets: Iterable[Drawn]) -> Iterable[str]:
+    """What stands against the approval of drafts, once for each protocol and language."""
+    told: dict[tuple[str, str], dict[str, None]] = {}
+    for sheet in sheets:
+        if sheet.has_findings:
+            key = (sheet.request.protocol, sheet.request.locale)
+            told.setdefault(key, {}).update(dict.fromkeys(sheet.reasons))
+    for (protocol, locale), reasons in told.items():
+        yield f"Draft with findings: {protocol}, {locale}"
+        yield from (f"    {reason}" for reason in list(reasons)[:_MOST_FINDINGS])
+        if len(reasons) > _MOST_FINDINGS:
+            yield f"    {len(reasons) - _MOST_FINDINGS} more; 'signage check' tells all."
 
 
 def _refusal_lines(refused: Iterable[Refused]) -> Iterable[str]:
