@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
@@ -49,6 +49,11 @@ class Release:
     def has_grave_findings(self) -> bool:
         """Whether something was found that can hurt."""
         return any(problem.severity is Severity.S1 for problem in self.facts.problems)
+
+    @property
+    def has_findings(self) -> bool:
+        """Whether something was found that stands against approval, and no waiver excuses it."""
+        return any(problem.severity is not Severity.S3 for problem in self.facts.problems)
 
     def with_sheet(self, problems: Sequence[Problem], obstacles: Sequence[str] = ()) -> Release:
         """The same with what was found on a composed sheet."""
@@ -98,12 +103,14 @@ class Releases:
                 Reason(f"{each.code} {each.message}", each.place) for each in unreadable.problems
             )
             return self._bare(tag, protocol.review_by, obstacles)
+        gaps = tuple(context for context in wording.gaps if _is_concerned(context, known))
         return ReleaseFacts(
             locale=tag,
             today=self._today,
             review_by=protocol.review_by,
             is_in_use=locale is None or locale.is_in_use_for(protocol.id),
-            gaps=tuple(context for context in wording.gaps if _is_concerned(context, known)),
+            gaps=gaps,
+            causes=tuple(self._causes(tag, gaps)),
             problems=tuple(self._problems(protocol, tag, known)),
             has_checked_words=not any(_is_concerned(context, known) for context in wording.unchecked),
             is_order_signed=is_signed,
@@ -122,6 +129,14 @@ class Releases:
             for problem in self._words_problems(each):
                 if problem.code not in _GAPS and _concerns(problem, protocol, known):
                     yield problem
+
+    def _causes(self, tag: str, gaps: Sequence[str]) -> Iterator[Problem]:
+        """The gravest finding at each gap."""
+        found: dict[str, Problem] = {}
+        for problem in self._words_problems(tag) if gaps else ():
+            if problem.text is not None and problem.severity is Severity.S1:
+                found.setdefault(problem.text, problem)
+        return (found[context] for context in gaps if context in found)
 
     @cached_property
     def content_problems(self) -> tuple[Problem, ...]:

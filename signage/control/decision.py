@@ -10,6 +10,9 @@ from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem, Severity
 from signage.model.mark import Mark
 
+_MOST_GAPS = 3
+"""Gaps that are told one by one; more are counted."""
+
 
 @dataclass(frozen=True)
 class Reason:
@@ -28,9 +31,10 @@ class ReleaseFacts:
     """What is known of a protocol in a language on a day.
 
     ``obstacles`` keep a sheet from being made at all: text that does not fit, a letter without a shape.
-    ``gaps`` are messages without a text to print. ``problems`` are the findings of content, order, words
-    and of the composed sheet itself that no waiver of this day excuses. ``has_checked_words`` says that
-    every text of the language was checked by a second person and none is left as a machine made it.
+    ``gaps`` are messages without a text to print, and ``causes`` what was found at them. ``problems`` are
+    the findings of content, order, words and of the composed sheet itself that no waiver of this day
+    excuses. ``has_checked_words`` says that every text of the language was checked by a second person and
+    none is left as a machine made it.
     """
 
     locale: str
@@ -39,6 +43,7 @@ class ReleaseFacts:
     is_in_use: bool = True
     obstacles: tuple[Reason, ...] = ()
     gaps: tuple[str, ...] = ()
+    causes: tuple[Problem, ...] = ()
     problems: tuple[Problem, ...] = ()
     has_checked_words: bool = False
     is_order_signed: bool = False
@@ -83,16 +88,24 @@ def _words_are_not_all_there(facts: ReleaseFacts) -> tuple[Reason, ...]:
                 f"Finish its words, then set its state in library.yaml to in-use."
             )
         )
-    if facts.gaps:
-        first = ", ".join(f"'{context}'" for context in facts.gaps[:3])
-        more = f" and {len(facts.gaps) - 3} more" if len(facts.gaps) > 3 else ""
-        reasons.append(
-            Reason(
-                f"{len(facts.gaps)} texts of this protocol are missing or doubtful in {facts.locale}: "
-                f"{first}{more}. Complete locales/{facts.locale}/LC_MESSAGES."
-            )
-        )
+    told = {cause.text for cause in facts.causes}
+    if facts.gaps and (len(facts.gaps) > _MOST_GAPS or not told.issuperset(facts.gaps)):
+        reasons.append(_gaps_in_one_line(facts))
+    else:
+        reasons.extend(map(_found, facts.causes))
     return tuple(reasons)
+
+
+def _gaps_in_one_line(facts: ReleaseFacts) -> Reason:
+    first = ", ".join(f"'{context}'" for context in facts.gaps[:_MOST_GAPS])
+    left = len(facts.gaps) - _MOST_GAPS
+    count = "1 text" if len(facts.gaps) == 1 else f"{len(facts.gaps)} texts"
+    return Reason(
+        f"{count} of this protocol cannot be printed in {facts.locale}, missing, doubtful or without their "
+        f"placeholders: {first}{f' and {left} more' if left > 0 else ''}. "
+        f"Complete locales/{facts.locale}/LC_MESSAGES.",
+        facts.causes[0].place if facts.causes else NOWHERE,
+    )
 
 
 def _can_hurt(facts: ReleaseFacts) -> tuple[Reason, ...]:

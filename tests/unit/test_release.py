@@ -1,5 +1,6 @@
 """The facts behind a decision: findings of the content count for the protocols they concern, no others."""
 
+import shutil
 from dataclasses import replace
 from datetime import date
 
@@ -54,8 +55,6 @@ def test_a_waiver_lifts_a_finding_of_the_content_until_its_day():
 
 
 def test_a_file_that_cannot_be_read_refuses_its_language_and_no_other(tmp_path):
-    import shutil
-
     own = demo.project()
     locales = tmp_path / "locales"
     shutil.copytree(own.locales, locales)
@@ -65,3 +64,24 @@ def test_a_file_that_cannot_be_read_refuses_its_language_and_no_other(tmp_path):
     assert (decision.mark, decision.on_request) == (Mark.REFUSED, Mark.REFUSED)
     assert "content.po" in str(decision.reasons[0])
     assert made.of(P1, "ar").decision.mark is Mark.DRAFT
+
+
+def test_a_lost_placeholder_is_told_at_its_entry(tmp_path):
+    own = demo.project()
+    locales = tmp_path / "locales"
+    shutil.copytree(own.locales, locales)
+    catalogue = locales / "fr" / "LC_MESSAGES" / "content.po"
+    text = catalogue.read_text(encoding="utf-8")
+    entry = text.index('msgctxt "chair-turnaround/dirty-chair-wet/text"')
+    start = text.index("{time}", text.index("msgstr", entry))
+    catalogue.write_text(text[:start] + text[start + len("{time}") :], encoding="utf-8")
+    decision = (
+        Releases(Project(own.library, own.content, locales, own.own_pictures), DAY)
+        .of("chair-turnaround", "fr")
+        .decision
+    )
+    assert (decision.mark, decision.on_request) == (Mark.REFUSED, Mark.PROOF)
+    line = text[:entry].count("\n") + 1
+    (reason,) = map(str, decision.reasons)
+    assert reason.startswith(f"{catalogue.as_posix()}:{line}: WD-6")
+    assert "{time} is missing" in reason

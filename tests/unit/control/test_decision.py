@@ -21,6 +21,9 @@ GRAVE = Problem(
 )
 LESSER = replace(GRAVE, code="HH-2", severity=Severity.S2)
 SLIGHT = replace(GRAVE, code="ST-4", severity=Severity.S3)
+HOLE = Problem(
+    "WD-6", "hole", Severity.S1, "{time} is missing", place=Place("f.po", 3), locale="fr", text="p/a/text"
+)
 OBSTACLE = Reason("'x' has no glyph", Place("f.po", 3))
 
 TABLE = (
@@ -31,6 +34,8 @@ TABLE = (
     ({"obstacles": (OBSTACLE,), "is_in_use": False}, Mark.REFUSED, Mark.REFUSED, "no glyph"),
     ({"is_in_use": False}, Mark.REFUSED, Mark.PROOF, "in work"),
     ({"gaps": ("p/a/text", "p/b/text")}, Mark.REFUSED, Mark.PROOF, "2 texts"),
+    ({"gaps": ("p/a/text",), "causes": (HOLE,)}, Mark.REFUSED, Mark.PROOF, "f.po:3: WD-6 {time} is missing"),
+    ({"gaps": ("p/a/text",) * 4, "causes": (HOLE,)}, Mark.REFUSED, Mark.PROOF, "f.po:3: 4 texts"),
     ({"problems": (GRAVE,)}, Mark.REFUSED, Mark.PROOF, "p.yaml:7:9: HH-1"),
     ({"problems": (LESSER, GRAVE)}, Mark.REFUSED, Mark.PROOF, "HH-1"),
     ({"problems": (LESSER,)}, Mark.DRAFT, Mark.DRAFT, "HH-2"),
