@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.rule import Explanation, SheetRule, SheetSubject
 from signage.drawing.marks import texts_of
 from signage.ground.problem import Problem, Severity
+from signage.model.mark import Mark
 
 EXPLANATION = Explanation(
     code="SH-14",
@@ -30,12 +31,15 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each page and each thing that it does not say."""
     context = subject.context
     wording, protocol = context.wording, context.protocol
+    owner, review_by = wording.content(f"{protocol.id}/owner"), wording.date(protocol.review_by)
+    if subject.sheet.mark == Mark.PROOF:  # where their sentence is a gap, it is named in their place
+        owner, review_by = wording.fixed("owner", role=owner), wording.fixed("review-by", date=review_by)
     wanted = {
         "the protocol code": protocol.code,
         "the revision code": context.revision,
         "the name of its language": wording.name,
-        "the role of its owner": wording.content(f"{protocol.id}/owner"),
-        "the review date": wording.date(protocol.review_by),
+        "the role of its owner": owner,
+        "the review date": review_by,
         "the local-policy caution": wording.fixed("local-policy"),
     }
     for number, page in enumerate(subject.sheet.pages, start=1):

@@ -1,8 +1,13 @@
+from dataclasses import replace
+
 import demo
 from sheet_edits import edited, found
 
+from signage.build import SheetRequest, compose_request
 from signage.check.sheet_rules.control_text import RULE
 from signage.drawing.marks import TextMark
+from signage.model.mark import Mark
+from signage.project import Project
 
 
 def test_a_sheet_without_its_revision_code_is_found():
@@ -13,6 +18,17 @@ def test_a_sheet_without_its_revision_code_is_found():
 
     problems = found(RULE, edited(demo.sheet(phase="take-off"), cut), demo.context())
     assert any(revision in problem.message for problem in problems)
+
+
+def test_a_proof_names_the_gap_in_place_of_owner_and_date():
+    project = demo.project()
+    own = project.library.locales["fr"]
+    library = replace(project.library, locales={**project.library.locales, "ha": replace(own, tag="ha")})
+    bare = Project(library, project.content, project.locales, project.own_pictures)
+    request = SheetRequest("chair-turnaround", "ha", "step-cards", "", "A6")
+    sheet = compose_request(bare, request, Mark.PROOF)
+    context = bare.context(library.protocols["chair-turnaround"], "ha", mark=Mark.PROOF)
+    assert not found(RULE, sheet, context)
 
 
 def test_every_sheet_says_what_it_is_in_its_own_script():
