@@ -7,6 +7,8 @@ from signage.check.sheet_rules import overflow as overflow_rule
 from signage.compose.part_names import missing_glyph_message, overflow_message
 from signage.drawing.marks import Sheet, texts_of
 from signage.text.paragraph import shape_paragraph
+from signage.words.rules import RULE_OF
+from signage.words.script_font import script_without_font
 from signage.words.wording import Wording
 
 MOST_GLYPHS = 5
@@ -31,6 +33,9 @@ def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[
             for glyph in shape_paragraph(mark.text, mark.language, mark.weight).missing:
                 message = missing_glyph_message(glyph.character, mark.role, mark.text)
                 missing[_where(wording, mark.message, mark.text, sheet) + message] = None
+    unseen = script_without_font(wording.tag) if missing and wording is not None else None
+    if unseen is not None:
+        return (f"{unseen[0].upper()}{unseen[1:]}.", RULE_OF["WD-39"].cure)
     if missing:
         shown = list(missing)[:MOST_GLYPHS]
         left = len(missing) - len(shown)

@@ -19,13 +19,14 @@ from signage.words.catalogue import (
     kinds_of,
 )
 from signage.words.entry_checks import Fault, faults_of_source, faults_of_translation
-from signage.words.interface import FIXED_TEXTS
+from signage.words.interface import FIXED_TEXTS, TRIAL_CONTEXTS
 from signage.words.meaning import MeaningCheck
 from signage.words.numerals import Numerals, cldr_locale
 from signage.words.other_language import left_over
 from signage.words.placeholders import placeholder_names
 from signage.words.po_reader import read_catalogue_file
 from signage.words.rules import RULE_OF, RULES
+from signage.words.script_font import script_without_font
 from signage.words.step_values import values_of_step
 from signage.words.term_checks import TermCheck
 from signage.words.terms import words_of_glossary
@@ -66,7 +67,8 @@ def coverage_problems(library: Library, messages: Sequence[Message], locales: Pa
 
 def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable[str]) -> set[str | None]:
     """The contexts of all texts that sheets and pages of the protocols show, fixed words among them."""
-    contexts: set[str | None] = {f"interface/{name}" for name in FIXED_TEXTS} | {None}
+    fixed = {f"interface/{name}" for name in FIXED_TEXTS} - TRIAL_CONTEXTS
+    contexts: set[str | None] = {*fixed, None}
     for name in protocols:
         contexts |= contexts_of_protocol(library.protocols[name], messages)
     return contexts
@@ -95,6 +97,8 @@ def locale_problems(library: Library, messages: Sequence[Message], locales: Path
 
 def _without_flood_of_glyphs(problems: list[Problem]) -> list[Problem]:
     """A language whose script no font shows is told once, not text by text."""
+    if any(problem.code == "WD-39" for problem in problems):
+        return [problem for problem in problems if problem.code != "WD-37"]
     glyphs = [problem for problem in problems if problem.code == "WD-37"]
     if len(glyphs) <= _MOST_GLYPHS:
         return problems
@@ -153,13 +157,16 @@ class _Subject:
 
 
 def _locale_faults(subject: _Subject) -> Iterator[Problem]:
-    """Rules WD-18 and WD-19: what CLDR says to the entry in library.yaml."""
+    """Rules WD-18, WD-19 and WD-39: what CLDR and the fonts say to the entry in library.yaml."""
     locale = subject.library.locales.get(subject.tag)
     if locale is None:
         return
     if cldr_locale(subject.tag) is None:
         fault = "WD-18", f"CLDR has no data for '{subject.tag}'"
         yield subject.problem(fault, None, locale.place)
+    unseen = script_without_font(subject.tag)
+    if unseen is not None:
+        yield subject.problem(("WD-39", unseen), None, locale.place)
     try:
         Numerals(subject.tag, locale.numerals)
     except ValueError as error:

@@ -37,7 +37,9 @@ def faults_of_shaping(text: str, tag: str) -> Iterator[Fault]:
     if lonely is not None:
         name = unicodedata.name(lonely, "without a name").lower()
         yield "WD-30", f"the sign U+{ord(lonely):04X} ({name}) has no letter of its own"
-    elif paragraph is not None and _DOTTED_CIRCLE not in bare and _has_dotted_circle(paragraph):
+    elif _DOTTED_CIRCLE in bare:
+        yield "WD-30", "a dotted circle (U+25CC) stands in the text, the sign of a letter that is not there"
+    elif paragraph is not None and _has_dotted_circle(paragraph):
         yield "WD-30", "a vowel sign or mark has no letter it can stand on: a dotted circle would be printed"
     missing = paragraph.missing if paragraph is not None else ()
     seen = [glyph for glyph in missing if not is_unseen(glyph.character)]

@@ -45,7 +45,10 @@ _SAME_SCRIPT = {language: script_of(language) for language in _LETTERS}
 _ALWAYS = frozenset("\u0640")
 """Tatweel, which lengthens a line of Arabic script and is no letter of any language."""
 
-_WORD = re.compile(r"[^\W\d_](?:[^\W\d_]|[\u0300-\u036f]|\u200c|\u200d)*")
+_MARKS = "".join(chr(code) for code in range(0x300, 0x1B00) if unicodedata.category(chr(code))[0] == "M")
+"""Vowel signs and accents, which belong to the word of their letter; the scripts of the fonts end before."""
+
+_WORD = re.compile(rf"[^\W\d_](?:[^\W\d_]|[{_MARKS}]|\u200c|\u200d)*")
 _LOOK_ALIKE = frozenset({"Latn", "Grek", "Cyrl"})
 _CODE = re.compile(r"[A-Z]{1,6}|[A-Z]?[a-z]?[A-Z]{1,3}")
 _UNITS = frozenset(

@@ -11,11 +11,12 @@ from functools import cache, lru_cache
 from typing import Literal
 
 from babel import Locale, UnknownLocaleError
+from babel.core import get_global
 from babel.dates import format_date
 from babel.numbers import format_decimal, format_percent
 from babel.units import format_unit
 
-from signage.ground.language import script_of
+from signage.ground.language import language_of, script_of
 
 NO_BREAK_SPACE = "\u00a0"
 
@@ -59,14 +60,24 @@ _Width = Literal["short", "narrow", "long"]
 
 @lru_cache(maxsize=64)
 def cldr_locale(tag: str) -> Locale | None:
-    """CLDR's data for a tag, or for the tag without its last parts; None where CLDR has none."""
-    parts = _READ_AS.get(tag, tag).split("-")
+    """CLDR's data for a tag, or for the tag without its last parts; None where CLDR has none.
+
+    A code that CLDR has replaced is read as its successor: Dari, prs, as fa-AF (UTS #35, "Language Aliases").
+    """
+    parts = _successor(_READ_AS.get(tag, tag)).split("-")
     while parts:
         try:
             return Locale.parse("-".join(parts), sep="-")
         except (UnknownLocaleError, ValueError):
             parts.pop()
     return None
+
+
+def _successor(tag: str) -> str:
+    language, *rest = tag.split("-")
+    successor = get_global("language_aliases").get(language.lower(), language).replace("_", "-")
+    has_region = any(len(part) == 2 for part in rest)
+    return "-".join((successor.split("-")[0] if has_region else successor, *rest))
 
 
 def default_numerals(tag: str) -> str:
@@ -82,6 +93,8 @@ def autonym(tag: str) -> str:
     """The name of a language in itself (CLDR), with a capital since it stands alone; else the tag."""
     locale = cldr_locale(tag)
     name = locale.get_display_name() if locale is not None and tag not in _READ_AS else None
+    if locale is not None and language_of(tag) != locale.language:
+        name = locale.languages.get(str(locale), name)
     if name is None and locale is not None:
         name = Locale(locale.language).get_display_name()
     return name[0].upper() + name[1:] if name else tag

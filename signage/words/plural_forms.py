@@ -5,9 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from babel import Locale, UnknownLocaleError
-
 from signage.ground.language import language_of
+from signage.words.numerals import cldr_locale
 
 CATEGORIES = ("zero", "one", "two", "few", "many", "other")
 """The plural categories of CLDR in the order that gives gettext its indices (UTS #35, part 3)."""
@@ -26,10 +25,10 @@ def plural_forms(tag: str) -> str | None:
     gettext counts whole numbers only, so categories that CLDR keeps for fractions or for the short form
     of millions have no form of their own; French has three, its third being that of 1 000 000.
     """
-    try:
-        rule = Locale.parse(language_of(tag)).plural_form
-    except (UnknownLocaleError, ValueError):
+    locale = cldr_locale(language_of(tag))
+    if locale is None:
         return None
+    rule = locale.plural_form
     met = {rule(number) for number in _WHOLE_NUMBERS}
     categories = [category for category in CATEGORIES if category in met]
     choices = (f"{_condition(rule.rules[name])} ? {index} : " for index, name in enumerate(categories[:-1]))

@@ -147,6 +147,13 @@ _COVERAGE = (
         "{time} in a step without seconds",
         "Give the step the value (seconds, item, bin, to, amount) or remove the placeholder.",
     ),
+    WordsRule(
+        "WD-39", "script-without-font", S1,
+        "No font of the programme or of the library has the letters that a language is written in.",
+        "Nothing can be printed in the language, however well it is translated.",
+        "Tibetan or N’Ko, without a font in content/fonts",
+        "Put a font of the script, as a .ttf or .otf file, into content/fonts before you translate.",
+    ),
 )  # fmt: skip
 
 _CATALOGUE_FILE = (

@@ -26,7 +26,8 @@ _LISTS = {
     "so": "iyo ka ku waa in oo aan laga kadib kahor ilaa labada",
     "sv": "is by för och att med inte på av till från den det en ett för sedan innan efter båda eller är "
     "som i du ska om",
-    "sw": "na ya wa kwa za katika kisha baada kabla hadi mikono yote ni usi au kila mbili",
+    "sw": "na ya wa kwa za la cha vya katika kwenye kisha baada kabla hadi mikono yote ni si usi au kila "
+    "mbili una ana huu hii hiki hilo hizi kama tu pia bado nini juu chini ndani nje yake yako",
     "tr": "ve ile bir için sonra önce kadar değil bu her iki da de veya ya",
     "vi": "to và của cho với không khi sau trước đến rồi cả hai các được vào ra",
 }  # fmt: skip

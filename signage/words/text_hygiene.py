@@ -31,7 +31,7 @@ _LOST = re.compile(r"\?{2,}|(?<=[^\W\d_])\?(?=[^\W\d_])|\?[.,;:]|(?<!\S)\?(?=[^\
 """Question marks in a row, inside a word, before another stop, or before a word."""
 _GOES_ON = re.compile(r"\?\s+(?=[a-zß-ÿ])")
 """A question mark after which the sentence goes on in small letters."""
-_REMINDERS = re.compile(r"\b(?:TODO|FIXME|XXX+|TBD)\b|\(\?\)|\[\?\]")
+_REMINDERS = re.compile(r"\b(?:TODO|FIXME|XXX+|xxx+|TBD)\b|\(\?\)|\[\?\]")
 _REMINDER_WORDS = re.compile(
     r"lorem ipsum|translation missing|missing translation|not (?:yet )?translated|untranslated"
     r"|to be translated|needs translation|translate me|placeholder text",

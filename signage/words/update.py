@@ -38,6 +38,7 @@ from signage.words.offers import Donors, without_offer
 from signage.words.po_reader import read_catalogue_file
 from signage.words.po_writer import MARK_LEGEND, complete_header, write_catalogue
 from signage.words.rules import RULE_OF
+from signage.words.script_font import script_without_font
 from signage.words.shipped import shipped_entries
 from signage.words.standin import STAND_INS
 
@@ -117,7 +118,7 @@ def update(library: Library, messages: Sequence[Message], locales: Path) -> list
 def add_locale(
     library: Library, messages: Sequence[Message], locales: Path, tag: str
 ) -> tuple[list[FileChange], list[Problem]]:
-    """The catalogues of a new locale, and a warning where CLDR does not know the language.
+    """The catalogues of a new locale, and warnings: CLDR does not know it, no font has its script.
 
     They are empty but for the words that the programme brings in the language, marked as a machine's.
     Raises WrongUsageError for an ill-formed tag, one in unusual letters, a stand-in, the source language and
@@ -134,6 +135,9 @@ def add_locale(
     if cldr_locale(tag) is None:
         folder = Place((locales / tag).as_posix())
         warnings.append(RULE_OF["WD-18"].problem(f"CLDR has no data for '{tag}'", folder, locale=tag))
+    unseen = script_without_font(tag)
+    if unseen is not None:
+        warnings.append(RULE_OF["WD-39"].problem(unseen, Place((locales / tag).as_posix()), locale=tag))
     changes = []
     for kind in kinds:
         wanted = blank_entries(library, messages, kind, tag)

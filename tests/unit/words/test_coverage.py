@@ -1,3 +1,4 @@
+import re
 from dataclasses import replace
 
 import pytest
@@ -10,7 +11,9 @@ from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, Entry, catalogue_path
 from signage.words.coverage import RULES, coverage_problems, locale_problems
 from signage.words.hygiene_rules import HYGIENE
+from signage.words.interface import TRIAL_CONTEXTS
 from signage.words.meaning_rules import MEANING
+from signage.words.update import add_locale, write_changes
 
 APRON, RUB, GLOVES = "off/apron-off/text", "off/rub/text", "off/gloves-off/text"
 
@@ -112,6 +115,26 @@ def test_faults_of_texts_that_a_locale_in_work_has_are_told_and_fail_nothing(
     assert status_of([replace(problem, is_in_work=False) for problem in found]) == 1
 
 
+def test_a_protocol_in_use_needs_no_words_of_sheets_about_pictures(messages, tmp_path):
+    locale = Locale(tag="am", owner="language lead", state=LocaleState.IN_USE, protocols=("off",))
+    library = build_library(locales={"am": locale})
+    write_changes(add_locale(library, messages, tmp_path, "am")[0])
+    missing = {problem.text for problem in coverage_problems(library, messages, tmp_path)}
+    assert "interface/stop" not in missing  # brought by the programme
+    assert {"off/apron-off/text"} <= missing
+    for path in tmp_path.rglob("interface.po"):
+        path.write_text(re.sub(r'^msgstr ".+"$', 'msgstr ""', path.read_text(), flags=re.MULTILINE))
+    missing = {problem.text for problem in coverage_problems(library, messages, tmp_path)}
+    assert "interface/stop" in missing
+    assert not missing & TRIAL_CONTEXTS
+
+
+def test_a_language_that_no_font_shows_is_one_finding(messages, library, tmp_path):
+    locale = Locale(tag="bo", owner="language lead", state=LocaleState.IN_USE)
+    found = coverage_problems(build_library(locales={"bo": locale}), messages, tmp_path)
+    assert [problem.code for problem in found].count("WD-39") == 1
+
+
 def test_faults_of_the_file_are_told_beside_faults_of_its_texts(library, messages, locales, rewrite):
     path = rewrite({APRON: None})
     path.write_text(path.read_text() + '\nmsgtxt "x"\n')
@@ -154,7 +177,7 @@ def test_the_source_text_must_name_what_its_step_takes_off(library, tmp_path):
 
 
 def test_every_rule_of_words_has_a_fault_here():
-    here = {code for code, *_ in SPOILED} | {"WD-17", "WD-18", "WD-19", "WD-20"}
+    here = {code for code, *_ in SPOILED} | {"WD-17", "WD-18", "WD-19", "WD-20", "WD-39"}
     elsewhere = {rule.code for rule in (*MEANING, *HYGIENE)}
     assert here == {rule.code for rule in RULES if rule.code.startswith("WD-")} - elsewhere
 

@@ -3,12 +3,21 @@ from datetime import date
 import pytest
 
 from signage.words.numerals import Numerals, autonym, cldr_locale, default_numerals
+from signage.words.plural_forms import plural_forms
 
 
 def test_a_country_that_cldr_does_not_know_takes_its_language():
     assert cldr_locale("hi-FJ").language == "hi"
     assert cldr_locale("fr-x-ward").language == "fr"
     assert cldr_locale("qaa") is None
+
+
+def test_a_code_that_cldr_has_replaced_is_read_as_its_successor():
+    """CLDR, supplementalMetadata.xml: prs is fa_AF; fa.xml names it, plurals.xml gives it two forms."""
+    assert str(cldr_locale("prs")) == "fa_AF"
+    assert autonym("prs") == "دری"
+    assert Numerals("prs").number(20) == "۲۰"
+    assert plural_forms("prs") == plural_forms("fa") is not None
 
 
 def test_a_language_that_cldr_does_not_know_gets_international_forms():

@@ -3,7 +3,9 @@
 from signage.words.catalogue import Entry
 from signage.words.entry_checks import faults_of_source, faults_of_translation
 from signage.words.hygiene_rules import HYGIENE
+from signage.words.letters import faults_of_letters
 from signage.words.other_language import left_over
+from signage.words.script_font import script_without_font
 
 SOURCE = "Take off the outer gloves"
 
@@ -40,6 +42,7 @@ SPOILED = {
         ("fr", "TODO"),
         ("hi", "TODO दस्ताने"),
         ("fr", "FIXME gants"),
+        ("fr", "xxx"),
         ("fr", "…"),
         ("fr", "Retirer les…"),
         ("ar", "--"),
@@ -71,6 +74,7 @@ SPOILED = {
     "WD-29": [("fr", "Retirer\U000e0041"), ("hi", "दस्ताने\U000e0fff")],
     "WD-30": [
         ("hi", "िहाथ धोएँ"),
+        ("hi", "◌एप्रन उतारें"),
         ("hi", "हाथ ा धोएँ"),
         ("hi", "हाथाि धोएँ"),
         ("bn", "অািক"),
@@ -156,7 +160,7 @@ CLEAN = {
     "ru": ["Снимите наружные перчатки"],
     "si": ["පිටත අත්වැසුම් ගලවන්න, ශ්\u200dරී"],
     "sr": ["Скините спољне рукавице"],
-    "sw": ["Vua glavu za nje"],
+    "sw": ["Vua glavu za nje", "Eneo la Kutenga la Lantern Bay", "Mfuatano huu una kosa, si salama."],
     "ta": ["வெளி கையுறைகளை கழற்றவும்"],
     "te": ["బయటి చేతి తొడుగులు తీయండి"],
     "th": ["ถอด\u200bถุงมือ", "ถอดชุดPPEออก", "ผู้ป่วย น้ำ"],
@@ -251,3 +255,16 @@ def test_a_single_word_of_the_source_is_betrayed_by_the_other_texts():
     assert list(left_over(pairs, "fr", "en")) == [("a/3/text", "hands")]
     assert list(left_over(pairs, "hi", "en")) == []
     assert list(left_over(pairs, "en-GB", "en")) == []
+
+
+def test_a_word_of_another_script_is_told_whole():
+    """A Hindi word has vowel signs and a virama, which belong to it (Unicode, chapter 12)."""
+    ((code, message),) = list(faults_of_letters("اخلع एप्रन", "ar"))
+    assert code == "WD-32"
+    assert "'एप्रन'" in message
+
+
+def test_a_language_without_a_font_is_told_by_one_sentence():
+    """Of the scripts that CLDR has languages in, Tibetan and N’Ko are in no font of the programme."""
+    assert {tag for tag in ("bo", "nqo") if "no font" in (script_without_font(tag) or "")} == {"bo", "nqo"}
+    assert not [tag for tag in ("ar", "am", "fr", "ka", "prs", "qaa", "ta", "ur") if script_without_font(tag)]

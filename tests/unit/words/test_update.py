@@ -196,6 +196,12 @@ def test_a_language_that_cldr_does_not_know_is_added_with_a_warning(library, mes
     assert (warning.code, warning.locale) == ("WD-18", "qaa")
 
 
+def test_a_language_that_no_font_shows_is_added_with_a_warning(library, messages, tmp_path):
+    _changes, (warning,) = add_locale(library, messages, tmp_path, "bo")
+    assert (warning.code, warning.locale) == ("WD-39", "bo")
+    assert "content/fonts" in warning.hint
+
+
 @pytest.mark.parametrize("tag", ["français", "fr_FR", "", "../x", "en", "en-XA", "fr"])
 def test_a_locale_that_cannot_be_added_is_refused(library, messages, locales, tag):
     with pytest.raises(WrongUsageError):
