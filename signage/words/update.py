@@ -18,7 +18,7 @@ from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.ground.quotation import quoted
 from signage.model.library import Library
-from signage.model.messages import Message
+from signage.model.messages import Message, MessageRole
 from signage.words.briefing import Briefing
 from signage.words.catalogue import (
     FUZZY,
@@ -239,7 +239,12 @@ def blank_entries(
     library: Library, messages: Sequence[Message], kind: CatalogueKind, tag: str | None
 ) -> dict[str, Entry]:
     """The untranslated entries of a catalogue with their notes, by context, in the order of the library."""
-    briefing = Briefing(library, tag)
+    captions = {
+        message.picture: message.source
+        for message in messages
+        if message.role is MessageRole.PICTURE and message.picture is not None
+    }
+    briefing = Briefing(library, tag, captions)
     if kind is CatalogueKind.CONTENT:
         blank = [
             Entry(context=message.context, source=message.source, notes=briefing.of_message(message))

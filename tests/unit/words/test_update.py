@@ -1,5 +1,6 @@
 from dataclasses import replace
 
+import demo
 import pytest
 from word_samples import build_library
 
@@ -10,7 +11,15 @@ from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
 from signage.words.interface import FIXED_TEXTS
 from signage.words.marks import seal_checks
 from signage.words.po_reader import read_catalogue_file
-from signage.words.update import add_locale, collect, progress, progress_json, update, write_changes
+from signage.words.update import (
+    add_locale,
+    blank_entries,
+    collect,
+    progress,
+    progress_json,
+    update,
+    write_changes,
+)
 
 
 def run_update(library, locales):
@@ -59,6 +68,19 @@ def test_translators_are_told_role_picture_room_dangers_and_terms(library, local
         note.startswith("negation:") for note in content(locales).by_context["off/gloves-off/why"].notes
     )
     assert "placeholders: {item} {bin}" in content(locales).by_context["off/apron-off/detail"].notes
+
+
+def test_translators_are_told_what_the_picture_shows_and_which_texts_say_not():
+    project = demo.project()
+    wanted = blank_entries(project.library, project.messages, CatalogueKind.CONTENT, "fr")
+    caption = wanted["picture/apron-off"].source
+    apron = "layered-protection/apron-off"
+    assert f"picture: apron-off | {caption}" in wanted[f"{apron}/text"].notes
+    assert "picture: apron-off" in wanted["picture/apron-off"].notes
+    denying = {"spill/gloves-on/why", "spill/ready-disinfectant/caution"}
+    told = {context for context, entry in wanted.items() if any("negation:" in note for note in entry.notes)}
+    assert denying <= told
+    assert not told & {f"{apron}/text", "spill/gloves-on/text"}
 
 
 def test_a_changed_source_makes_the_entry_doubtful_and_keeps_text_and_older_source(library, locales):
