@@ -27,6 +27,7 @@ from signage.words.placeholders import placeholder_names
 from signage.words.po_reader import read_catalogue_file
 from signage.words.rules import RULE_OF, RULES
 from signage.words.script_font import script_without_font
+from signage.words.source_checks import SourceCheck
 from signage.words.step_values import values_of_step
 from signage.words.term_checks import TermCheck
 from signage.words.terms import words_of_glossary
@@ -189,6 +190,8 @@ def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[P
             yield subject.problem(fault, message, message.place)
         for fault in meaning.faults_of_text(message, message.source):
             yield subject.problem(fault, message, message.place)
+    for message, fault in SourceCheck(subject.library, messages).faults_of_steps():
+        yield subject.problem(fault, message, message.place)
     yield from _unnamed_items(subject, messages, texts, {m.context: m.place for m in messages})
 
 

@@ -11,7 +11,7 @@ from fontTools.unicodedata import script
 
 from signage.ground.quotation import LONGEST_QUOTE, quoted, shortened
 from signage.words.catalogue import Entry
-from signage.words.other_language import faults_of_language
+from signage.words.other_language import faults_of_language, faults_of_small_words
 from signage.words.placeholders import (
     has_stray_brace,
     has_unpaired_isolate,
@@ -67,7 +67,10 @@ def faults_of_source(text: str, tag: str) -> Iterator[Fault]:
         yield "WD-4", "the text holds only spaces or invisible characters"
         return
     yield from _characters(text)
-    yield from faults_of_text(text, tag)
+    unclean = tuple(faults_of_text(text, tag))
+    yield from unclean
+    if all(code not in _UNREADABLE for code, _ in unclean):
+        yield from faults_of_small_words(text, tag)
 
 
 def _same_as_source(entry: Entry) -> Iterator[Fault]:

@@ -1,4 +1,4 @@
-"""Whether the headline of dressing and undressing names the garment that the step puts on or takes off."""
+"""Whether headlines name the garment that the step puts on, takes off or cleans."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from signage.words.step_values import garments_of_step
 from signage.words.terms import Glossary
 
 _DRESSING = frozenset({"don", "doff"})
+_CLEANING = frozenset({"hygiene"})
 
 
 class GarmentCheck:
@@ -23,16 +24,22 @@ class GarmentCheck:
         self._things = glossary_of_things(library, tag, contexts, names)
 
     def faults_of_headline(self, step: Step, text: str) -> Iterator[Fault]:
-        """Other garments than those of the step, in a headline that names none of its own."""
-        if all(action.verb not in _DRESSING for action in step.actions) or placeholder_names(text)["item"]:
+        """Other garments than those of the step, in a headline that names none of its own.
+
+        Hand layers of hand hygiene are left to WD-42.
+        """
+        verbs = {action.verb for action in step.actions}
+        if not verbs & (_DRESSING | _CLEANING) or placeholder_names(text)["item"]:
             return
         own = garments_of_step(self._library, step)
+        known_elsewhere = frozenset() if verbs & _DRESSING else hand_layers(self._library)
         for form in self._things.find(text):
             named = form.approves & self._library.garments.keys()
             if named & own or any(self._is_part_of(one, other) for one in named for other in own):
                 return
-        for other in sorted(self._things.named(text) & self._library.garments.keys()):
-            wanted = " and ".join(f"'{self._library.garments[garment].name}'" for garment in sorted(own))
+        names = [f"'{self._library.garments[garment].name}'" for garment in sorted(own)]
+        wanted = " and ".join(names) or "bare hands"
+        for other in sorted((self._things.named(text) & self._library.garments.keys()) - known_elsewhere):
             yield (
                 "WD-57",
                 f"'{text}' names '{self._library.garments[other].name}', the step is about {wanted}",
@@ -41,6 +48,11 @@ class GarmentCheck:
     def _is_part_of(self, one: str, other: str) -> bool:
         """Whether a garment is called by a part of the other's name, as 'gloves' of 'inner gloves'."""
         return bool(self._names[one]) and self._names[one] in self._names[other]
+
+
+def hand_layers(library: Library) -> frozenset[str]:
+    """The garments that lie on the hands."""
+    return frozenset(g.id for g in library.garments.values() if g.kind == "glove" or "hands" in g.covers)
 
 
 def glossary_of_things(

@@ -113,7 +113,7 @@ HYGIENE = (
     ),
     WordsRule(
         "WD-36", "other-language", S2,
-        "The small words of a text are those of another language.",
+        "The small words of a text, of the source language as well, are those of another language.",
         "The sheet would speak two languages, and one of them to nobody.",
         "'Den Kittel ausziehen und in die Tonne' in a French catalogue",
         "Translate into the language of the folder; perhaps an entry was pasted into the wrong file.",

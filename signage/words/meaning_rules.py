@@ -123,8 +123,8 @@ MEANING = (
     ),
     WordsRule(
         "WD-57", "other-garment-in-headline", S1,
-        "The headline of a step that puts on or takes off names another garment than the step's, and not "
-        "the step's own.",
+        "The headline of a step that puts on, takes off or cleans hands names another garment than the "
+        "step's, and not the step's own.",
         "Whoever reads only the headline takes off the wrong layer.",
         "'Take off inner gloves' at a step with 'do: doff' and 'item: outer-gloves'",
         "Name the garment of the step, or correct 'item'.",
@@ -144,5 +144,29 @@ MEANING = (
         "verbs with en and fr, in a library with pt",
         "Add the forms of the language under 'approved' of each verb. A library without verbs takes the "
         "sections from the terms.yaml that 'signage start' writes.",
+    ),
+    WordsRule(
+        "WD-58", "headline-as-sentence", S3,
+        "A headline of the source language holds more than one sentence, or ends with a full stop where most "
+        "headlines of the library do not.",
+        "A headline is one act in a few words; a detail may stand in its place.",
+        "text: Break the neck loop. Roll it downwards.",
+        "Say the one act without a full stop, and move the rest into 'detail'.",
+    ),
+    WordsRule(
+        "WD-59", "mark-without-negation", S2,
+        "A step has 'negation: yes', and neither headline nor detail nor caution denies anything.",
+        "Either the 'not' was lost from the text, which then asks for what it should forbid, or the mark is "
+        "a leftover and misleads translators.",
+        "detail: Hands near the face, with negation: yes",
+        "Write the 'not' again, or take the mark away.",
+    ),
+    WordsRule(
+        "WD-60", "headline-of-another-step", S2,
+        "Two steps share a headline, show different pictures and do different things; where 'do' tells "
+        "nothing of them, as 'say' does, their details share no word.",
+        "It was copied to the wrong step, most likely; picture and words contradict each other.",
+        "'Take off the hood' at the steps for hood and for goggles",
+        "Write the headline of what the step does.",
     ),
 )  # fmt: skip

@@ -43,6 +43,11 @@ def faults_of_language(
     if kept:
         yield "WD-35", f"{quoted(kept)} is left of the source text"
         return
+    yield from faults_of_small_words(text, tag)
+
+
+def faults_of_small_words(text: str, tag: str) -> Iterator[Fault]:
+    """Rule WD-36, for source texts as well."""
     other = _language_told_by_small_words(text, tag) if script_of(tag) == "Latn" else None
     if other is not None:
         yield "WD-36", f"the small words of {quoted(text)} are those of the language '{other}'"

@@ -8,7 +8,7 @@ from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.acts import Move, act_of_phase, acts_of_step, move_of_step
 from signage.words.entry_checks import Fault
-from signage.words.garment_checks import glossary_of_things
+from signage.words.garment_checks import glossary_of_things, hand_layers
 from signage.words.vocabulary import LanguageVocabulary, opposites
 
 SKIN = "skin"
@@ -34,7 +34,7 @@ class VerbCheck:
         self._own = own
         self._opposites = opposites(library)
         self._names = names
-        gloves = {garment: f"kit/{garment}/name" for garment in _hand_layers(library)}
+        gloves = {garment: f"kit/{garment}/name" for garment in hand_layers(library)}
         zones = {
             zone: f"ward/{ward.id}/zone/{zone}" for ward in library.wards.values() for zone in ward.zones
         }
@@ -131,12 +131,12 @@ class VerbCheck:
         return self._zones.named(text) & self._library.wards[protocol.ward].zones.keys()
 
     def _gloves_in(self, text: str) -> frozenset[str]:
-        return self._gloves.named(text) & _hand_layers(self._library)
+        return self._gloves.named(text) & hand_layers(self._library)
 
     def _generic(self, layer: str) -> frozenset[str]:
         """The layers whose name is a part of the layer's own name, as 'gloves' of 'inner gloves'."""
         own = self._layer_name(layer).casefold()
-        return frozenset(g for g in _hand_layers(self._library) if self._layer_name(g).casefold() in own)
+        return frozenset(g for g in hand_layers(self._library) if self._layer_name(g).casefold() in own)
 
     def _speaks_of(self, layer: str, text: str) -> bool:
         """Whether a word of the text begins as one of the layer's name does, such as 'gloved'."""
@@ -147,11 +147,6 @@ class VerbCheck:
     def _layer_name(self, layer: str) -> str:
         garment = self._library.garments.get(layer)
         return garment.name if garment is not None else "bare hands"
-
-
-def _hand_layers(library: Library) -> frozenset[str]:
-    """The garments that lie on the hands."""
-    return frozenset(g.id for g in library.garments.values() if g.kind == "glove" or "hands" in g.covers)
 
 
 def _is_other_end(acts: frozenset[str], move: Move | None, zones: frozenset[str]) -> bool:
