@@ -28,12 +28,12 @@ class LeftOut:
     """A language without pages, or a protocol without pages in it, and why."""
 
     locale: str
-    why: str
+    reasons: tuple[str, ...]
     protocol: str = ""
 
     def as_json(self) -> dict[str, str | None]:
         """Its fields by name."""
-        return {"locale": self.locale, "protocol": self.protocol or None, "why": self.why}
+        return {"locale": self.locale, "protocol": self.protocol or None, "why": " ".join(self.reasons)}
 
 
 @dataclass(frozen=True)
@@ -66,7 +66,7 @@ def publication_of(
     left_out: dict[tuple[str, str], LeftOut] = {}
     for tag in _by_readers(project, locales or project.locales_in_use):
         refused = {
-            name: LeftOut(tag, " ".join(map(str, decision.reasons)), protocol.code)
+            name: LeftOut(tag, tuple(map(str, decision.reasons)), protocol.code)
             for name, protocol in protocols.items()
             if (decision := releases.of(name, tag).decision).mark is Mark.REFUSED
         }
@@ -75,9 +75,9 @@ def publication_of(
             words[tag] = PageWords(project.wording(tag))
     told = tuple(_worth_telling(project, left_out, words))
     if not words:
+        reasons = dict.fromkeys(reason for each in told for reason in each.reasons)
         raise RefusedError(
-            "No protocol can be shown in any language, so there are no pages. "
-            + " ".join(each.why for each in told)
+            "\n    ".join(("No protocol can be shown in any language, so there are no pages.", *reasons))
         )
     revisions = {
         (name, tag): project.revision(protocol, tag) for name, protocol in protocols.items() for tag in words

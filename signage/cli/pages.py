@@ -90,5 +90,5 @@ def _report(project: Project, published: Published, form: Format, quiet: bool, s
         print_problems([warning])
     for refusal in published.refused:
         what = ", ".join(part for part in (refusal.locale, refusal.protocol) if part)
-        say_error(f"Refused: {what}: {refusal.why}")
+        say_error("\n    ".join((f"Refused: {what}", *refusal.reasons)))
     return int(bool(published.refused))

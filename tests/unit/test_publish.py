@@ -20,7 +20,7 @@ def test_a_language_in_work_has_no_pages_and_the_reason_is_said():
     assert list(made.words) == ["en"]
     (left_out,) = refused
     assert left_out.locale == "bn"
-    assert "in-use" in left_out.why
+    assert "in-use" in " ".join(left_out.reasons)
 
 
 def test_a_protocol_with_a_gap_has_no_pages_in_that_language_and_the_gap_is_named(tmp_path):
@@ -35,7 +35,7 @@ def test_a_protocol_with_a_gap_has_no_pages_in_that_language_and_the_gap_is_name
     made, (left_out,) = publication_of(changed, DAY, ("en", "fr"))
     assert list(made.words) == ["en", "fr"]
     assert (left_out.locale, left_out.protocol) == ("fr", project().library.protocols["clean-hands"].code)
-    assert "clean-hands/title" in left_out.why
+    assert "clean-hands/title" in " ".join(left_out.reasons)
     assert "clean-hands" not in {each.id for each in made.protocols("fr")}
     assert "clean-hands" in {each.id for each in made.protocols("en")}
 
@@ -47,13 +47,21 @@ def test_an_order_that_can_hurt_is_taught_on_no_page():
     changed = replace(library, protocols={**library.protocols, unsafe.id: unsafe})
     made, refused = publication_of(Project(changed, project().content, project().locales), DAY, ("en", "ar"))
     assert {(each.locale, each.protocol) for each in refused} == {("en", "P1"), ("ar", "P1")}
-    assert all("HH-1" in each.why for each in refused)
+    assert all("HH-1" in " ".join(each.reasons) for each in refused)
     assert unsafe.id not in {each.id for each in made.protocols()}
 
 
 def test_no_language_at_all_is_refused():
     with pytest.raises(RefusedError, match="bn is in work"):
         publication_of(project(), DAY, ("bn",))
+    library = project().library
+    unsafe = without_steps(library.protocols["layered-protection"], "rub-after-outer")
+    changed = Project(replace(library, protocols={unsafe.id: unsafe}), project().content, project().locales)
+    with pytest.raises(RefusedError) as refused:
+        publication_of(changed, DAY, ("en", "ar"))
+    lines = str(refused.value).splitlines()
+    assert len(lines) == len(set(lines)) > 1
+    assert all("layered-protection.yaml:" in line for line in lines[1:])
 
 
 def test_what_the_programme_wrote_before_goes_and_what_others_wrote_stays(tmp_path):
