@@ -7,7 +7,14 @@ from dataclasses import dataclass
 
 from signage.compose import parts, qr
 from signage.compose.arrangement import NumberedStep
-from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack, phase_rule
+from signage.compose.card_words import (
+    CONDITION_GAP,
+    SIZES,
+    STACK_GAP,
+    condition_stack,
+    fact_stack,
+    phase_rule,
+)
 from signage.compose.context import SheetContext
 from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure, sizes_down
 from signage.ground.length import MM_PER_POINT
@@ -186,9 +193,12 @@ def _words_height(
     detail = wording.step_text(protocol, step, "detail")
     if detail:
         height += 2.4 + fit_detail(context, detail, width, None, detail_points).measured.height
-    for stack in (condition_stack(context, step, width), fact_stack(context, step, width)):
+    for stack, gap in (
+        (condition_stack(context, step, width), CONDITION_GAP),
+        (fact_stack(context, step, width), STACK_GAP),
+    ):
         if stack.pieces:
-            height += stack.height(SIZES) + STACK_GAP
+            height += stack.height(SIZES) + gap
     return height + sum(row.height for row in ruled_rows(context, numbered, width))
 
 

@@ -9,7 +9,9 @@ from signage.compose.word_stack import Look, Piece, StackSizes, WordStack
 from signage.model.library import Phase, Step
 
 STACK_GAP = 2.0
-"""Between a stack and the headline, in millimetres."""
+"""Between the headline and the stack below it, in millimetres."""
+CONDITION_GAP = 3.0
+"""Between the frame of a condition and the headline: a capital may carry an accent."""
 
 SIZES = StackSizes(12.0, 12.0)
 

@@ -17,6 +17,9 @@ RULER_MM = 50.0
 
 RULER_HEIGHT = 2.2
 
+_LEAST_RIBBON = 6.0
+"""Points below which two sentences do not share an edge."""
+
 
 def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
     """The width of a framed word."""
@@ -72,16 +75,16 @@ def draft_tag(
 
 
 def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
-    """The draft or proof sentence along all four edges, in the language of the sheet and of its source."""
+    """The draft or proof sentence along all four edges, in the language of the sheet and of its source.
+
+    An edge too short for both bears one: the sheet's own at the top and left, the source's opposite.
+    """
     if not context.is_draft:
         return
     sentences = [(state_sentence(context, context.wording), canvas.face(600))]
     if not context.is_source_language:
         sentence = state_sentence(context, context.source)
         sentences.append((sentence, canvas.face(600, wording=context.source)))
-    widths = [line_width(text, face, points) for text, face in sentences]
-    gap = points * 0.8
-    unit = sum(widths) + gap * (len(widths) - 1)
     middle = canvas.margin / 2
     edges = (
         ("top", canvas.width / 2, middle, 0.0, canvas.width),
@@ -91,17 +94,33 @@ def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
     )
     for name, centre_x, centre_y, degrees, length in edges:
         usable = length - 2 * canvas.margin
+        told = sentences
+        if _unit(told, points) > usable * points / min(points, _LEAST_RIBBON):
+            told = sentences[:1] if name in {"top", "left"} else sentences[-1:]
+        size = min(points, points * usable / _unit(told, points))
+        unit = _unit(told, size)
         repeats = max(1, min(3, int(usable / (unit * 1.6))))
         with canvas.group("ribbon", name, structure=Structure.ARTEFACT):
             for repeat in range(repeats):
                 along = -usable / 2 + usable / repeats * (repeat + 0.5) - unit / 2
-                for (text, face), width in zip(sentences, widths, strict=True):
+                for text, face in told:
+                    width = line_width(text, face, size)
                     offset = along + width / 2
                     angle = math.radians(degrees)
                     x = centre_x + math.cos(angle) * offset
                     y = centre_y + math.sin(angle) * offset
-                    canvas.turned_line(text, x, y, points, "ribbon", face, degrees)
-                    along += width + gap
+                    canvas.turned_line(text, x, y, size, "ribbon", face, degrees)
+                    along += width + _ribbon_gap(size)
+
+
+def _unit(sentences: Sequence[tuple[str, Face]], points: float) -> float:
+    """How long the sentences of a ribbon are one behind the other."""
+    gaps = _ribbon_gap(points) * (len(sentences) - 1)
+    return gaps + sum(line_width(text, face, points) for text, face in sentences)
+
+
+def _ribbon_gap(points: float) -> float:
+    return points * 0.8
 
 
 def ruler(

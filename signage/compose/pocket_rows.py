@@ -157,7 +157,7 @@ def step_need(context: SheetContext, numbered: NumberedStep, width: float) -> fl
     height = max(words.ink_height + _AIR, words.height + 0.6)
     condition = condition_fit(context, numbered, width)
     if condition is not None:
-        height += condition.measured.height + 2.6
+        height += condition.measured.height + 3.2
     for container in context.containers(numbered.step):
         name = context.container_name(container)
         if name:
@@ -315,12 +315,12 @@ def _draw_words(canvas: Canvas, context: SheetContext, row: StepRow, y: float, w
     if condition is not None:
         measured = condition.measured
         dashed_frame(
-            canvas, WORDS_X, y + 0.9, measured.width + 2 * _FRAME_PAD, measured.height + 1.2, _FRAME_SCALE
+            canvas, WORDS_X, y + 0.9, measured.width + 2 * _FRAME_PAD, measured.height + 1.6, _FRAME_SCALE
         )
         foot = canvas.text(
             condition.text,
             WORDS_X + _FRAME_PAD,
-            y + 1.5,
+            y + 1.9,
             room - 2 * _FRAME_PAD,
             condition.points,
             "condition",
@@ -328,7 +328,7 @@ def _draw_words(canvas: Canvas, context: SheetContext, row: StepRow, y: float, w
             message=f"interface/{numbered.step.when}",
             wanted=_CONDITION_POINTS,
         )
-        top = foot + 0.8
+        top = foot + 1.0
         height -= top - y
     found = words_fit(context, numbered, width)
     canvas.text(

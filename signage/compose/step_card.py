@@ -29,7 +29,7 @@ from signage.compose.card_measures import (
     ruled_rows,
 )
 from signage.compose.card_row import draw_ruled_row
-from signage.compose.card_words import SIZES, STACK_GAP, condition_stack, fact_stack
+from signage.compose.card_words import CONDITION_GAP, SIZES, STACK_GAP, condition_stack, fact_stack
 from signage.compose.context import SheetContext
 from signage.compose.theme import Band, Style, style_of
 from signage.compose.typesetting import Room, fit, line_width
@@ -261,7 +261,7 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
     y = TOP + cards.picture + ABOVE_WORDS
     condition = condition_stack(context, step, cards.inner_width)
     if condition.pieces:
-        y = condition.draw(canvas, MARGIN, y, SIZES) + STACK_GAP
+        y = condition.draw(canvas, MARGIN, y, SIZES) + CONDITION_GAP
     headline = wording.step_text(protocol, step, "text") or ""
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(

@@ -18,6 +18,8 @@ from signage.words.wording import Wording
 _GAP = 1.4
 _GAP_BY_LOOK = 2.0
 """Before a text that is set off, and after one."""
+_GAP_BELOW_FRAME = 3.0
+"""The first letter below may carry one accent or two, which rise above the box of its line."""
 _FRAME_PAD_X, _FRAME_PAD_Y = 1.8, 1.3
 _BAR, _BAR_GAP = 1.0, 1.6
 
@@ -113,6 +115,8 @@ class WordStack:
         """The gap before a text."""
         if not index:
             return 0.0
+        if self.pieces[index - 1].look is Look.FRAME:
+            return _GAP_BELOW_FRAME * self.scale
         is_plain = all(piece.look is Look.PLAIN for piece in self.pieces[index - 1 : index + 1])
         return (_GAP if is_plain else _GAP_BY_LOOK) * self.scale
 

@@ -168,6 +168,8 @@ def test_a_conditional_step_says_its_condition():
     said = [mark.text for mark, _ in texts_of(sheet.pages[0]) if mark.role == "condition"]
     assert said == [context.wording.fixed("if-soiled")] * 8
     assert not faults(sheet, context)
+    accented = with_steps([4, 4], "en-XA", when="if-soiled")
+    assert not found(line_through_text.RULE, folded(accented), accented)
 
 
 def test_no_tint_half_covers_a_line():

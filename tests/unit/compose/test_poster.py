@@ -2,8 +2,10 @@ from dataclasses import replace
 
 import demo
 import pytest
-from sheet_edits import edited
+from long_samples import with_steps
+from sheet_edits import edited, found
 
+from signage.check.sheet_rules import line_through_text
 from signage.compose.papers import paper_of
 from signage.compose.poster import compose_poster
 from signage.compose.refusal import TextTooLongError
@@ -298,3 +300,11 @@ def test_a_somewhat_longer_headline_costs_size_before_sheets():
         return next(mark.points for mark, _ in texts_of(sheet.pages[0]) if mark.role == "headline")
 
     assert size(longer) < size(usual)
+
+
+def test_the_frame_of_a_condition_keeps_clear_of_words_with_accents():
+    context = with_steps([7, 7], "en-XA", when="if-soiled", caution=None)
+    for phase in context.protocol.phases:
+        sheet = compose_poster(context, phase, paper_of("A3"))
+        assert "condition" in {mark.role for page in sheet.pages for mark, _ in texts_of(page)}
+        assert not found(line_through_text.RULE, sheet, context)

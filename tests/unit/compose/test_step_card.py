@@ -1,6 +1,6 @@
 import demo
 import pytest
-from long_samples import with_zone_names
+from long_samples import with_steps, with_zone_names
 from sheet_edits import found
 
 from signage.check.sheet_rules import line_through_text, shape_over_text, text_overlap
@@ -90,6 +90,11 @@ def test_a_long_name_of_a_zone_and_a_long_title_keep_clear_of_all_else():
             assert not sheet.overflows
             for rule in (line_through_text.RULE, shape_over_text.RULE, text_overlap.RULE):
                 assert not found(rule, sheet, context)
+
+
+def test_the_frame_of_a_condition_keeps_clear_of_a_headline_with_accents():
+    context = with_steps([3, 3], "en-XA", when="if-soiled", detail=None, why=None, caution=None)
+    assert not found(line_through_text.RULE, compose_step_cards(context, 105.0, 148.0), context)
 
 
 def test_a_blank_zone_has_no_rail():
