@@ -23,6 +23,9 @@ _UTF_16 = (b"\xff\xfe", b"\xfe\xff")
 _LOOKED_AT = 200
 """Bytes at the beginning of a file in which every other one is 0 where it is UTF-16 without a mark."""
 
+_MOST_SPOILED = 5
+"""Lines that are not UTF-8, beyond which they have one cause: the file was saved in another encoding."""
+
 _KEYWORD = re.compile(r"(msgctxt|msgid_plural|msgid|msgstr)(\[\d+\])?(?=[\s\"]|$)\s*")
 _ESCAPES = {"n": "\n", "t": "\t", "r": "\r", '"': '"', "\\": "\\"}
 
@@ -65,6 +68,14 @@ class LineReader:
             return
         if _is_utf_16(data):
             self._fault("PO-2", Place(self._path, 1, 1), "the file is UTF-16; UTF-8 was wanted")
+            self.is_readable = False
+            return
+        spoiled = _lines_not_utf_8(data)
+        if len(spoiled) > _MOST_SPOILED:
+            message = (
+                f"{len(spoiled)} lines are not UTF-8, first this one; the whole file has another encoding"
+            )
+            self._fault("PO-2", Place(self._path, spoiled[0]), message)
             self.is_readable = False
             return
         if data.startswith(_BYTE_ORDER_MARK):
@@ -177,3 +188,20 @@ def _is_utf_16(data: bytes) -> bool:
     half = len(beginning) // 2
     zeros = max(beginning[::2].count(0), beginning[1::2].count(0))
     return data.startswith(_UTF_16) or (half > 1 and zeros * 2 > half)
+
+
+def _lines_not_utf_8(data: bytes) -> list[int]:
+    """The numbers of the lines that cannot be decoded; none are looked for in a file that is whole."""
+    try:
+        data.decode("utf-8")
+    except UnicodeDecodeError:
+        return [number for number, raw in enumerate(data.split(b"\n"), start=1) if not _is_utf_8(raw)]
+    return []
+
+
+def _is_utf_8(raw: bytes) -> bool:
+    try:
+        raw.decode("utf-8")
+    except UnicodeDecodeError:
+        return False
+    return True

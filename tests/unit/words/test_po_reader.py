@@ -154,6 +154,14 @@ def test_the_language_of_the_header_may_be_written_with_an_underscore():
     assert read(HEADER.replace("fr", "pt_BR") + ENTRY, tag="pt-BR").problems == ()
 
 
+def test_a_file_saved_in_an_older_encoding_is_one_problem():
+    entries = "".join(ENTRY.replace("a/b", f"a/{n}").replace("Se lever", "Se lever là") for n in range(9))
+    result = read_catalogue((HEADER + entries).encode("iso-8859-1"), "fr.po", "fr")
+    ((problem,), is_readable) = result.problems, result.is_readable
+    assert (problem.code, is_readable) == ("PO-2", False)
+    assert problem.message.startswith("9 lines are not UTF-8")
+
+
 @pytest.mark.parametrize("encoding", ["utf-16", "utf-16-le", "utf-16-be"])
 def test_a_file_saved_as_utf_16_is_one_problem_that_says_so(encoding):
     result = read((HEADER + ENTRY * 500).encode(encoding))
