@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import unicodedata
+
 from signage.drawing.marks import Overflow
 from signage.ground.quotation import quoted
 
@@ -86,5 +88,8 @@ def overflow_message(overflow: Overflow) -> str:
 
 
 def missing_glyph_message(character: str, role: str, text: str) -> str:
-    """What is said of a character that no font draws."""
+    """What is said of a character that no font draws; a tab is a control character, not a letter."""
+    if len(character) == 1 and unicodedata.category(character) == "Cc":
+        code = f"U+{ord(character):04X}"
+        return f"The control character {code} stands in the {part_name(role)} {quoted(text)}."
     return f"No font has '{character}' (U+{ord(character[0]):04X}) in the {part_name(role)} {quoted(text)}."

@@ -6,7 +6,7 @@ import demo
 
 from signage.check.blockers import reasons_not_to_print
 from signage.check.refused_sheet import refusal_problems
-from signage.compose.part_names import PART_NAMES
+from signage.compose.part_names import PART_NAMES, missing_glyph_message
 from signage.compose.refusal import TextTooLongError
 from signage.drawing.marks import Overflow, texts_of
 from signage.words.wording import MissingMessageError
@@ -53,3 +53,10 @@ def test_every_part_of_a_sheet_for_the_ward_has_a_plain_name():
     sheets.append(demo.sheet("pocket-checklist", paper="A4"))
     roles = {mark.role for sheet in sheets for page in sheet.pages for mark, _ in texts_of(page)}
     assert roles <= PART_NAMES.keys()
+
+
+def test_a_tab_is_called_a_control_character_and_no_letter_without_a_font():
+    assert missing_glyph_message("\t", "headline", "Take\toff").startswith(
+        "The control character U+0009 stands"
+    )
+    assert missing_glyph_message("😀", "headline", "Take off 😀").startswith("No font has '😀' (U+1F600)")
