@@ -40,6 +40,9 @@ class Drawn:
     sha256: str
     can_hurt: bool = False
     """Whether it is a proof of an order, or of words, that must not be followed."""
+    has_faulty_words: bool = False
+    """Whether words that nobody has accepted may say something else than the source."""
+
     has_findings: bool = False
     """Whether it is a draft because of findings that nobody has accepted; the reasons are these."""
     beside: tuple[Path, ...] = ()
@@ -173,6 +176,7 @@ def draw_job(project: Project, job: Job, output: Path) -> Drawn | Refused:
         reasons,
         hashlib.sha256(data).hexdigest(),
         can_hurt=sheet.mark == Mark.PROOF and release.has_grave_findings,
+        has_faulty_words=sheet.mark == Mark.DRAFT and release.has_faulty_words,
         has_findings=sheet.mark == Mark.DRAFT and release.has_findings,
         beside=tuple(beside),
     )

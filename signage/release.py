@@ -55,6 +55,14 @@ class Release:
         """Whether something was found that stands against approval, and no waiver excuses it."""
         return any(problem.severity is not Severity.S3 for problem in self.facts.problems)
 
+    @property
+    def has_faulty_words(self) -> bool:
+        """Whether a text may say something else than its source, and nobody has accepted that."""
+        return self.has_findings and any(
+            problem.severity is not Severity.S3 and problem.code.startswith("WD-")
+            for problem in self.facts.problems
+        )
+
     def with_sheet(self, problems: Sequence[Problem], obstacles: Sequence[str] = ()) -> Release:
         """The same with what was found on a composed sheet."""
         return Release(

@@ -37,13 +37,14 @@ def report_drawn(
 ) -> int:
     """Print the outcome.
 
-    The exit status is 1 where anything was refused or not made, or a proof can hurt. What stands against the
-    approval of a draft is told and fails nothing: the draft says on every edge that nobody approved it.
+    The exit status is 1 where anything was refused or not made, a proof can hurt, or words were drawn that
+    may be wrong. What else stands against the approval of a draft, such as a review that is due, is told and
+    fails nothing: the draft says that nobody approved it.
     """
     unmade = reasons_for_nothing(project, wanted)
     sheets = [result for result in made if isinstance(result, Drawn)]
     refused = [result for result in made if isinstance(result, Refused)]
-    status = int(bool(refused or unmade) or any(sheet.can_hurt for sheet in sheets))
+    status = int(bool(refused or unmade) or any(sheet.can_hurt or sheet.has_faulty_words for sheet in sheets))
     if form is Format.JSON:
         print_json(
             {
