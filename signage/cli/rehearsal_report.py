@@ -43,7 +43,7 @@ def _print_findings(library: Library, report: Report, *, with_repairs: bool) -> 
     if not report.problems:
         say(f"{protocol.code} {protocol.title}: no findings{' but those waived' if waived.waived else ''}.")
     elif waived.blocks_release:
-        say("Sheets of this protocol may be printed as drafts only.")
+        say("Sheets of this protocol are refused, or printed as proofs with 'signage draw --proof'.")
     elif waived.blocks_approval:
         say("This protocol cannot be approved as it is.")
 
