@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.drawing.marks import Mark, PathMark, TextMark, walk
 from signage.ground.colour import contrast_ratio
 from signage.ground.geometry import Affine, Box, path_box
@@ -38,7 +39,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                     seen.add(key)
                     yield subject.problem(
                         EXPLANATION,
-                        f"{mark.role} '{mark.text}' has {ratio:.1f} to 1 on {ground}; 4.5 is wanted",
+                        f"{part_name(mark.role)} '{mark.text}' has {ratio:.1f} to 1 "
+                        f"on {ground}; 4.5 is wanted",
                     )
             else:
                 grounds += _painted(mark, transform)

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from signage.check.page_ink import ShapeInk, TextInk, covers, ink_of_pages, touches
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.ground.geometry import Box
 from signage.ground.problem import Problem, Severity
 
@@ -32,7 +33,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 what = f"an edge or line of '{role}'" if role else "an edge or line"
                 yield subject.problem(
                     EXPLANATION,
-                    f"{what} runs through {text.mark.role} '{text.mark.text}' on page {number}",
+                    f"{what} runs through {part_name(text.mark.role)} '{text.mark.text}' on page {number}",
                 )
 
 

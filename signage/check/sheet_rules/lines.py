@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
 from signage.ground.problem import Problem, Severity
 
@@ -50,11 +51,11 @@ def _fault(mark: TextMark) -> str:
     lines = len(mark.lines)
     most = _MOST_LINES.get(mark.role, 6)
     if lines > most:
-        return f"{mark.role} '{mark.text}' has {lines} lines; {most} are wanted"
+        return f"{part_name(mark.role)} '{mark.text}' has {lines} lines; {most} are wanted"
     widths = [sum(run.advance for run in line.runs) for line in mark.lines]
     last = mark.text[mark.lines[-1].start : mark.lines[-1].end].split()
     if lines > 1 and len(last) < 2 and widths[-1] < 0.4 * max(widths):
-        return f"{mark.role} '{mark.text}' ends with the lone word '{' '.join(last)}'"
+        return f"{part_name(mark.role)} '{mark.text}' ends with the lone word '{' '.join(last)}'"
     return ""
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.drawing.marks import texts_of
 from signage.ground.geometry import Box
 from signage.ground.problem import Problem, Severity
@@ -32,7 +33,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 )
                 yield subject.problem(
                     EXPLANATION,
-                    f"{mark.role} '{mark.text}' reaches {outside:.1f} mm into the margin of page {number}",
+                    f"{part_name(mark.role)} '{mark.text}' reaches {outside:.1f} mm "
+                    f"into the margin of page {number}",
                 )
 
 

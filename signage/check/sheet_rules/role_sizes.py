@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
 from signage.ground.problem import Problem, Severity
 from signage.ground.quotation import quoted
@@ -32,7 +33,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 smallest = marks[min(marks)]
                 yield subject.text_problem(
                     EXPLANATION,
-                    f"{role} on page {number} is set at {listed} pt; the smallest is {quoted(smallest.text)}",
+                    f"{part_name(role)} on page {number} is set at {listed} pt; "
+                    f"the smallest is {quoted(smallest.text)}",
                     smallest.message,
                 )
 

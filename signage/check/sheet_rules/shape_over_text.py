@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.page_ink import covers, ink_of_pages
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.ground.problem import Problem, Severity
 
 EXPLANATION = Explanation(
@@ -38,7 +39,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             if over is not None:
                 yield subject.problem(
                     EXPLANATION,
-                    f"{text.mark.role} '{text.mark.text}' on page {number} lies under a shape"
+                    f"{part_name(text.mark.role)} '{text.mark.text}' on page {number} lies under a shape"
                     + (f" of '{over.role}'" if over.role else ""),
                 )
 

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.compose.part_names import part_name
 from signage.drawing.marks import texts_of
 from signage.ground.language import script_of
 from signage.ground.problem import Problem, Severity
@@ -65,7 +66,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 seen.add((mark.role, mark.text))
                 yield subject.problem(
                     EXPLANATION,
-                    f"{mark.role} '{mark.text}' is set at {nominal:.1f} pt; the floor is {floor:.0f} pt",
+                    f"{part_name(mark.role)} '{mark.text}' is set at {nominal:.1f} pt; "
+                    f"the floor is {floor:.0f} pt",
                 )
 
 

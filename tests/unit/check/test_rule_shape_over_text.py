@@ -35,7 +35,7 @@ def test_a_number_block_that_slides_over_the_name_of_the_zone_is_found():
         return mark
 
     problems = found(RULE, edited(replace(CARD, pages=(critical,)), slide), demo.context("fr"))
-    assert any(problem.message.startswith("zone '") for problem in problems)
+    assert any(problem.message.startswith("name of a zone '") for problem in problems)
     assert {problem.severity.value for problem in problems} == {"S1"}
 
 
