@@ -1,12 +1,15 @@
 """The words that the programme brings are those of the demo, and nobody's signature comes with them."""
 
+from dataclasses import replace
 from importlib.resources import files
 
 import demo
 
 from signage.cli.words import shipped_from
 from signage.words.catalogue import EntryState
+from signage.words.coverage import fixed_messages, locale_problems
 from signage.words.interface import FIXED_TEXTS
+from signage.words.meaning import MeaningCheck
 from signage.words.shipped import shipped_entries, shipped_tags
 
 
@@ -32,3 +35,26 @@ def test_a_region_takes_the_words_of_its_language_in_the_same_script():
     assert shipped_entries("fr-CA") == shipped_entries("fr") != {}
     assert shipped_entries("pt") == {}
     assert shipped_entries("hi-Latn") == {}
+
+
+def test_they_say_what_their_sources_say_by_the_glossary_of_the_demo():
+    """Where a library has them as they are, its own glossary, which may be older, does not judge them."""
+    library = demo.project().library
+    fixed = {message.context: message for message in fixed_messages()}
+    for tag in shipped_tags():
+        texts = {context: entry.translation for context, entry in shipped_entries(tag).items()}
+        check = MeaningCheck(library, tag, texts, "en")
+        for context, message in fixed.items():
+            assert not list(check.faults_of_text(message, texts[context])), (tag, context)
+
+
+def test_an_older_glossary_does_not_refuse_the_words_of_the_programme():
+    own = demo.project()
+    markers = replace(own.library.vocabulary.negation["fr"], markers=("ne … point",))
+    vocabulary = replace(own.library.vocabulary, negation={**own.library.vocabulary.negation, "fr": markers})
+    older = replace(own.library, vocabulary=vocabulary)
+    told = locale_problems(older, own.messages, own.locales, "fr")
+    assert any(problem.code == "WD-44" for problem in told)
+    assert not [
+        problem.text for problem in told if (problem.text or "").startswith(("interface/", "picture/"))
+    ]
