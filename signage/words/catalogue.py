@@ -127,7 +127,12 @@ def kinds_of(library: Library, tag: str) -> tuple[CatalogueKind, ...]:
     return tuple(needed)
 
 
+def is_lossy(problem: Problem) -> bool:
+    """Whether a problem is a fault of a file by which a text could be lost or changed."""
+    return problem.code.startswith("PO-") and problem.severity is Severity.S1
+
+
 def refuse_lossy(problems: list[Problem]) -> None:
     """Raise UnreadableInputError if a fault of a file could lose or change a text; lesser ones pass."""
-    if any(problem.severity is Severity.S1 for problem in problems):
+    if any(is_lossy(problem) for problem in problems):
         raise UnreadableInputError(problems)

@@ -16,6 +16,7 @@ from signage.words.catalogue import (
     CatalogueKind,
     Entry,
     catalogue_path,
+    is_lossy,
     kinds_of,
 )
 from signage.words.entry_checks import Fault, faults_of_source, faults_of_translation
@@ -47,13 +48,14 @@ def coverage_problems(library: Library, messages: Sequence[Message], locales: Pa
     """Every fault of words that counts, in the order of the locales and texts of the library.
 
     A locale in use must be whole and right. A locale in work has no gaps to tell, they are progress; the
-    faults of the texts that it has are told as of one in work. The source texts are looked at as well.
+    faults of the texts that it has are told as of one in work. A file that cannot be read without loss counts
+    in any state: nobody can work on it. The source texts are looked at as well.
     """
     problems: list[Problem] = []
     for tag, locale in library.locales.items():
         found = locale_problems(library, messages, locales, tag)
         if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
-            found = [replace(problem, is_in_work=True) for problem in found if problem.code not in _GAPS]
+            found = [replace(each, is_in_work=not is_lossy(each)) for each in found if each.code not in _GAPS]
         elif locale.protocols:
             needed = _texts_of(library, messages, locale.protocols)
             found = [

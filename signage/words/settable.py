@@ -30,7 +30,11 @@ def has_piled_marks(text: str) -> bool:
         return False
     pile = 0
     for sign in unicodedata.normalize("NFC", text):
-        pile = pile + 1 if unicodedata.category(sign) in {"Mn", "Me"} else 0
+        category = unicodedata.category(sign)
+        if category in {"Mn", "Me"}:
+            pile += 1
+        elif category != "Cf":  # what is not seen ends no letter
+            pile = 0
         if pile > MOST_MARKS:
             return True
     return False

@@ -11,9 +11,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from signage.ground.errors import RefusedError
+
 _ARGUMENTS_ARE_WORDS = 0x0001
 _ARGUMENTS_ARE_OFFSETS = 0x0002
 _MORE_COMPONENTS = 0x0020
+
+_FARTHEST = 0x7FFF
+"""Font units from the origin; coordinates of the table ``glyf`` are 16 bits with a sign (FWORD)."""
 
 
 class Part(NamedTuple):
@@ -45,7 +50,7 @@ def add_composites(font: bytes, shapes: Sequence[ClusterShape], new_glyph: Mappi
     """Append one glyph a shape; ``new_glyph`` maps glyphs of the shapes to those of this subset.
 
     The glyphs get the numbers after the last one, in the order of the shapes. Raises KeyError where the
-    font has no TrueType outlines.
+    font has no TrueType outlines, RefusedError for a shape that is too large for the table.
     """
     outlines = _read(font)
     largest = 1
@@ -109,6 +114,9 @@ def _append(outlines: _Outlines, shape: ClusterShape, new_glyph: Mapping[int, in
         outlines.offsets.append(len(outlines.glyphs))
         return 0
     lefts, bottoms, rights, tops = zip(*boxes, strict=True)
+    if max(map(abs, (*lefts, *bottoms, *rights, *tops))) > _FARTHEST:
+        message = "One letter of a text reaches farther than a font can say: too many marks stand on it."
+        raise RefusedError(f"{message} Type the letter again with its own mark.")
     record = bytearray(struct.pack(">hhhhh", -1, min(lefts), min(bottoms), max(rights), max(tops)))
     for part in inked:
         more = _MORE_COMPONENTS if part is not inked[-1] else 0

@@ -9,7 +9,9 @@ from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.ttLib import TTFont
 from sheet_samples import SENTENCES, sheet_of, text_mark
 
+from signage.ground.errors import RefusedError
 from signage.ground.glyphs import FontKey
+from signage.paint.pdf.composites import ClusterShape, Part, add_composites
 from signage.paint.pdf.document import paint_pdf
 from signage.text.fonts import face
 
@@ -99,3 +101,12 @@ def test_a_bold_line_embeds_bold_outlines():
 
     assert "fvar" not in bold
     assert ink_width(bold, bold_glyphs[0]) > 1.2 * ink_width(regular, glyphs[0])
+
+
+def test_a_letter_too_high_for_the_table_is_refused():
+    program, (glyph,), _ = embedded("I", "en")
+    font = BytesIO()
+    program.save(font)
+    piled = ClusterShape((Part(glyph, 0, 0), Part(glyph, 0, 0x7FFF)), 500)
+    with pytest.raises(RefusedError, match="too many marks stand on it"):
+        add_composites(font.getvalue(), [piled], {glyph: glyph})

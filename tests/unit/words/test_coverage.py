@@ -99,7 +99,13 @@ def test_gaps_of_a_locale_in_work_are_progress_and_its_broken_lines_are_faults(
     assert coverage_problems(working, messages, locales) == []
     assert len(locale_problems(working, messages, locales, "fr")) == 2
     path.write_text(path.read_text() + "\nmsgctxt broken\n")
-    assert {problem.code for problem in coverage_problems(working, messages, locales)} == {"PO-6", "PO-9"}
+    found = coverage_problems(working, messages, locales)
+    assert {problem.code for problem in found} == {"PO-6", "PO-9"}
+    assert status_of(found) == 1  # no command can work on the file
+    path.write_text(path.read_text(), encoding="utf-16")
+    found = coverage_problems(working, messages, locales)
+    assert [problem.code for problem in found] == ["PO-2"]
+    assert status_of(found) == 1
 
 
 def test_faults_of_texts_that_a_locale_in_work_has_are_told_and_fail_nothing(
