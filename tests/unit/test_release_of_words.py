@@ -28,7 +28,7 @@ def release(folder, headline, waiver=None):
 
 def test_a_headline_that_says_the_opposite_refuses_the_sheets(tmp_path):
     found, codes = release(tmp_path, "Take off the gloves")
-    assert codes == ["WD-40"]
+    assert set(codes) == {"WD-40", "WD-60"}, "it is also the headline of another step"
     assert found.decision.mark is Mark.REFUSED
     assert found.decision.on_request is Mark.PROOF
 
