@@ -6,11 +6,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
 from signage.model.waiver import Waiver
-from signage.rehearse.rules.conduct import WAIVER_EXPIRED, WAIVER_NOT_POSSIBLE, WAIVER_WITHOUT_FINDING
-from signage.rehearse.rules.rule import Rule
 from signage.rehearse.rules.table import RULE_OF
+from signage.rehearse.waivers import hold_against
 
 _OF_ONE_LANGUAGE = ("WD-", "PO-")
 """Codes of words: what is accepted in one language stands in all others."""
@@ -40,23 +39,7 @@ def excuse(problems: Sequence[Problem], waivers: Sequence[Waiver], today: date) 
     words, and by sheet where it names one. An S1 is never waived; expired waivers, waivers of an S1 and
     waivers that fit nothing are faults.
     """
-    standing = list(problems)
-    waived: list[tuple[Problem, Waiver]] = []
-    faults: list[Problem] = []
-    for waiver in waivers:
-        fitting = [problem for problem in problems if _fits(waiver, problem)]
-        if not fitting:
-            faults.append(_fault(WAIVER_WITHOUT_FINDING, f"No finding {_about(waiver)}.", waiver))
-        elif today > waiver.expires:
-            message = f"The waiver of {_about(waiver)} held until {waiver.expires.isoformat()}."
-            faults.append(_fault(WAIVER_EXPIRED, message, waiver))
-        elif any(problem.severity is Severity.S1 for problem in fitting):
-            message = f"{_about(waiver)} has severity S1 and cannot be waived."
-            faults.append(_fault(WAIVER_NOT_POSSIBLE, message, waiver))
-        else:
-            waived += [(problem, waiver) for problem in fitting if problem in standing]
-            standing = [problem for problem in standing if problem not in fitting]
-    return Excused(tuple(standing), tuple(waived), tuple(faults))
+    return Excused(*hold_against(problems, waivers, today, _fits, _about))
 
 
 def _fits(waiver: Waiver, problem: Problem) -> bool:
@@ -72,10 +55,3 @@ def _fits(waiver: Waiver, problem: Problem) -> bool:
 def _about(waiver: Waiver) -> str:
     parts = {"in step": waiver.step, "of": waiver.protocol, "in": waiver.locale, "on": waiver.sheet}
     return " ".join((waiver.code, *(f"{word} {name}" for word, name in parts.items() if name)))
-
-
-def _fault(rule: Rule, message: str, waiver: Waiver) -> Problem:
-    return Problem(
-        rule.code, rule.name, rule.severity, message, rule.cure, waiver.place, waiver.protocol, waiver.step,
-        locale=waiver.locale,
-    )  # fmt: skip

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import Protocol as Shape
+from typing import TypeVar
 
 from signage.ground.problem import Problem, Severity
 from signage.model.waiver import Waiver
@@ -34,30 +36,54 @@ class Waived:
 
 
 def apply_waivers(findings: Sequence[Finding], waivers: Sequence[Waiver], today: date) -> Waived:
-    """Takes out the findings that a waiver excuses on this day.
+    """Takes out the findings of the rehearsal that a waiver excuses on this day.
 
-    A waiver fits by rule, protocol and step. Findings of severity S1 are never waived; expired waivers,
-    waivers of an S1, and waivers that fit nothing are problems of their own.
+    A waiver fits by rule, protocol and step.
     """
-    standing = list(findings)
-    waived: list[tuple[Finding, Waiver]] = []
+    return Waived(*hold_against(findings, waivers, today, _fits, _about))
+
+
+class Graded(Shape):
+    """What a waiver may excuse: something found, with how bad it is."""
+
+    @property
+    def severity(self) -> Severity:
+        """How bad it is."""
+
+
+Found = TypeVar("Found", bound=Graded)
+
+
+def hold_against(
+    found: Sequence[Found],
+    waivers: Sequence[Waiver],
+    today: date,
+    fits: Callable[[Waiver, Found], bool],
+    about: Callable[[Waiver], str],
+) -> tuple[tuple[Found, ...], tuple[tuple[Found, Waiver], ...], tuple[Problem, ...]]:
+    """What stands, what is waived and by which waiver, and what is wrong with the waivers themselves.
+
+    An S1 is never waived; expired waivers, waivers of an S1 and waivers that fit nothing are problems of
+    their own, which ``about`` names.
+    """
+    standing = list(found)
+    waived: list[tuple[Found, Waiver]] = []
     problems: list[Problem] = []
     for waiver in waivers:
-        fitting = [finding for finding in findings if _fits(waiver, finding)]
-        where = f"{waiver.code} in step {waiver.step or 'none'} of {waiver.protocol}"
+        fitting = [each for each in found if fits(waiver, each)]
+        where = about(waiver)
         if not fitting:
             problems.append(_problem(WAIVER_WITHOUT_FINDING, f"No finding {where}.", waiver))
         elif today > waiver.expires:
             message = f"The waiver of {where} held until {waiver.expires.isoformat()}."
             problems.append(_problem(WAIVER_EXPIRED, message, waiver))
-        elif any(finding.severity is Severity.S1 for finding in fitting):
+        elif any(each.severity is Severity.S1 for each in fitting):
             message = f"{where} has severity S1 and cannot be waived."
             problems.append(_problem(WAIVER_NOT_POSSIBLE, message, waiver))
         else:
-            excused = [finding for finding in fitting if finding in standing]
-            waived += [(finding, waiver) for finding in excused]
-            standing = [finding for finding in standing if finding not in excused]
-    return Waived(tuple(standing), tuple(waived), tuple(problems))
+            waived += [(each, waiver) for each in fitting if each in standing]
+            standing = [each for each in standing if each not in fitting]
+    return tuple(standing), tuple(waived), tuple(problems)
 
 
 def _fits(waiver: Waiver, finding: Finding) -> bool:
@@ -65,7 +91,19 @@ def _fits(waiver: Waiver, finding: Finding) -> bool:
     return wanted == (finding.code, finding.protocol, finding.step)
 
 
+def _about(waiver: Waiver) -> str:
+    return f"{waiver.code} in step {waiver.step or 'none'} of {waiver.protocol}"
+
+
 def _problem(rule: Rule, message: str, waiver: Waiver) -> Problem:
     return Problem(
-        rule.code, rule.name, rule.severity, message, rule.cure, waiver.place, waiver.protocol, waiver.step
+        rule.code,
+        rule.name,
+        rule.severity,
+        message,
+        rule.cure,
+        waiver.place,
+        waiver.protocol,
+        waiver.step,
+        locale=waiver.locale,
     )
