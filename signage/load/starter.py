@@ -9,7 +9,7 @@ from importlib.resources.abc import Traversable
 _REVIEW = re.compile(rb"(?m)^(review-by: )[0-9-]{10}")
 _LANGUAGES = re.compile(rb"(?m)^(locales:\n(?:  [^\n]*in-use[^\n]*\n)+)(?:  [^\n]*\n?)*")
 _READERS = re.compile(rb"(?m)^(readers: \{en: [0-9]+, )fr:")
-_FRENCH_TERM = re.compile(rb"(?m)^    approved: \{fr: [^\n]*\}\n")
+_FRENCH_TERM = re.compile(rb"(?m)^    (?:approved|forbidden): \{fr: [^\n]*\}\n")
 
 
 def starter_files(today: date | None = None, locales: Sequence[str] = ()) -> dict[str, bytes]:

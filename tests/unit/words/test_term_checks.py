@@ -5,6 +5,8 @@ What the former names mean to a ward is common practice, no source; all translat
 
 import demo
 
+from signage.load.starter import starter_files
+from signage.project import open_project
 from signage.words.catalogue import CatalogueKind, catalogue_path
 from signage.words.po_reader import read_catalogue_file
 from signage.words.term_checks import TermCheck
@@ -49,3 +51,18 @@ def test_french_writes_one_apostrophe():
         texts = [each.translation for each in read_catalogue_file(path, "fr").catalogue.entries]
         assert not [text for text in texts if "'" in str(text)]
         assert any("’" in str(text) for text in texts)
+
+
+def test_a_new_library_tells_another_word_than_the_one_under_the_letter_of_a_bin(tmp_path):
+    """The sheets say 'bac' under the letter; 'poubelle' in a text beside it names something else."""
+    for name, data in starter_files().items():
+        path = tmp_path / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(data)
+    project = open_project(tmp_path / "content", tmp_path / "locales")
+    (message,) = (each for each in project.messages if "bin {bin}" in each.source)
+    step = next(each for each in project.library.protocols["gloves"].steps if each.id == message.step)
+    check = TermCheck(project.library, "fr")
+    told = {code for code, _ in check.faults_of_text(message, "Les jeter dans la poubelle {bin}.", step)}
+    assert "WD-8" in told
+    assert not list(check.faults_of_text(message, "Les jeter dans le bac {bin}.", step))
