@@ -8,7 +8,7 @@ from functools import cached_property
 from pathlib import Path
 
 from signage.compose.context import SheetContext
-from signage.compose.picture_context import PictureContext
+from signage.compose.pictures.context import PictureContext
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
@@ -21,11 +21,11 @@ from signage.model.messages import Message, contexts_of_protocol, library_messag
 from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
 from signage.pictograms.own_scenes import add_scenes, read_scenes
 from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
-from signage.rehearse.alternatives import with_marks
 from signage.rehearse.report import Report, report_on
-from signage.rehearse.study import Study, study_protocol
+from signage.rehearse.variations.alternatives import with_marks
+from signage.rehearse.variations.study import Study, study_protocol
 from signage.text.fonts import add_font_folder
-from signage.words.interface import SHEET_CONTEXTS
+from signage.words.fixed.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
 

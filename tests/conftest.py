@@ -1,16 +1,13 @@
-"""Shared by all tests: what counts as a failure and when, outside readers, and the demo content."""
+"""Shared by all tests: what counts as a failure and when, and the demo content."""
 
-import importlib
-import os
-import shutil
 from datetime import timedelta
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+from outside_readers import IN_CI
 
 ROOT = Path(__file__).resolve().parent.parent
-IN_CI = os.environ.get("CI") == "true"
 
 STRICT_WARNINGS = (
     "error",
@@ -41,27 +38,6 @@ def pytest_configure(config):
     """Filters that are added later win over those of ``pyproject.toml``."""
     for line in STRICT_WARNINGS if IN_CI else ():
         config.addinivalue_line("filterwarnings", line)
-
-
-def outside(name: str):
-    """An outside reader: a Python module, or the path of a programme.
-
-    Absent, it skips visibly on a person's machine and fails in continuous integration.
-    """
-    try:
-        return importlib.import_module(name)
-    except ImportError:
-        programme = shutil.which(name)
-    if programme is not None:
-        return programme
-    return absent(f"the outside reader {name} is not installed")
-
-
-def absent(what: str):
-    """A check that cannot run here: a failure in continuous integration, elsewhere a visible skip."""
-    if IN_CI:
-        pytest.fail(f"{what} and must not be missing in continuous integration")
-    return pytest.skip(f"{what}: this check did not run")
 
 
 @pytest.fixture(scope="session")

@@ -1,1 +1,1 @@
-"""Level 6: the commands; the only room that prints or exits."""
+"""Level 7: the commands; the only room that prints or exits."""

@@ -19,11 +19,11 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import cell, print_json, say
-from signage.control.trial_result import DEFAULT_THRESHOLD, MOST_OPPOSITE, STRICT_THRESHOLD, Counting
+from signage.trials.result import DEFAULT_THRESHOLD, MOST_OPPOSITE, STRICT_THRESHOLD, Counting
 
 if TYPE_CHECKING:
-    from signage.control.trial_reading import Answer, Trial
-    from signage.control.trial_result import PictureResult, TrialResult
+    from signage.trials.reading import Answer, Trial
+    from signage.trials.result import PictureResult, TrialResult
 
 audit_application = typer.Typer(
     help="Judge what comes back from the ward.", no_args_is_help=True, rich_markup_mode=None
@@ -56,9 +56,9 @@ def pictures(
     quiet: QuietOption = False,
 ) -> int:
     """Score a comprehension trial of pictures; exit 1 when a picture fails."""
-    from signage.control.trial_reading import read_trial
-    from signage.control.trial_result import judge
     from signage.project import open_project
+    from signage.trials.reading import read_trial
+    from signage.trials.result import judge
 
     project = open_project(content, locales)
     trial = read_trial(file, project.pictures)

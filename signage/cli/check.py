@@ -30,8 +30,8 @@ def check(
     quiet: QuietOption = False,
 ) -> int:
     """Look at everything and print nothing on paper; exit 1 when something must be mended."""
-    from signage.examine import check_project
     from signage.ground.day import today
+    from signage.produce.check import check_project
     from signage.project import open_project
 
     project = open_project(content, locales)

@@ -5,11 +5,11 @@ from __future__ import annotations
 import difflib
 from collections.abc import Iterable, Sequence
 
-from signage.build import SHEET_KINDS, Wanted
 from signage.compose.papers import paper_names, paper_of
-from signage.compose.picture_documents import PICTURE_KINDS
+from signage.compose.pictures.sheet_kinds import PICTURE_KINDS
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
+from signage.produce.requests import SHEET_KINDS, Wanted
 from signage.project import Project
 from signage.words.standin import STAND_INS
 

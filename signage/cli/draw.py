@@ -61,14 +61,14 @@ def draw(
     quiet: QuietOption = False,
 ) -> int:
     """Draw sheets; without options, every sheet of the library in every language in use."""
-    from signage.build import requests_for
     from signage.cli.choice import chosen
     from signage.cli.draw_report import report_drawn
-    from signage.draw import Drawn, draw_all, jobs_for
-    from signage.drawn_files import clear_outdated
     from signage.ground.day import today
+    from signage.produce.draw import Drawn, draw_all, jobs_for
+    from signage.produce.drawn_files import clear_outdated
+    from signage.produce.release import Releases
+    from signage.produce.requests import requests_for
     from signage.project import open_project
-    from signage.release import Releases
 
     started = time.monotonic()
     project = open_project(content, locales)

@@ -6,15 +6,15 @@ from collections import Counter
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from signage.build import Wanted
 from signage.cli.application import Format
 from signage.cli.report import cell, print_json, say, say_error
-from signage.draw import Drawn, Refused
-from signage.drawn_files import Cleared
 from signage.model.library import LocaleState
 from signage.model.mark import Mark
+from signage.produce.draw import Drawn, Refused
+from signage.produce.drawn_files import Cleared
+from signage.produce.requests import Wanted
+from signage.produce.unmade import reasons_for_nothing
 from signage.project import Project
-from signage.unmade import reasons_for_nothing
 
 _MOST_FINDINGS = 10
 """Findings of a protocol in a language that are told with its drafts."""

@@ -19,7 +19,7 @@ if TYPE_CHECKING:
 def all_explanations() -> dict[str, Explanation]:
     """Every code that the programme can print, with its explanation."""
     from signage.check.registry import explanation_of, explanations
-    from signage.control import trial_faults
+    from signage.trials import faults as trial_faults
 
     return {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
 
@@ -27,7 +27,7 @@ def all_explanations() -> dict[str, Explanation]:
 def further_lists(code: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """All keys, words, forms or pictures that a code is about, whole, as titles with their lines."""
     from signage.load import faults
-    from signage.load.field_lists import lists_for
+    from signage.load.fields.lists import lists_for
     from signage.pictograms.scenes import scene_names
 
     if code == faults.UNKNOWN_PICTURE.code:

@@ -21,8 +21,8 @@ def fields(
     quiet: QuietOption = False,
 ) -> None:
     """Print every key of the content files: what may stand there, an example and what it means."""
-    from signage.load.content_schema import content_schemas, schema_files
-    from signage.load.field_document import field_document
+    from signage.load.fields.document import field_document
+    from signage.load.fields.schema import content_schemas, schema_files
 
     if schema is not None:
         from signage.ground.files import write_whole

@@ -24,8 +24,8 @@ from signage.cli.report import print_json, print_problems, say, say_error
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
+    from signage.produce.publish import Published
     from signage.project import Project
-    from signage.publish import Published
 
 
 @typer_application.command()
@@ -44,8 +44,8 @@ def pages(
     """Make the training pages; they need no network, and no script to be read."""
     from signage.cli.choice import chosen
     from signage.ground.day import today
+    from signage.produce.publish import publish
     from signage.project import open_project
-    from signage.publish import publish
 
     started = time.monotonic()
     made_on = _date(day) if day else today()

@@ -57,7 +57,7 @@ def _print_finding(finding: Finding, indent: str) -> None:
 
 
 def _print_repairs(library: Library, protocol: Protocol, finding: Finding) -> None:
-    from signage.rehearse.repairs import suggest_repairs
+    from signage.rehearse.variations.repairs import suggest_repairs
 
     for repair in suggest_repairs(library, protocol, finding):
         say(f"    It would be gone with this edit (not applied): {repair.description}")

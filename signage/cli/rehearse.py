@@ -49,7 +49,7 @@ def rehearse(
     report = project.report(walked, today())
     if html is not None:
         from signage.ground.files import write_whole
-        from signage.pages.rehearsal_page import rehearsal_page
+        from signage.pages.rehearsal.page import rehearsal_page
 
         page = rehearsal_page(project.library, report, edition=f"Revision {walked.revision}")
         write_whole(html, page.encode())

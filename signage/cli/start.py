@@ -28,7 +28,7 @@ def start(
     """Write a small valid library into a new folder, with the words of the languages asked for."""
     from signage.ground.day import today
     from signage.ground.files import write_whole
-    from signage.load.content_schema import schema_files
+    from signage.load.fields.schema import schema_files
     from signage.load.starter import starter_files
     from signage.words.update import refuse_unusual, write_changes
 

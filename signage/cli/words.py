@@ -145,7 +145,7 @@ def ship(
 def shipped_from(project: Project) -> dict[str, bytes]:
     """The files of shipped words as the catalogues of a project would make them, languages in use only."""
     from signage.pictograms.scenes import scene_names
-    from signage.words.interface import FIXED_TEXTS
+    from signage.words.fixed.interface import FIXED_TEXTS
     from signage.words.shipped import files_to_ship
 
     source = project.library.source_locale

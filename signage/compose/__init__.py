@@ -1,1 +1,1 @@
-"""Level 3: protocols and words to sheets, one module a sheet kind."""
+"""Level 3: protocols and words to sheets, one folder a sheet kind."""

@@ -1,1 +1,1 @@
-"""Level 4: what comes back from the ward, read with care and judged by declared rules."""
+"""Level 4: the one decision on what may be printed, and the waivers it counts."""

@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping
 from typing import Any, TypeVar
 
 from signage.ground.place import Place
-from signage.load.nodes import Node, Table, child
 from signage.load.validation import Entry, places_of
+from signage.load.yaml.nodes import Node, Table, child
 from signage.model.library import Located
 
 LocatedType = TypeVar("LocatedType", bound=Located)

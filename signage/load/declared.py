@@ -13,9 +13,9 @@ from signage.ground.language import is_well_formed, two_letter_form
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.kinds import IDENTIFIER, WHOLE_NUMBER
-from signage.load.nodes import Node, Text, entries_of, items_of, text_of, texts_of
 from signage.load.step_grammar import steps_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.yaml.nodes import Node, Text, entries_of, items_of, text_of, texts_of
 
 Names = Mapping[str, str]
 """Declared identifiers with the kind of thing each is, such as ``{"bin-a": "bin"}``."""

@@ -6,9 +6,9 @@ from collections.abc import Iterable, Iterator
 
 from signage.ground.problem import Problem
 from signage.load import faults
-from signage.load.kit_file import SITES
-from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of
+from signage.load.files.kit import SITES
 from signage.load.step_grammar import steps_of
+from signage.load.yaml.nodes import Node, Table, Text, child, entries_of, items_of, text_of
 
 _BODY = frozenset({*SITES, "skin"})
 

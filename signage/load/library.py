@@ -13,21 +13,21 @@ from signage.load.building import field_places
 from signage.load.content_files import ContentFiles, find_files
 from signage.load.declared import gather
 from signage.load.duplicates import kit_duplicates, library_duplicates, protocol_duplicates, ward_duplicates
-from signage.load.kit_file import KitEntry, build_kit
-from signage.load.library_file import LibraryEntry, TermsEntry, build_locales, build_terms
-from signage.load.nodes import Node, entries_of, text_of
+from signage.load.files.kit import KitEntry, build_kit
+from signage.load.files.library import LibraryEntry, TermsEntry, build_locales, build_terms
+from signage.load.files.policy import PoliciesEntry, build_policy, policy_problems
+from signage.load.files.protocol import ProtocolEntry, build_protocol
+from signage.load.files.scenes import scene_problems
+from signage.load.files.vocabulary import build_vocabulary
+from signage.load.files.waivers import WaiversEntry, build_waivers, waiver_problems
+from signage.load.files.ward import WardEntry, build_ward
 from signage.load.placeholders import name_brace_problems
-from signage.load.policy_file import PoliciesEntry, build_policy, policy_problems
-from signage.load.protocol_file import ProtocolEntry, build_protocol
 from signage.load.protocol_references import protocol_problems
 from signage.load.references import kit_problems, library_problems, term_problems, ward_problems
-from signage.load.scene_files import scene_problems
 from signage.load.step_grammar import normal_form
 from signage.load.validation import EntryType, validate
-from signage.load.vocabulary_file import build_vocabulary
-from signage.load.waiver_file import WaiversEntry, build_waivers, waiver_problems
-from signage.load.ward_file import WardEntry, build_ward
-from signage.load.yaml_reader import read_yaml
+from signage.load.yaml.nodes import Node, entries_of, text_of
+from signage.load.yaml.reader import read_yaml
 from signage.model.library import Library, Vocabulary
 
 

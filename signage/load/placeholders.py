@@ -8,9 +8,9 @@ from collections.abc import Iterator
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.declared import WardNames
-from signage.load.nodes import Node, Text, child, entries_of, items_of, text_of
 from signage.load.step_grammar import actions_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.yaml.nodes import Node, Text, child, entries_of, items_of, text_of
 from signage.model.messages import PLACEHOLDERS
 
 _BRACES = re.compile(r"\{([^{}]*)\}|[{}]")

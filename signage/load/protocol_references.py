@@ -8,13 +8,13 @@ from dataclasses import replace
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.declared import Declared, WardNames, judge, judge_each, step_names
+from signage.load.files.kit import SITES
 from signage.load.kinds import IDENTIFIER, WHOLE_NUMBER
-from signage.load.kit_file import SITES
-from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
 from signage.load.placeholders import step_placeholder_problems
 from signage.load.references import GARMENT, picture_problems
 from signage.load.step_grammar import HYGIENE_PARTS, action_problems, actions_of, steps_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.yaml.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
 
 SKIN = "skin"
 """The hand layer beneath all gloves."""

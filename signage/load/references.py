@@ -8,9 +8,9 @@ from signage.ground.language import two_letter_form
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.declared import Declared, Names, judge, judge_each, judge_tag
-from signage.load.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
+from signage.load.files.vocabulary import verb_problems
 from signage.load.suggestion import shorten, suggest
-from signage.load.vocabulary_file import verb_problems
+from signage.load.yaml.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
 
 GARMENT = ("garment",)
 

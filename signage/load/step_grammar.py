@@ -10,8 +10,8 @@ from dataclasses import dataclass, replace
 
 from signage.ground.problem import Problem
 from signage.load import faults
-from signage.load.nodes import Node, Sequence, Table, Text, child, items_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.yaml.nodes import Node, Sequence, Table, Text, child, items_of
 
 STEP_KEYS = (
     "step", "text", "detail", "why", "caution", "picture", "when", "critical", "negation", "rationale", "do",

@@ -12,8 +12,8 @@ from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.load import faults
 from signage.load.kind import kind_of
-from signage.load.nodes import Node, Refused, Sequence, Table, Text, node_at, text_of
 from signage.load.suggestion import shorten, suggest
+from signage.load.yaml.nodes import Node, Refused, Sequence, Table, Text, node_at, text_of
 
 Path = tuple[int | str, ...]
 

@@ -12,7 +12,8 @@ from signage.pages.container_sign import pattern_names, pattern_tile
 from signage.pages.embedded_font import letter_files, own_letters
 from signage.pages.look import stylesheet
 from signage.pages.picture import picture_file, picture_key
-from signage.pages.practice_pages import Exercise, plan_practice, practice_pages
+from signage.pages.practice.pages import Exercise, plan_practice, practice_pages
+from signage.pages.practice.reasons import Examiner
 from signage.pages.protocol_pages import (
     current_sheet_page,
     full_view_page,
@@ -22,7 +23,6 @@ from signage.pages.protocol_pages import (
     trainer_page,
 )
 from signage.pages.publication import PageContext, Publication
-from signage.pages.reasons import Examiner
 from signage.pages.rendering import Page, render_page
 from signage.pages.shared_pages import (
     contents_page,

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from signage.ground.place import Place
-from signage.rehearse.people import Moment, Person
 from signage.rehearse.rules.conduct import ENDS_ELSEWHERE, POLICY_VALUE_MISSING
 from signage.rehearse.rules.hands import ENDS_WITHOUT_HYGIENE, NO_HYGIENE_AFTER_REMOVAL
 from signage.rehearse.rules.layering import NEVER_REMOVED
 from signage.rehearse.rules.places import NEVER_DISCARDED, STILL_SEATED
-from signage.rehearse.scene import Scene
+from signage.rehearse.state.people import Moment, Person
+from signage.rehearse.state.scene import Scene
 from signage.rehearse.verbs.touching import report_moved_respirator
 
 

@@ -8,10 +8,10 @@ from dataclasses import dataclass
 from math import ceil
 
 from signage.model.library import Action, Library, Protocol
-from signage.rehearse.body import HEAD
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.rules.places import FIXTURE_ABSENT
-from signage.rehearse.setting import Setting, prepare
+from signage.rehearse.state.body import HEAD
+from signage.rehearse.state.setting import Setting, prepare
 from signage.rehearse.trace import StepState
 
 

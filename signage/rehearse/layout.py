@@ -7,7 +7,7 @@ from collections.abc import Collection
 
 from signage.model.library import Ward
 from signage.rehearse.rules.places import WAY_ROUND_REMOVAL
-from signage.rehearse.scene import Scene
+from signage.rehearse.state.scene import Scene
 
 
 def way_round(ward: Ward, start: str, avoiding: Collection[str]) -> tuple[str, ...] | None:

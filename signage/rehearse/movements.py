@@ -6,8 +6,8 @@ from collections.abc import Collection
 from dataclasses import dataclass
 
 from signage.model.library import Action, Phase
-from signage.rehearse.people import Moment
-from signage.rehearse.setting import Schedule
+from signage.rehearse.state.people import Moment
+from signage.rehearse.state.setting import Schedule
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,10 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
 from signage.model.library import Action
-from signage.rehearse.body import HANDS, SKIN
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
-from signage.rehearse.scene import Scene
-from signage.rehearse.setting import Schedule, Setting
+from signage.rehearse.state.body import HANDS, SKIN
+from signage.rehearse.state.scene import Scene
+from signage.rehearse.state.setting import Schedule, Setting
 from signage.rehearse.techniques import TECHNIQUES
 from signage.rehearse.verbs.table import VERBS
 

@@ -9,11 +9,11 @@ from signage.ground.problem import Problem
 from signage.model.library import Library, Protocol
 from signage.rehearse.causes import FindingGroup, group_findings
 from signage.rehearse.finding import Finding
-from signage.rehearse.people import Exposure
 from signage.rehearse.references import setting_faults
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
 from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
-from signage.rehearse.setting import Schedule, Setting, prepare, schedule_of
+from signage.rehearse.state.people import Exposure
+from signage.rehearse.state.setting import Schedule, Setting, prepare, schedule_of
 from signage.rehearse.trace import StepState
 from signage.rehearse.walkthrough import walk_through
 

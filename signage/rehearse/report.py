@@ -11,7 +11,7 @@ from signage.model.library import Library, Protocol
 from signage.rehearse.equipment import Equipment, derive_equipment
 from signage.rehearse.rehearsal import SIMPLIFICATIONS
 from signage.rehearse.rules.table import RULE_OF
-from signage.rehearse.study import Study
+from signage.rehearse.variations.study import Study
 from signage.rehearse.waivers import Waived, apply_waivers
 
 

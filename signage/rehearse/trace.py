@@ -5,10 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from signage.rehearse.body import HANDS, SITES, SKIN
-from signage.rehearse.level import Level
-from signage.rehearse.people import Exposure, Person, Worn
-from signage.rehearse.scene import Scene
+from signage.rehearse.state.body import HANDS, SITES, SKIN
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.people import Exposure, Person, Worn
+from signage.rehearse.state.scene import Scene
 from signage.rehearse.techniques import Surface
 
 

@@ -8,12 +8,12 @@ from signage.model.library import Action
 from signage.rehearse.ending import look_at_the_end
 from signage.rehearse.layout import look_at_ways
 from signage.rehearse.movements import Movement, plan
-from signage.rehearse.people import Person
 from signage.rehearse.references import look_at_references
 from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
-from signage.rehearse.scene import Act, Scene
-from signage.rehearse.setting import Schedule, Setting
-from signage.rehearse.surroundings import stand_on_the_floor, take_on_the_room
+from signage.rehearse.state.people import Person
+from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.state.setting import Schedule, Setting
+from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
 from signage.rehearse.trace import StepState, freeze
 from signage.rehearse.verbs.before_each import look_before
 from signage.rehearse.verbs.dressing import report_unknown_order

@@ -6,10 +6,10 @@ from collections.abc import Mapping, Sequence
 
 from signage.model.library import Library, Step, Term
 from signage.model.messages import LENGTH_BUDGET, Message, MessageRole
-from signage.words.interface import FixedText
+from signage.words.fixed.interface import FixedText
+from signage.words.meaning.terms import Glossary
+from signage.words.meaning.vocabulary import LanguageVocabulary
 from signage.words.placeholders import placeholder_names
-from signage.words.terms import Glossary
-from signage.words.vocabulary import LanguageVocabulary
 
 
 class Briefing:

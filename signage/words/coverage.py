@@ -20,19 +20,19 @@ from signage.words.catalogue import (
     kinds_of,
 )
 from signage.words.entry_checks import Fault, faults_of_source, faults_of_translation
-from signage.words.interface import FIXED_TEXTS, TRIAL_CONTEXTS
-from signage.words.meaning import MeaningCheck
+from signage.words.fixed.interface import FIXED_TEXTS, TRIAL_CONTEXTS
+from signage.words.hygiene.other_language import left_over
+from signage.words.meaning.checks import MeaningCheck
+from signage.words.meaning.term_checks import TermCheck
+from signage.words.meaning.terms import words_of_glossary
 from signage.words.numerals import Numerals, cldr_locale
-from signage.words.other_language import left_over
 from signage.words.placeholders import placeholder_names
-from signage.words.po_reader import read_catalogue_file
+from signage.words.po.reader import read_catalogue_file
 from signage.words.rules import RULE_OF, RULES
 from signage.words.script_font import script_without_font
 from signage.words.shipped import shipped_entries
 from signage.words.source_checks import SourceCheck
 from signage.words.step_values import values_of_step
-from signage.words.term_checks import TermCheck
-from signage.words.terms import words_of_glossary
 
 __all__ = ["RULES", "coverage_problems", "fixed_messages", "locale_problems"]
 

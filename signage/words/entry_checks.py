@@ -11,15 +11,15 @@ from fontTools.unicodedata import script
 
 from signage.ground.quotation import LONGEST_QUOTE, quoted, shortened
 from signage.words.catalogue import Entry
-from signage.words.other_language import faults_of_language, faults_of_small_words
+from signage.words.hygiene.checks import faults_of_text
+from signage.words.hygiene.other_language import faults_of_language, faults_of_small_words
+from signage.words.hygiene.unseen import is_blank
 from signage.words.placeholders import (
     has_stray_brace,
     has_unpaired_isolate,
     placeholder_names,
     without_placeholders,
 )
-from signage.words.text_hygiene import faults_of_text
-from signage.words.unseen import is_blank
 
 _NUMBER = re.compile(r"\d+")
 _WORD = re.compile(r"[^\W\d_]+(?:[\u0300-\u036f]+[^\W\d_]*)*")

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from signage.words.hygiene_rules import HYGIENE
-from signage.words.meaning_rules import MEANING
+from signage.words.hygiene.rules import HYGIENE
+from signage.words.meaning.rules import MEANING
 from signage.words.rule import S1, S2, S3, WordsRule
 
 _COVERAGE = (

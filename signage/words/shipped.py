@@ -14,8 +14,8 @@ from pathlib import Path
 from signage.ground.language import language_of, script_of
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path
 from signage.words.marks import MACHINE, SAME_AS_SOURCE
-from signage.words.po_reader import read_catalogue, read_catalogue_file
-from signage.words.po_writer import write_catalogue
+from signage.words.po.reader import read_catalogue, read_catalogue_file
+from signage.words.po.writer import write_catalogue
 
 _FOLDER = "shipped_words"
 _KINDS = ("interface/", "picture/")

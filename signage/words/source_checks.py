@@ -10,8 +10,8 @@ from signage.ground.language import language_of
 from signage.model.library import Action, Library, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
-from signage.words.small_words import SMALL_WORDS
-from signage.words.vocabulary import LanguageVocabulary
+from signage.words.hygiene.small_words import SMALL_WORDS
+from signage.words.meaning.vocabulary import LanguageVocabulary
 
 _SENTENCE_END = re.compile(r"[.!?؟।。።](?:\s|$)")
 _FULL_STOPS = (".", "।", "。", "።")

@@ -31,12 +31,12 @@ from signage.words.catalogue import (
     refuse_lossy,
     template_path,
 )
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.marks import is_mark, seal_checks, withdraw_checks
 from signage.words.numerals import autonym, cldr_locale
 from signage.words.offers import Donors, without_offer
-from signage.words.po_reader import read_catalogue_file
-from signage.words.po_writer import MARK_LEGEND, complete_header, write_catalogue
+from signage.words.po.reader import read_catalogue_file
+from signage.words.po.writer import MARK_LEGEND, complete_header, write_catalogue
 from signage.words.rules import RULE_OF
 from signage.words.script_font import script_without_font
 from signage.words.shipped import shipped_entries

@@ -18,7 +18,9 @@ from signage.ground.quotation import quoted, shortened
 from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message
 from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_path, kinds_of, refuse_lossy
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
+from signage.words.hygiene.settable import reason_not_to_set
+from signage.words.hygiene.unseen import is_blank
 from signage.words.numerals import Numerals, autonym
 from signage.words.origin import TextOrigins
 from signage.words.placeholders import (
@@ -29,12 +31,10 @@ from signage.words.placeholders import (
     isolate_code,
     placeholder_names,
 )
-from signage.words.po_reader import read_catalogue_file
-from signage.words.settable import reason_not_to_set
+from signage.words.po.reader import read_catalogue_file
 from signage.words.standin import STAND_IN_NAMES, STAND_INS
 from signage.words.step_values import StepValues, values_of_step
 from signage.words.ties import tie
-from signage.words.unseen import is_blank
 
 _STRAY_BRACE = "it has a brace that belongs to no placeholder"
 
@@ -176,7 +176,7 @@ class Wording:
             raise MissingMessageError(self.tag, context, _STRAY_BRACE, found.place) from None
 
     def fixed(self, id_: str, **values: str) -> str:
-        """A fixed word of the sheets by its id in ``signage.words.interface``."""
+        """A fixed word of the sheets by its id in ``signage.words.fixed.interface``."""
         return self.content(f"interface/{id_}", **values)
 
     def step_text(self, protocol: Protocol, step: Step, field: StepField) -> str | None:

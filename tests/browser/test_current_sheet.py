@@ -10,7 +10,7 @@ from site_samples import MADE_ON, UNEXAMINED, page_context, publication
 from signage.pages.protocol_pages import last_day
 from signage.pages.publication import PageContext, Publication
 from signage.pages.site import build_site
-from signage.publish import write_site
+from signage.produce.publish import write_site
 
 CODE = page_context("en").revision
 REVIEW = page_context("en").protocol.review_by

@@ -3,7 +3,7 @@
 from itertools import pairwise
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 from site_samples import page_context
 
 

@@ -7,12 +7,12 @@ from io import BytesIO
 import pypdfium2 as pdfium
 import pypdfium2.raw as pdfium_c
 import pytest
-from conftest import outside
+from outside_readers import outside
 from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after, without_steps
 
-from signage.pages.rehearsal_page import rehearsal_page
+from signage.pages.rehearsal.page import rehearsal_page
 from signage.rehearse.report import report_on
-from signage.rehearse.study import study_protocol
+from signage.rehearse.variations.study import study_protocol
 
 A3_ON_ITS_SIDE = (420 / 25.4 * 72, 297 / 25.4 * 72)
 """ISO 216, in points."""

@@ -5,8 +5,8 @@ from datetime import datetime
 from urllib.parse import unquote, urlsplit
 
 import pytest
-from conftest import outside
 from demo import sheet
+from outside_readers import outside
 from site_samples import LANGUAGES, page_context
 
 

@@ -3,9 +3,9 @@
 import xml.etree.ElementTree as ET
 from io import BytesIO
 
-from conftest import outside
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from outside_readers import outside
 from sheet_samples import SENTENCES, sheet_of, text_mark
 
 from signage.ground.errors import RefusedError

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from signage.ground.errors import UnreadableInputError
 from signage.load.library import load_library
 from signage.load.starter import starter_files
-from signage.load.yaml_reader import parse_yaml
+from signage.load.yaml.reader import parse_yaml
 
 FILES = starter_files()
 NAMES = sorted(FILES)

@@ -12,8 +12,8 @@ from signage.model.messages import library_messages
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry
 from signage.words.coverage import coverage_problems
 from signage.words.marks import is_mark
-from signage.words.po_reader import read_catalogue
-from signage.words.po_writer import complete_header, write_catalogue
+from signage.words.po.reader import read_catalogue
+from signage.words.po.writer import complete_header, write_catalogue
 from signage.words.update import merge, progress, update
 from signage.words.wording import open_wording
 

@@ -11,8 +11,8 @@ from signage.ground.problem import Severity
 from signage.model.library import Actor
 from signage.rehearse.equipment import derive_equipment
 from signage.rehearse.rehearsal import rehearse
-from signage.rehearse.repairs import suggest_repairs
-from signage.rehearse.study import study_protocol
+from signage.rehearse.variations.repairs import suggest_repairs
+from signage.rehearse.variations.study import study_protocol
 
 FEW = settings(max_examples=4)
 

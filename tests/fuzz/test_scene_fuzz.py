@@ -10,7 +10,7 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from signage.load.scene_files import scene_problems
+from signage.load.files.scenes import scene_problems
 from signage.pictograms.own_scenes import read_scenes
 
 SOUND = yaml.safe_load("""\

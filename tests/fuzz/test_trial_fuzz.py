@@ -6,10 +6,10 @@ import io
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from signage.control.trial_reading import read_trial
-from signage.control.trial_result import judge
 from signage.ground.errors import UnreadableInputError
 from signage.model.picture_trial import COLUMNS, Category
+from signage.trials.reading import read_trial
+from signage.trials.result import judge
 
 PICTURES = ("apron-off", "hood-off")
 

@@ -10,10 +10,10 @@ import demo
 import pytest
 from PIL import Image, ImageChops, ImageStat
 
-from signage.build import SheetRequest, compose_request
 from signage.ground.files import write_whole
 from signage.paint.pdf.document import paint_pdf
 from signage.paint.png import paint_png
+from signage.produce.requests import SheetRequest, compose_request
 from signage.project import Project
 
 FOLDER = Path(__file__).parent / "golden"

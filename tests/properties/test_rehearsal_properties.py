@@ -9,9 +9,9 @@ from rehearsal_edits import demo_library, layered_protection, step_of
 from rehearsal_mutations import WARD, mutated_protocols
 
 from signage.ground.problem import Severity
-from signage.rehearse.alternatives import free_swaps, judge_order
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.rules.table import RULES
+from signage.rehearse.variations.alternatives import free_swaps, judge_order
 
 MANY = settings(max_examples=60)
 KIT = demo_library().garments

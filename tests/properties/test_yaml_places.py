@@ -6,9 +6,9 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from signage.load.nodes import Sequence, Table, Text
 from signage.load.validation import plain
-from signage.load.yaml_reader import parse_yaml
+from signage.load.yaml.nodes import Sequence, Table, Text
+from signage.load.yaml.reader import parse_yaml
 
 WORDS = st.text(
     alphabet=string.ascii_letters + "äßمئ漢𝔞 -:#'\"{}[],&*!|>%@`0123456789", min_size=1, max_size=12

@@ -4,9 +4,9 @@ from time import process_time
 
 from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after
 
-from signage.rehearse.alternatives import free_swaps, leave_one_out
 from signage.rehearse.rehearsal import rehearse
-from signage.rehearse.study import study_protocol
+from signage.rehearse.variations.alternatives import free_swaps, leave_one_out
+from signage.rehearse.variations.study import study_protocol
 
 
 def seconds_of(work, times):

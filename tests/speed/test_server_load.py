@@ -10,7 +10,7 @@ import pytest
 from serving import serving
 from site_samples import site
 
-from signage.publish import write_site
+from signage.produce.publish import write_site
 
 PHONES = 200
 SECONDS = 10

@@ -2,7 +2,7 @@
 
 import pytest
 
-from signage.control.agreement import cohen_kappa, wilson_interval
+from signage.trials.agreement import cohen_kappa, wilson_interval
 
 
 @pytest.mark.parametrize(

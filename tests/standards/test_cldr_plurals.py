@@ -14,7 +14,7 @@ import pytest
 from signage.words.catalogue import CatalogueKind
 from signage.words.numerals import Numerals, cldr_locale
 from signage.words.plural_forms import plural_forms
-from signage.words.po_writer import complete_header
+from signage.words.po.writer import complete_header
 
 NUMBERS = [
     0,

@@ -5,12 +5,12 @@ import io
 import subprocess
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 from word_samples import FRENCH, build_library, french_entries, write_po
 
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, catalogue_path
-from signage.words.po_reader import read_catalogue_file
+from signage.words.po.reader import read_catalogue_file
 from signage.words.update import update, write_changes
 
 

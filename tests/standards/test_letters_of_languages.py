@@ -5,8 +5,8 @@ import unicodedata
 from icu_reference import icu_letters, icu_with_property
 
 from signage.ground.language import script_of
-from signage.words import letters
-from signage.words.unseen import IGNORABLE
+from signage.words.hygiene import letters
+from signage.words.hygiene.unseen import IGNORABLE
 
 LOOK_ALIKE = {"ك": "ک", "ي": "یې", "ى": "یي", "ک": "ك", "ی": "يى", "ه": "ہھە", "ې": "ی"}
 """Arabic letters that look the same alone or in the middle of a word (Unicode confusables, from memory)."""

@@ -9,7 +9,7 @@ import math
 from itertools import pairwise
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 
 from signage.compose.papers import PAPERS, paper_of
 

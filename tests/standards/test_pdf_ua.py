@@ -7,7 +7,7 @@ import subprocess
 from io import BytesIO
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 from sheet_samples import poster
 
 from signage.paint.pdf.document import paint_pdf

@@ -5,7 +5,7 @@ import re
 
 import demo
 import pytest
-from conftest import outside
+from outside_readers import outside
 from picture_sheet_samples import picture_sheet
 from print_checks import assert_pdf_ua_1, squeezed
 

@@ -3,7 +3,7 @@
 import random
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 
 from signage.compose import qr
 from signage.drawing.marks import Page, PathMark, Sheet

@@ -1,7 +1,7 @@
 """QR codes against ISO/IEC 18004, by the tables of segno 1.6 and the decoder zxing-cpp."""
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 
 from signage.compose import qr
 from signage.ground.geometry import Box

@@ -6,8 +6,8 @@ Both use HarfBuzz, so this checks how we call it: script, language, direction, o
 import unicodedata
 
 import pytest
-from conftest import outside
 from glyph_raster import OVERSAMPLING, PIXELS_PER_EM, raster_of, worst_window
+from outside_readers import outside
 from samples import SAMPLES
 
 from signage.ground.glyphs import Glyph, GlyphRun

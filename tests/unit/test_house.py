@@ -19,18 +19,11 @@ LEVEL = {
     "pages": 3,
     "check": 4,
     "control": 4,
-    "pack": 4,
+    "trials": 4,
     "project": 5,
-    "build": 6,
-    "release": 6,
-    "draw": 7,
-    "drawn_files": 8,
-    "publish": 7,
-    "links": 8,
-    "unmade": 7,
-    "examine": 9,
-    "cli": 10,
-    "__main__": 11,
+    "produce": 6,
+    "cli": 7,
+    "__main__": 8,
 }
 
 

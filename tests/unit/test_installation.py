@@ -4,7 +4,7 @@ import re
 import tomllib
 from itertools import chain
 
-from conftest import ROOT
+from demo import ROOT
 from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 

@@ -5,9 +5,9 @@ from datetime import date
 import demo
 import pytest
 
-from signage.build import Wanted, requests_for
-from signage.examine import check_orders, check_picture, check_request, stand_in_requests
 from signage.ground.problem import Severity
+from signage.produce.check import check_orders, check_picture, check_request, stand_in_requests
+from signage.produce.requests import Wanted, requests_for
 from signage.words.coverage import coverage_problems
 from signage.words.standin import STAND_INS
 

@@ -9,7 +9,7 @@ from told_words import catalogue_of, findings, tell_everything, write_entries
 
 from signage.words.catalogue import CatalogueKind
 
-PARAPHRASES = Path(__file__).resolve().parent.parent / "paraphrases.yaml"
+PARAPHRASES = Path(__file__).resolve().parents[1] / "support" / "paraphrases.yaml"
 MOST_FLAGGED = 3
 """Of two hundred; a translator who is told more often that right is wrong stops reading what is told."""
 

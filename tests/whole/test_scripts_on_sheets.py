@@ -7,14 +7,14 @@ import pytest
 from samples import SAMPLES
 from sheet_edits import found
 
-from signage.build import Wanted, compose_request, requests_for
 from signage.check.sheet_rules import line_through_text, margins, shape_over_text, text_overlap
 from signage.compose.refusal import TextTooLongError
 from signage.ground.files import write_whole
 from signage.load.starter import starter_files
+from signage.produce.requests import Wanted, compose_request, requests_for
 from signage.project import open_project
 from signage.words import standin
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.numerals import autonym
 
 RULES = (line_through_text.RULE, margins.RULE, shape_over_text.RULE, text_overlap.RULE)

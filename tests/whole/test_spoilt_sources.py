@@ -15,8 +15,8 @@ from spoilt_sources import OF_AUTHORS, READER_ONLY, Source
 from told_words import tell_everything
 
 from signage.ground.errors import UnreadableInputError
+from signage.produce.release import Releases
 from signage.project import Project, open_project
-from signage.release import Releases
 from signage.words.coverage import locale_problems
 
 SEED = 20261128

@@ -2,8 +2,8 @@
 
 import demo
 
-from signage.examine import check_request, stand_in_requests
 from signage.ground.problem import Severity
+from signage.produce.check import check_request, stand_in_requests
 
 
 def test_no_sheet_of_the_demo_lies_on_itself_in_a_stand_in_language():

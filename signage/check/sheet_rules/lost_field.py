@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from signage.check.rule import Explanation, SheetRule, SheetSubject
-from signage.compose.hand_layout import shared_seconds
+from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.shown_fields import SHOWN_FIELDS, Duty, Shown
 from signage.drawing.marks import Group, Mark, TextMark, walk
 from signage.drawing.themes import PAPER

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from signage.rehearse import local_policy
-from signage.rehearse.people import Person
 from signage.rehearse.rules.conduct import NOBODY_TO_HELP, OBSERVER_TOUCHES
 from signage.rehearse.rules.hands import NO_HYGIENE_AFTER_REMOVAL
 from signage.rehearse.rules.places import STILL_IN_HAND
-from signage.rehearse.scene import Act, Scene
+from signage.rehearse.state.people import Person
+from signage.rehearse.state.scene import Act, Scene
 
 _ALLOWED_WHILE_HOLDING = frozenset({"discard", "say", "wait", "inspect", "branch"})
 _ALLOWED_BEFORE_HYGIENE = frozenset({"hygiene", "discard", "inspect", "say", "wait", "stand", "branch"})

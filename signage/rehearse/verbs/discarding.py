@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 from signage.ground.problem import Severity
-from signage.rehearse.level import Level
-from signage.rehearse.meeting import hand_and_fixture_meet, hand_meets
-from signage.rehearse.people import Held, Pending
 from signage.rehearse.rules.contact import CLEAN_FIXTURE_TOUCHED
 from signage.rehearse.rules.layering import NOT_WORN
 from signage.rehearse.rules.places import (
@@ -16,7 +13,10 @@ from signage.rehearse.rules.places import (
     NEVER_DISCARDED,
     WRONG_BIN,
 )
-from signage.rehearse.scene import Act, FixtureState, Scene
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_meets
+from signage.rehearse.state.people import Held, Pending
+from signage.rehearse.state.scene import Act, FixtureState, Scene
 
 
 def discard(scene: Scene, act: Act) -> None:

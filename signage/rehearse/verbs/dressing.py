@@ -4,10 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from signage.rehearse.body import HANDS
-from signage.rehearse.level import Level
-from signage.rehearse.meeting import hand_and_garment_meet
-from signage.rehearse.people import Moment, Pending, Person, Worn
 from signage.rehearse.rules.conduct import CHECK_AFTER_COVERED, CHECK_BEFORE_ITEM, KIT_NOT_INSPECTED
 from signage.rehearse.rules.contact import CLEAN_KIT_DIRTY_HANDS
 from signage.rehearse.rules.hands import KIT_BEFORE_HYGIENE
@@ -19,8 +15,12 @@ from signage.rehearse.rules.layering import (
     PUT_ON_TWICE,
 )
 from signage.rehearse.rules.places import CLEAN_KIT_IN_DIRTY_ZONE
-from signage.rehearse.scene import Act, Scene
-from signage.rehearse.surroundings import take_on_the_room
+from signage.rehearse.state.body import HANDS
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.meeting import hand_and_garment_meet
+from signage.rehearse.state.people import Moment, Pending, Person, Worn
+from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.state.surroundings import take_on_the_room
 
 
 def put_on(scene: Scene, act: Act) -> None:

@@ -4,9 +4,6 @@ from __future__ import annotations
 
 from signage.model.library import Fixture
 from signage.rehearse import local_policy
-from signage.rehearse.body import SKIN
-from signage.rehearse.level import Level
-from signage.rehearse.people import Person
 from signage.rehearse.rules.hands import (
     AGENT_NOT_ALLOWED,
     CHLORINE_ON_SKIN,
@@ -15,7 +12,10 @@ from signage.rehearse.rules.hands import (
     WRONG_HAND_LAYER,
 )
 from signage.rehearse.rules.places import FIXTURE_ABSENT, FIXTURE_ELSEWHERE
-from signage.rehearse.scene import Act, Scene
+from signage.rehearse.state.body import SKIN
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.people import Person
+from signage.rehearse.state.scene import Act, Scene
 
 _MINIMUM = {"rub": local_policy.MINIMUM_RUB, "wash": local_policy.MINIMUM_WASH}
 _USUAL_AGENT = {"dispenser": "rub", "sink": "wash"}

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from signage.rehearse.level import Level
-from signage.rehearse.people import Person
 from signage.rehearse.rules.conduct import (
     CHECK_MISSING,
     FASTENER_OPEN,
@@ -12,8 +10,10 @@ from signage.rehearse.rules.conduct import (
     NOT_COVERED,
 )
 from signage.rehearse.rules.places import CARRIED_INTO_CLEAN_ZONE, CONTAMINATED_SOLES, NO_WAY, STILL_SEATED
-from signage.rehearse.scene import Act, Scene
-from signage.rehearse.surroundings import stand_on_the_floor, take_on_the_room
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.people import Person
+from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
 
 
 def move(scene: Scene, act: Act) -> None:

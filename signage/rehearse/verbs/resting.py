@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from signage.rehearse.body import SEAT_SITES
-from signage.rehearse.level import Level
-from signage.rehearse.meeting import hand_and_fixture_meet
-from signage.rehearse.people import Person
 from signage.rehearse.rules.places import (
     CONTACT_TIME_TOO_SHORT,
     FIXTURE_ABSENT,
@@ -13,7 +9,11 @@ from signage.rehearse.rules.places import (
     MAT_NOT_CHARGED,
     SEAT_CROSSED,
 )
-from signage.rehearse.scene import Act, FixtureState, Scene
+from signage.rehearse.state.body import SEAT_SITES
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.meeting import hand_and_fixture_meet
+from signage.rehearse.state.people import Person
+from signage.rehearse.state.scene import Act, FixtureState, Scene
 from signage.rehearse.verbs.touching import report_shared
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
-from signage.rehearse.scene import Act, Scene
+from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.verbs.discarding import discard, hand_over, replace
 from signage.rehearse.verbs.dressing import check, fasten, inspect, meet_need, put_on, unfasten
 from signage.rehearse.verbs.hygiene import clean_hands

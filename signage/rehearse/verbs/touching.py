@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-from signage.rehearse.body import HEAD
-from signage.rehearse.level import Level
-from signage.rehearse.meeting import hand_and_fixture_meet, hand_and_garment_meet
-from signage.rehearse.people import Pending, Person, Worn
 from signage.rehearse.rules.contact import (
     CLEAN_FIXTURE_TOUCHED,
     HAND_AT_FACE,
@@ -14,7 +10,11 @@ from signage.rehearse.rules.contact import (
 )
 from signage.rehearse.rules.layering import NOT_WORN
 from signage.rehearse.rules.places import FIXTURE_ELSEWHERE, SHARED_WITHOUT_DISINFECTION
-from signage.rehearse.scene import Act, Scene
+from signage.rehearse.state.body import HEAD
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_and_garment_meet
+from signage.rehearse.state.people import Pending, Person, Worn
+from signage.rehearse.state.scene import Act, Scene
 
 _SHARED = frozenset({"chair", "surface", "bench", "shelf"})
 

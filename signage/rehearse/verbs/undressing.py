@@ -5,10 +5,6 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from signage.rehearse import local_policy
-from signage.rehearse.body import HAND_SITES, HANDS
-from signage.rehearse.level import Level
-from signage.rehearse.meeting import hand_meets
-from signage.rehearse.people import Held, Pending, Person, Worn
 from signage.rehearse.rules.conduct import NO_OBSERVER
 from signage.rehearse.rules.contact import (
     BARE_SITE_CONTAMINATED,
@@ -20,7 +16,11 @@ from signage.rehearse.rules.contact import (
 from signage.rehearse.rules.hands import REMOVAL_BEFORE_HYGIENE
 from signage.rehearse.rules.layering import FASTENER_CLOSED, NOT_WORN, STILL_COVERED
 from signage.rehearse.rules.places import NO_SEAT
-from signage.rehearse.scene import Act, Scene
+from signage.rehearse.state.body import HAND_SITES, HANDS
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.meeting import hand_meets
+from signage.rehearse.state.people import Held, Pending, Person, Worn
+from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.techniques import TECHNIQUES, UNSPECIFIED, Surface, Technique
 from signage.rehearse.verbs.discarding import discard_held
 from signage.rehearse.verbs.touching import report_moved_respirator

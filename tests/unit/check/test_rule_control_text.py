@@ -3,10 +3,10 @@ from dataclasses import replace
 import demo
 from sheet_edits import edited, found
 
-from signage.build import SheetRequest, compose_request
 from signage.check.sheet_rules.control_text import RULE
 from signage.drawing.marks import TextMark
 from signage.model.mark import Mark
+from signage.produce.requests import SheetRequest, compose_request
 from signage.project import Project
 
 

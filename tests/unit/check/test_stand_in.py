@@ -2,11 +2,11 @@ from dataclasses import replace
 
 import demo
 
-from signage.build import SHEET_KINDS
 from signage.check.stand_in import ABOUT, stand_in_problems
-from signage.examine import check_request, stand_in_requests
 from signage.ground.place import NOWHERE
 from signage.ground.problem import Problem, Severity
+from signage.produce.check import check_request, stand_in_requests
+from signage.produce.requests import SHEET_KINDS
 from signage.words.standin import STAND_INS
 
 FOUND = Problem("SH-30", "shape-over-text", Severity.S1, "a block lies over 'x'", "", NOWHERE, locale="en-XA")

@@ -1,4 +1,4 @@
-from conftest import outside
+from outside_readers import outside
 
 from signage.cli.terminal_code import code_lines, print_code
 

@@ -6,7 +6,7 @@ import pytest
 from signage.compose.canvas import Canvas
 from signage.compose.footer import draw_footer, footer_blocks, plan_footer
 from signage.compose.papers import paper_of
-from signage.compose.poster_measures import grid_of, measures_of
+from signage.compose.poster.measures import grid_of, measures_of
 from signage.compose.theme import style_of
 from signage.drawing.marks import Page, groups_of, texts_of
 

@@ -21,6 +21,6 @@ def test_every_fault_of_the_module_is_explained():
 
 
 def test_every_fault_is_announced_by_a_test_of_this_folder():
-    texts = [path.read_text(encoding="utf-8") for path in Path(__file__).parent.glob("test_*.py")]
+    texts = [path.read_text(encoding="utf-8") for path in Path(__file__).parent.rglob("test_*.py")]
     announced = set(re.findall(r"LD-\d+", "\n".join(texts)))
     assert {rule.code for rule in faults.RULES} <= announced

@@ -4,7 +4,7 @@ from pathlib import Path
 import pytest
 
 from signage.load.file_text import LARGEST_FILE, read_bytes
-from signage.load.yaml_reader import parse_yaml, read_yaml
+from signage.load.yaml.reader import parse_yaml, read_yaml
 
 
 def problem_of(path):

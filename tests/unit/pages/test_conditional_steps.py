@@ -5,10 +5,10 @@ from functools import lru_cache
 from changed_demo import changed_project
 from site_samples import UNEXAMINED
 
-from signage.pages.practice_pages import plan_practice
+from signage.pages.practice.pages import plan_practice
 from signage.pages.shared_pages import is_what_if
 from signage.pages.site import build_site
-from signage.publish import publication_of
+from signage.produce.publish import publication_of
 
 CHANGES = {
     "rub-before-kit": {"when": "if-soiled"},

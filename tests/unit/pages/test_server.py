@@ -9,7 +9,7 @@ from collections import Counter
 import pytest
 from serving import serving
 
-from signage.publish import write_site
+from signage.produce.publish import write_site
 
 FILES = {
     "index.html": b"<p>start</p>",

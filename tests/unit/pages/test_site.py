@@ -10,7 +10,7 @@ from demo import project
 from site_samples import LANGUAGES, UNEXAMINED, html, page_context, publication, site
 
 from signage.pages.site import build_site
-from signage.publish import site_of
+from signage.produce.publish import site_of
 
 HREF = re.compile(r'(?:href|src)="([^"]*)"')
 

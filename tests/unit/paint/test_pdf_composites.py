@@ -3,10 +3,10 @@
 from io import BytesIO
 
 import pytest
-from conftest import outside
 from fontTools.pens.boundsPen import BoundsPen
 from fontTools.pens.recordingPen import DecomposingRecordingPen
 from fontTools.ttLib import TTFont
+from outside_readers import outside
 from sheet_samples import SENTENCES, sheet_of, text_mark
 
 from signage.ground.errors import RefusedError

@@ -7,7 +7,8 @@ from io import BytesIO
 from pathlib import Path
 
 import pytest
-from conftest import ROOT, outside
+from demo import ROOT
+from outside_readers import outside
 from sheet_samples import poster, sheet_of, text_mark
 
 from signage.paint.pdf.document import paint_pdf

@@ -6,7 +6,7 @@ from io import BytesIO
 import numpy as np
 import pypdfium2
 import pytest
-from conftest import outside
+from outside_readers import outside
 from sheet_samples import DOT_SCREEN, disc_form, figure, poster, sheet_of, text_mark
 
 from signage.drawing.marks import FormMark, Group, PathMark

@@ -1,8 +1,8 @@
 """Paths to operators and back, read by pikepdf (qpdf's parser) by what ISO 32000-1 says they mean."""
 
-from conftest import outside
 from hypothesis import given
 from hypothesis import strategies as st
+from outside_readers import outside
 
 from signage.drawing.marks import PathMark
 from signage.ground.geometry import Box, polygon, rectangle

@@ -5,7 +5,7 @@ from io import BytesIO
 
 import pypdfium2
 import pytest
-from conftest import outside
+from outside_readers import outside
 from pypdfium2 import raw
 from sheet_samples import RIGHT_TO_LEFT, SENTENCES, figure, poster, sheet_of, text_mark
 

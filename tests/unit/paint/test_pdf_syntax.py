@@ -3,9 +3,9 @@
 from decimal import Decimal
 
 import pytest
-from conftest import outside
 from hypothesis import given
 from hypothesis import strategies as st
+from outside_readers import outside
 
 from signage.paint.pdf import syntax
 

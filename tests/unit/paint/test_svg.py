@@ -8,7 +8,7 @@ from io import BytesIO
 import numpy as np
 import pypdfium2
 import pytest
-from conftest import outside
+from outside_readers import outside
 from PIL import Image
 from sheet_samples import LEFT_TO_RIGHT, SENTENCES, figure, poster, sheet_of, text_mark
 

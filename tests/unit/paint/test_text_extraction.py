@@ -5,7 +5,7 @@ from io import BytesIO
 
 import pypdfium2
 import pytest
-from conftest import outside
+from outside_readers import outside
 from sheet_samples import LEFT_TO_RIGHT, RIGHT_TO_LEFT, SENTENCES, sheet_of, text_mark
 
 from signage.paint.pdf.document import paint_pdf

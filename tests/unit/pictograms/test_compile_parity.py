@@ -3,7 +3,7 @@
 import io
 
 import pytest
-from conftest import outside
+from outside_readers import outside
 
 from signage.pictograms.palette import DON
 from signage.pictograms.picture import compiled_scene

@@ -7,7 +7,7 @@ import pytest
 
 from signage.check.picture_rule import picture_subject
 from signage.check.registry import all_picture_rules
-from signage.load.scene_files import LARGEST_SCENE
+from signage.load.files.scenes import LARGEST_SCENE
 from signage.pictograms import burden
 from signage.pictograms.faults import RULES
 from signage.pictograms.kit import bounds, part_named, part_names

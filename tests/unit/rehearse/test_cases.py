@@ -30,7 +30,7 @@ from signage.model.library import (
 )
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.rules.table import RULES
-from signage.rehearse.study import study_protocol
+from signage.rehearse.variations.study import study_protocol
 
 CASES = Path(__file__).with_name("cases")
 STEP_KEYS = {"step", "when", "critical", "rationale"}

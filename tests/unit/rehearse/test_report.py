@@ -9,7 +9,7 @@ from rehearsal_edits import demo_library, layered_protection, with_action, witho
 from signage.model.waiver import Waiver
 from signage.rehearse.rehearsal import SIMPLIFICATIONS
 from signage.rehearse.report import report_on
-from signage.rehearse.study import study_protocol
+from signage.rehearse.variations.study import study_protocol
 
 TODAY = date(2027, 3, 1)
 

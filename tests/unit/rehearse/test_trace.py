@@ -4,8 +4,8 @@ import json
 
 from rehearsal_edits import demo_library, layered_protection, new_step, with_action, with_step_after
 
-from signage.rehearse.level import Level
 from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.state.level import Level
 
 TRACE = {state.step: state for state in rehearse(demo_library(), layered_protection()).trace}
 

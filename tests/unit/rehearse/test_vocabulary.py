@@ -4,14 +4,16 @@ import shutil
 
 from rehearsal_edits import CONTENT, demo_library
 
-from signage.load import kit_file, policy_file, step_grammar
+from signage.load import step_grammar
+from signage.load.files import kit as kit_file
+from signage.load.files import policy as policy_file
 from signage.load.library import load_library
 from signage.load.starter import starter_files
 from signage.rehearse import local_policy, references
-from signage.rehearse.body import SITES
 from signage.rehearse.rehearsal import rehearse
-from signage.rehearse.study import study_protocol
+from signage.rehearse.state.body import SITES
 from signage.rehearse.techniques import TECHNIQUES
+from signage.rehearse.variations.study import study_protocol
 from signage.rehearse.verbs.table import VERBS
 
 

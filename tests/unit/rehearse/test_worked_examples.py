@@ -19,8 +19,8 @@ from rehearsal_edits import (
 )
 
 from signage.ground.problem import Severity
-from signage.rehearse.alternatives import free_swaps, leave_one_out
 from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.variations.alternatives import free_swaps, leave_one_out
 
 
 class TestTheDemoAsItStands:

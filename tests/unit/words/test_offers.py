@@ -7,7 +7,7 @@ from word_samples import build_library
 
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
-from signage.words.po_reader import read_catalogue_file
+from signage.words.po.reader import read_catalogue_file
 from signage.words.update import update, write_changes
 from signage.words.wording import MissingMessageError, open_wording
 

@@ -8,8 +8,8 @@ import demo
 from signage.cli.words import shipped_from
 from signage.words.catalogue import EntryState
 from signage.words.coverage import fixed_messages, locale_problems
-from signage.words.interface import FIXED_TEXTS
-from signage.words.meaning import MeaningCheck
+from signage.words.fixed.interface import FIXED_TEXTS
+from signage.words.meaning.checks import MeaningCheck
 from signage.words.shipped import shipped_entries, shipped_tags
 
 

@@ -6,7 +6,7 @@ from word_samples import build_library
 from signage.ground.language import is_right_to_left
 from signage.model.messages import library_messages
 from signage.text.fonts import face, font_for
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.placeholders import placeholder_names
 from signage.words.standin import STAND_INS, accented, in_arabic_letters
 from signage.words.wording import open_wording

@@ -8,9 +8,9 @@ from signage.ground.errors import UnreadableInputError, WrongUsageError
 from signage.model.library import Locale, LocaleState
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.marks import seal_checks
-from signage.words.po_reader import read_catalogue_file
+from signage.words.po.reader import read_catalogue_file
 from signage.words.update import (
     add_locale,
     blank_entries,

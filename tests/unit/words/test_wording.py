@@ -8,7 +8,7 @@ from signage.ground.errors import UnreadableInputError, WrongUsageError
 from signage.model.library import Action, Fixture, Locale, LocaleState
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, catalogue_path
-from signage.words.interface import FIXED_TEXTS
+from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.wording import MissingMessageError, MissingValueError, open_wording
 
 FSI, LRI, PDI = "\u2068", "\u2066", "\u2069"

@@ -1,0 +1,1 @@
+"""The wall poster of the movements of a hand technique."""

@@ -1,0 +1,110 @@
+"""The first page of a trial: how to run it, which pages are which, and how to score it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from signage.compose.canvas import Canvas
+from signage.compose.papers import Paper
+from signage.compose.pictures.context import PictureContext
+from signage.compose.pictures.page import (
+    MARGIN,
+    PageCount,
+    PageWords,
+    draw_band,
+    draw_foot,
+    picture_canvas,
+)
+from signage.compose.typesetting import Face
+from signage.drawing.marks import Structure
+from signage.words.wording import Wording
+
+_RULES = ("readers", "forms", "number", "help", "write", "rate", "type", "audit")
+_POINTS = 13.0
+_NUMBER = 10.0
+
+
+@dataclass(frozen=True)
+class PageRange:
+    """Pages of a document, first and last counted from 1."""
+
+    first: int
+    last: int
+
+    def words(self, wording: Wording) -> str:
+        """Such as ``2–7``, or one number."""
+        if self.first == self.last:
+            return wording.number(self.first)
+        return f"{wording.number(self.first)}–{wording.number(self.last)}"
+
+
+def draw_guide(
+    context: PictureContext, paper: Paper, ranges: Mapping[str, PageRange], file: str, total: int
+) -> Canvas:
+    """``ranges`` are the pages of each form and of the key, ``file`` the table beside the document."""
+    wording = context.wording
+    canvas = picture_canvas(context, paper)
+    words = PageWords(wording.fixed("trial-guide-title"))
+    y = draw_band(canvas, context, words) + 7
+    with canvas.group(structure=Structure.LIST):
+        codes = {"type": file, "audit": f"signage audit pictures {file}"}
+        for number, rule in enumerate(_RULES, start=1):
+            y = _draw_rule(canvas, context, number, rule, codes.get(rule, ""), y) + 3.4
+    _draw_pages(canvas, context, ranges, y + 3)
+    draw_foot(canvas, context, words, PageCount(1, total))
+    return canvas
+
+
+def _draw_rule(canvas: Canvas, context: PictureContext, number: int, rule: str, code: str, y: float) -> float:
+    """A numbered rule, and where one belongs to it a file name or command on a line of its own."""
+    wording = context.wording
+    x, width = MARGIN + _NUMBER, canvas.width - 2 * MARGIN - _NUMBER
+    with canvas.group(structure=Structure.ITEM):
+        with canvas.group(structure=Structure.LABEL):
+            canvas.text(
+                wording.number(number), MARGIN, y, _NUMBER, _POINTS, "rule-number", canvas.face(700), lines=1
+            )
+        with canvas.group(structure=Structure.BODY):
+            face = canvas.face(is_body=True)
+            text = wording.fixed(f"trial-guide-{rule}")
+            y = canvas.text(text, x, y, width, _POINTS, "rule", face, floor=10, lines=3)
+            if code:
+                face = Face(context.source.tag, context.source.script, 600)
+                y = canvas.text(wording.code(code), x, y + 1.4, width, 11, "code", face, floor=8, lines=1)
+    return y
+
+
+def _draw_pages(canvas: Canvas, context: PictureContext, ranges: Mapping[str, PageRange], y: float) -> None:
+    """A small table: form A, form B, key, each with its pages."""
+    wording, bold, face = context.wording, canvas.face(700), canvas.face(400)
+    width = canvas.width - 2 * MARGIN
+    with canvas.group(structure=Structure.HEADING_2):
+        y = canvas.text(wording.fixed("trial-pages"), MARGIN, y, width, 12, "zone", bold, lines=1) + 2
+    for name, pages in ranges.items():
+        label = (
+            wording.fixed("trial-key")
+            if name == "key"
+            else wording.fixed("trial-form", form=wording.code(name))
+        )
+        with canvas.artefact():
+            canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.25))
+        with canvas.group(structure=Structure.PARAGRAPH):
+            canvas.text(label, MARGIN, y + 4, 44, 12, "rule", face, lines=1, valign="middle")
+            canvas.text(
+                pages.words(wording), MARGIN + 46, y + 4, 24, 12, "rule", bold, lines=1, valign="middle"
+            )
+            if name == "key":
+                canvas.text(
+                    wording.fixed("trial-key-only"),
+                    MARGIN + 72,
+                    y + 4,
+                    width - 72,
+                    10.5,
+                    "note",
+                    face,
+                    floor=9,
+                    lines=2,
+                    valign="middle",
+                )
+        y += 8

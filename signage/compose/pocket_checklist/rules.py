@@ -1,0 +1,313 @@
+"""The panels of a pocket checklist that hold its rules: every stop rule, what goes where, the key.
+
+Cautions of phases stand there too where there is room. Blocks are never divided; what one panel cannot
+hold goes on the next.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from signage.compose import parts
+from signage.compose.canvas import Canvas
+from signage.compose.context import SheetContext
+from signage.compose.pocket_checklist.rows import MARGIN, phase_message
+from signage.compose.step_card.sheet_kind import draw_band
+from signage.compose.theme import Style
+from signage.compose.typesetting import Face, Room, fit
+from signage.drawing.marks import Structure
+from signage.model.library import Phase
+
+HEAD = 9.0
+HEAD_AIR = 2.0
+"""Between the head of a panel and its rows."""
+
+_BLOCK_AIR = 2.2
+_NAME_POINTS, _CONTENT_POINTS = 9.5, 10.5
+_LEAST_RULE = 9.5
+_SIDE = 8.0
+
+_LADDER: tuple[tuple[float, bool, bool], ...] = (
+    (13.5, True, False),
+    (12.0, True, False),
+    (13.5, True, True),
+    (12.0, True, True),
+    (10.5, True, False),
+    (10.5, True, True),
+    (13.5, False, True),
+    (12.0, False, True),
+    (10.5, False, True),
+    (_LEAST_RULE, False, True),
+)
+"""Size of the rules, whether cautions stand too, and whether several panels may be used."""
+
+
+@dataclass(frozen=True)
+class Block:
+    """Something that stands on one panel; ``draw`` sets it at a height."""
+
+    height: float
+    draw: Callable[[Canvas, float], None]
+
+
+Panel = tuple[str, Callable[[Canvas], Canvas]]
+"""The theme of a panel and what draws it."""
+
+
+def panel_head(
+    canvas: Canvas, context: SheetContext, title: str, message: str | None = None, *, is_stop: bool = False
+) -> float:
+    """The band at the head of a panel with title and draft tag; returns where the rows begin."""
+    inner = canvas.width - 2 * MARGIN
+    middle = MARGIN + HEAD / 2
+    if is_stop:
+        colour = canvas.style.paper
+        with canvas.artefact():
+            canvas.rect(MARGIN, MARGIN, inner, HEAD, canvas.style.ink, radius=1.2)
+    else:
+        colour = draw_band(canvas, canvas.style, MARGIN, MARGIN, inner, HEAD)
+    tag = parts.draft_tag(
+        canvas, context, MARGIN + inner - 2, middle, HEAD - 4.6, 7.5, colour, is_at_end=True
+    )
+    width, face, height = inner - tag - 6, canvas.face(700, leading=1.05), HEAD - 3.2
+    one = fit(title, face, 13, 9, Room(width, height, 1))
+    with canvas.group(structure=Structure.HEADING_2):
+        canvas.text(
+            title,
+            MARGIN + 2.4,
+            middle,
+            width,
+            13,
+            "panel-title",
+            face,
+            floor=7 if one.excess else 9,
+            lines=2 if one.excess else 1,
+            height=height,
+            valign="middle",
+            colour=colour,
+            message=message,
+        )
+    return MARGIN + HEAD + HEAD_AIR
+
+
+def fewest_rule_panels(context: SheetContext, room: float, width: float) -> int:
+    """How many panels the rules need at least."""
+    return len(_flow(_blocks(context, width, _LEAST_RULE, with_cautions=False), room))
+
+
+def rule_panels(context: SheetContext, room: float, width: float, most: int) -> list[Panel]:
+    """The panels of rules in the best form that ``most`` panels can hold; none without anything to say."""
+    flowed: list[list[Block]] = []
+    for points, with_cautions, may_spread in _LADDER:
+        flowed = _flow(_blocks(context, width, points, with_cautions=with_cautions), room)
+        if len(flowed) <= (most if may_spread else 1):
+            break
+    return [(_theme(context), _drawing(context, blocks)) for blocks in flowed]
+
+
+def _theme(context: SheetContext) -> str:
+    return "doff" if _of_kind(context, "stop") else "plain"
+
+
+def _drawing(context: SheetContext, blocks: Sequence[Block]) -> Callable[[Canvas], Canvas]:
+    def draw(canvas: Canvas) -> Canvas:
+        stops, cautions = _of_kind(context, "stop"), _of_kind(context, "caution")
+        kind = "stop" if stops else "caution" if cautions else "where-it-goes"
+        y = panel_head(canvas, context, context.wording.fixed(kind), is_stop=bool(stops))
+        for block in blocks:
+            block.draw(canvas, y)
+            y += block.height
+        return canvas
+
+    return draw
+
+
+def _flow(blocks: Sequence[Block], room: float) -> list[list[Block]]:
+    panels: list[list[Block]] = []
+    used = 0.0
+    for block in blocks:
+        if not panels or used + block.height > room:
+            panels.append([])
+            used = 0.0
+        panels[-1].append(block)
+        used += block.height
+    return panels
+
+
+def _of_kind(context: SheetContext, kind: str) -> list[Phase]:
+    return [phase for phase in context.protocol.phases if phase.rule and phase.rule_kind == kind]
+
+
+def _blocks(context: SheetContext, width: float, points: float, *, with_cautions: bool) -> list[Block]:
+    stops, cautions = _of_kind(context, "stop"), _of_kind(context, "caution")
+    blocks = [_rule(context, phase, width, points, 700, None) for phase in stops]
+    if with_cautions or not stops:
+        word = context.wording.fixed("caution") if stops else None
+        smaller = min(points, 11.0) if stops else points
+        for phase in cautions:
+            blocks.append(_rule(context, phase, width, smaller, 600, word))
+            word = None
+    blocks += _containers(context, width)
+    if any(step.critical for step in context.protocol.steps):
+        blocks.append(_critical_key(context, width))
+    return blocks
+
+
+def _face(context: SheetContext, weight: int) -> Face:
+    return Face(context.wording.tag, context.wording.script, weight)
+
+
+def _rule(
+    context: SheetContext, phase: Phase, width: float, points: float, weight: int, word: str | None
+) -> Block:
+    """The rule of a phase under the title of the phase, where the protocol has several."""
+    wording = context.wording
+    message = f"{context.protocol.id}/phase/{phase.id}/rule"
+    face, name_face = _face(context, weight), _face(context, 600)
+    names = [word] if word else []
+    if len(context.protocol.phases) > 1:
+        names.append(wording.content(phase_message(context, phase)))
+    name = " · ".join(names)
+    room = width - 2
+    named = fit(name, name_face, _NAME_POINTS, 8, Room(room, lines=2)) if name else None
+    name_height = named.measured.height + 1.4 if named else 0.0
+    found = fit(wording.content(message), face, points, min(points, _LEAST_RULE), Room(room))
+    line = 1.6 if word else 0.0
+
+    def draw(canvas: Canvas, y: float) -> None:
+        if word:
+            with canvas.artefact():
+                canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.ink, 0.5)
+        y += line
+        if named:
+            canvas.text(
+                name,
+                MARGIN + 1,
+                y,
+                room,
+                named.points,
+                "label",
+                name_face,
+                lines=2,
+                wanted=_NAME_POINTS,
+            )
+        canvas.text(
+            wording.content(message),
+            MARGIN + 1,
+            y + name_height,
+            room,
+            found.points,
+            "key-rule",
+            face,
+            message=message,
+            wanted=points,
+        )
+
+    return Block(line + name_height + found.measured.height + _BLOCK_AIR, draw)
+
+
+def _containers(context: SheetContext, width: float) -> list[Block]:
+    """What each bin and tub takes, the head of the list with its first row."""
+    takes: dict[str, list[str]] = {}
+    for step in context.protocol.steps:
+        for action in step.actions:
+            if action.bin and action.item and action.bin in context.ward.fixtures:
+                names = takes.setdefault(action.bin, [])
+                name = context.garment_name(action.item)
+                if name not in names:
+                    names.append(name)
+    blocks = [_container_row(context, bin_id, names, width) for bin_id, names in takes.items()]
+    if not blocks:
+        return []
+    head = _container_head(context, width)
+
+    def draw(canvas: Canvas, y: float) -> None:
+        head.draw(canvas, y)
+        blocks[0].draw(canvas, y + head.height)
+
+    return [Block(head.height + blocks[0].height, draw), *blocks[1:]]
+
+
+def _container_head(context: SheetContext, width: float) -> Block:
+    words, face = context.wording.fixed("where-it-goes"), _face(context, 700)
+    found = fit(words, face, _NAME_POINTS, 8, Room(width, lines=2))
+
+    def draw(canvas: Canvas, y: float) -> None:
+        with canvas.artefact():
+            canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.ink, 0.5)
+        canvas.text(words, MARGIN, y + 1.6, width, found.points, "label", face, lines=2, wanted=_NAME_POINTS)
+
+    return Block(1.6 + found.measured.height + 0.6, draw)
+
+
+def _container_row(context: SheetContext, bin_id: str, names: Sequence[str], width: float) -> Block:
+    wording, fixture = context.wording, context.ward.fixtures[bin_id]
+    named, items = context.container_name(fixture), wording.join(names)
+    words = wording.fixed("container-takes", container=named, items=items) if named else items
+    face, room = _face(context, 600), width - 15
+    found = fit(words, face, _CONTENT_POINTS, 9, Room(room, lines=3))
+    if found.excess:
+        found = fit(words, face, 9, 9, Room(room))
+    height = max(_SIDE + 2.2, found.measured.ink_height + 2.4, found.measured.height + 0.8)
+
+    def draw(canvas: Canvas, y: float) -> None:
+        with canvas.group("container-row", bin_id, structure=Structure.PARAGRAPH):
+            top = y + (height - _SIDE) / 2
+            parts.container_tag(canvas, context, fixture, MARGIN + 2, top, _SIDE, _SIDE, with_word=False)
+            canvas.text(
+                words,
+                MARGIN + 14,
+                y + height / 2,
+                room,
+                found.points,
+                "contents",
+                face,
+                height=height - 0.8,
+                valign="middle",
+                wanted=_CONTENT_POINTS,
+            )
+        with canvas.artefact():
+            _hairline(canvas, canvas.style, y + height, width)
+
+    return Block(height, draw)
+
+
+def _hairline(canvas: Canvas, style: Style, y: float, width: float) -> None:
+    canvas.line(MARGIN, y, MARGIN + width, y, style.line, style.line_width(0.25))
+
+
+def _critical_key(context: SheetContext, width: float) -> Block:
+    """What a number on a block of ink means."""
+    wording, face = context.wording, _face(context, 600)
+    room = Room(width - 10, lines=2)
+    found = fit(wording.fixed("critical"), face, _NAME_POINTS, 8, room)
+
+    def draw(canvas: Canvas, y: float) -> None:
+        with canvas.group("critical", "key", structure=Structure.PARAGRAPH):
+            canvas.rect(MARGIN, y + 1.6, 7, 5.6, canvas.style.ink, radius=0.6)
+            canvas.ink_line(
+                wording.number(1),
+                MARGIN,
+                7,
+                y + 4.4,
+                10,
+                "number",
+                canvas.face(700),
+                colour=canvas.style.paper,
+                align="center",
+            )
+            canvas.text(
+                wording.fixed("critical"),
+                MARGIN + 9.5,
+                y + 4.4,
+                room.width,
+                found.points,
+                "legend",
+                face,
+                lines=2,
+                valign="middle",
+                wanted=_NAME_POINTS,
+            )
+
+    return Block(8.6, draw)

@@ -1,0 +1,1 @@
+"""The wall poster of a phase: its plan, its sizes, its tiles."""

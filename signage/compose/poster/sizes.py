@@ -1,0 +1,369 @@
+"""One size for each type role of a poster: the rungs of the fit ladder that all steps climb together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from signage.compose.arrangement import Kind
+from signage.compose.poster.compact_card import READ_IN_ACTION, TEXT_PAD, compact_cards
+from signage.compose.poster.layout import Panel, PosterLayout
+from signage.compose.poster.words import PosterWords, StepWords
+from signage.compose.typesetting import Face, Room, common_size, fit, line_width, measure, sizes_down
+from signage.compose.word_stack import Piece, Size, StackSizes, WordStack
+from signage.drawing.marks import FitStep, Overflow
+from signage.words.wording import Wording
+
+LEAST_PICTURE_MM = 15.0
+NUMBER_COLUMN = 16.5
+"""Beside the picture of a tile, at k = 1."""
+ABOVE_PICTURE = 7.2
+TALLEST_PICTURE = 56.0
+LEAST_PICTURE = 30.0
+
+
+@dataclass(frozen=True)
+class Sizes:
+    """Type sizes in points and the side of the picture in millimetres, the same on every tile.
+
+    ``spare`` is the height that even the fullest tile leaves over.
+    ``excess`` is what no rung could mend; ``climbed`` the rungs that were taken.
+    """
+
+    headline: float
+    detail: float
+    strip: float
+    note: float
+    zone: float
+    picture: float
+    spare: float
+    shows_times: bool
+    shows_notes: bool
+    climbed: tuple[FitStep, ...]
+    excess: tuple[Overflow, ...]
+
+    @property
+    def drop(self) -> float:
+        """By how much pictures and words come down from the head of their tile."""
+        return 0.35 * self.spare
+
+
+@dataclass(frozen=True)
+class _Faces:
+    headline: Face
+    detail: Face
+    time: Face
+
+    @classmethod
+    def of(cls, wording: Wording) -> _Faces:
+        tag, script = wording.tag, wording.script
+        return cls(Face(tag, script, 700), Face(tag, script, is_body=True), Face(tag, script, 600))
+
+
+def small_text_width(card: float, height: float, scale: float) -> float:
+    """The width for the words of a strip or gate: after number and sign, before the end."""
+    return card - (11.6 + 1.6 + 2.2 - 1.4) * scale - height
+
+
+def note_face(wording: Wording) -> Face:
+    """The face of notes."""
+    return Face(wording.tag, wording.script, is_body=True, leading=1.2 if wording.script == "Latn" else None)
+
+
+class SizeFinder:
+    """Finds the sizes for one layout; what is too large at its floor is counted, not hidden."""
+
+    def __init__(
+        self,
+        layout: PosterLayout,
+        words: PosterWords,
+        wording: Wording,
+        *,
+        with_times: bool,
+        with_notes: bool,
+    ) -> None:
+        self.layout, self.words, self.wording = layout, words, wording
+        self.with_times, self.with_notes = with_times, with_notes
+        self.scale = layout.measures.scale
+        self.faces = _Faces.of(wording)
+        self.climbed: list[FitStep] = []
+        self.excess: list[Overflow] = []
+        self._stacks: dict[str, WordStack] = {}
+
+    @property
+    def text_width(self) -> float:
+        """The measure of headlines and details."""
+        return self.layout.grid.width - 2 * TEXT_PAD * self.scale
+
+    def find(self) -> Sizes:
+        """Climb the ladder, role by role."""
+        headline = self._headline()
+        detail = self._detail(headline)
+        headline = self._headline_for_picture(headline, detail)
+        detail = self._larger_detail(headline, detail)
+        picture = self._picture(headline, detail)
+        return Sizes(
+            headline=headline,
+            detail=detail,
+            strip=self._strip(),
+            note=self._note(),
+            zone=self._zone(),
+            picture=picture,
+            spare=max(0.0, self._room_for_picture(headline, detail) - picture),
+            shows_times=self.with_times,
+            shows_notes=self.with_notes,
+            climbed=tuple(self.climbed),
+            excess=tuple(self.excess),
+        )
+
+    # -- tiles -----------------------------------------------------------------------------------
+    def _headline(self) -> float:
+        wanted, floor = (21, 17) if self.layout.measures.is_landscape else (23, 18)
+        texts = [words.headline for words in self.words.big]
+        size = self._common(
+            "headline",
+            self.words.big,
+            texts,
+            self.faces.headline,
+            wanted,
+            floor,
+            Room(self.text_width, lines=2),
+        )
+        one_line = Room(self.text_width, lines=1)
+        smaller = common_size(texts, self.faces.headline, size, max(size * 0.84, READ_IN_ACTION), one_line)
+        is_one_line = all(
+            not fit(text, self.faces.headline, smaller, smaller, one_line).excess for text in texts
+        )
+        if is_one_line and smaller < size:
+            self.climbed.append(FitStep("headline", "one line", size, smaller))
+            return smaller
+        return size
+
+    def _headline_for_picture(self, headline: float, detail: float) -> float:
+        """Smaller, down to the floor, where the picture would be too small otherwise."""
+        size, floor = headline, self._floor(17 if self.layout.measures.is_landscape else 18)
+        while (
+            size - 0.5 >= floor - 1e-6 and self._room_for_picture(size, detail) < LEAST_PICTURE * self.scale
+        ):
+            size -= 0.5
+        if size < headline:
+            self.climbed.append(FitStep("headline", "smaller for the picture", headline, size))
+        return size
+
+    def stack(self, words: StepWords) -> WordStack:
+        """The words below the picture of one tile."""
+        key = words.numbered.step.id
+        if key not in self._stacks:
+            pieces = words.all(self.words.protocol)
+            self._stacks[key] = WordStack.of(pieces, self.text_width, self.scale, self.wording)
+        return self._stacks[key]
+
+    def need(self, words: StepWords, headline: float, detail: float) -> float:
+        """The height below the picture of one tile."""
+        return 4.8 * self.scale + self.stack(words).height(StackSizes(headline, detail))
+
+    def _most_need(self, headline: float, detail: float) -> float:
+        return max((self.need(words, headline, detail) for words in self.words.big), default=0.0)
+
+    def _room_for_picture(self, headline: float, detail: float) -> float:
+        return self.layout.tile - ABOVE_PICTURE * self.scale - self._most_need(headline, detail)
+
+    def _detail(self, headline: float) -> float:
+        """Between 11 and 12.5 points, fewest details of three lines first; smaller only for the picture."""
+        k = self.scale
+        widest = min(self.layout.grid.width - NUMBER_COLUMN * k, TALLEST_PICTURE * k)
+        candidates = [half / 2 * k for half in range(22, 26)]
+        good = [
+            size for size in candidates if self._room_for_picture(headline, size) >= min(widest, 40 * k)
+        ] or [11 * k]
+        size = min(good, key=lambda points: (self._long_details(points), -points))
+        floor = max(10 * k, READ_IN_ACTION)
+        while size - 0.5 >= floor and self._room_for_picture(headline, size) < LEAST_PICTURE * k:
+            size -= 0.5
+        return size
+
+    def _larger_detail(self, headline: float, detail: float) -> float:
+        """Back up to the usual size, where a smaller headline has made room."""
+        k = self.scale
+        size = detail
+        while size + 0.5 <= 11 * k and self._room_for_picture(headline, size + 0.5) >= LEAST_PICTURE * k:
+            size += 0.5
+        if size < 11 * k:
+            self.climbed.append(FitStep("detail", "smaller", 11 * k, size))
+        self._count_long(size)
+        return size
+
+    def _long_details(self, points: float) -> int:
+        return sum(
+            len(measure(words.detail, self.faces.detail, points, self.text_width).lines) > 2
+            for words in self.words.big
+            if words.detail
+        )
+
+    def _count_long(self, points: float) -> None:
+        """The texts of tiles, but for their headlines, that have too many lines at their size."""
+        for words in self.words.big:
+            for piece, excess in self.stack(words).excess(StackSizes(points, points)):
+                if piece.size is not Size.HEADLINE:
+                    self._count_piece(piece, excess)
+
+    def _count_piece(self, piece: Piece, excess: float) -> None:
+        self.excess.append(Overflow(piece.role, piece.message, piece.text, round(excess, 2)))
+
+    def _picture(self, headline: float, detail: float) -> float:
+        k = self.scale
+        if not self.words.big:
+            return 0.0
+        room = self._room_for_picture(headline, detail)
+        side = min(self.layout.grid.width - NUMBER_COLUMN * k, TALLEST_PICTURE * k, room)
+        least = max(LEAST_PICTURE * k, LEAST_PICTURE_MM)
+        if room < least:
+            worst = max(self.words.big, key=lambda words: self.need(words, headline, detail))
+            self._count(
+                "detail" if worst.detail else "headline",
+                worst,
+                "detail" if worst.detail else "text",
+                least - room,
+            )
+        elif side < least:
+            self.excess.append(Overflow("picture", None, "column", round(least - side, 2)))
+        return side
+
+    # -- strips, gates, names, notes -------------------------------------------------------------
+    def _strip(self) -> float:
+        k = self.scale
+        floor = 10.5 if self.with_times and self.words.every_rub else 10.0
+        size = 12.5 * k
+        for size in sizes_down(12.5 * k, self._floor(floor)):
+            if not any(self._strip_excess(words, size) for words in self.words.small):
+                break
+        for words in self.words.small:
+            self._count("strip", words, "text", self._strip_excess(words, size))
+        self._count_compact()
+        self._climb("strip", 12.5, size)
+        if not self.with_times and self.words.every_rub:
+            self.climbed.append(FitStep("time", "one note for all", size, size))
+        return size
+
+    def _strip_excess(self, words: StepWords, points: float) -> float:
+        """By how many millimetres the words of a strip or gate are too large at a size."""
+        measures, k = self.layout.measures, self.scale
+        height = measures.strip if words.numbered.kind is Kind.SMALL else measures.band
+        width = small_text_width(self.layout.grid.width, height, k)
+        if words.time and self.with_times:
+            width -= line_width(words.time, self.faces.time, points) + 1.5 * k
+        room = Room(max(width, 1.0), height - 1.0 * k, lines=2)
+        return fit(words.headline, self.faces.headline, points, points, room).excess
+
+    def _count_compact(self) -> None:
+        """What strips and gates say above and below their line."""
+        measures, grid = self.layout.measures, self.layout.grid
+        for page in self.layout.pages:
+            for card in compact_cards(self.words, page.parts, measures, grid, self.wording).values():
+                for stack in (card.above, card.below):
+                    for piece, excess in stack.excess(card.sizes):
+                        self._count_piece(piece, excess)
+
+    def _zone(self) -> float:
+        size = 19 * self.scale
+        face = self.faces.headline
+        for panel in self._panels():
+            size = min(
+                size, fit(self.zone_text(panel), face, size, self._floor(13), self.zone_room(panel)).points
+            )
+        for panel in self._panels():
+            fitted = fit(self.zone_text(panel), face, size, size, self.zone_room(panel))
+            if fitted.excess:
+                self.excess.append(Overflow("zone", None, self.zone_text(panel), round(fitted.excess, 2)))
+        self._climb("zone", 19, size)
+        return size
+
+    def zone_text(self, panel: Panel) -> str:
+        """The name in the head of a panel."""
+        return self.words.zones[panel.zone + ("+" if panel.is_continued else "")]
+
+    def zone_room(self, panel: Panel) -> Room:
+        """The space of that name."""
+        slot = panel.head.name
+        lines = 2 if slot.height >= self.layout.measures.band else 1
+        return Room(
+            self.layout.grid.span(slot.columns) - 1.5 * self.scale, slot.height + 2 * self.scale, lines
+        )
+
+    def _note(self) -> float:
+        size = 12.5 * self.scale
+        face = note_face(self.wording)
+        noted = [(panel, text) for panel in self._panels() if (text := self.note_text(panel))]
+        for panel, text in noted:
+            size = min(size, fit(text, face, size, self._floor(10), self.note_room(panel)).points)
+        for panel, text in noted:
+            fitted = fit(text, face, size, size, self.note_room(panel))
+            if fitted.excess:
+                self.excess.append(Overflow("note", None, text, round(fitted.excess, 2)))
+        self._climb("note", 12.5, size)
+        self._count_missing_notes()
+        return size
+
+    def _count_missing_notes(self) -> None:
+        """A note without a place is optional and goes; the time of every rub is not, on any sheet."""
+        if not self.with_notes and self.words.notes:
+            self.climbed.append(FitStep("note", "dropped", 12.5 * self.scale, 0.0))
+        if self.with_times or not self.words.every_rub:
+            return
+        for page in self.layout.pages:
+            rubbed = [panel for panel in page.panels if panel.zone in self.words.rubbed_zones]
+            if rubbed and not any(self.note_text(panel) for panel in rubbed):
+                height = self.layout.measures.name_line
+                self.excess.append(Overflow("note", None, self.words.every_rub, round(height, 2)))
+
+    def note_text(self, panel: Panel) -> str | None:
+        """The note in the head of a panel that has a place for one."""
+        if panel.head.note is None:
+            return None
+        return self.words.note(
+            panel.zone,
+            is_continued=panel.is_continued,
+            with_times=self.with_times,
+            with_notes=self.with_notes,
+        )
+
+    def note_room(self, panel: Panel) -> Room:
+        """The space of that note."""
+        slot = panel.head.note
+        assert slot is not None
+        return Room(self.layout.grid.span(slot.columns) - 1.0 * self.scale, slot.height + 0.5 * self.scale, 3)
+
+    def _panels(self) -> Iterator[Panel]:
+        return (panel for page in self.layout.pages for panel in page.panels)
+
+    # -- shared ----------------------------------------------------------------------------------
+    def _floor(self, points: float) -> float:
+        return max(points * self.scale, READ_IN_ACTION)
+
+    def _common(
+        self,
+        role: str,
+        steps: Sequence[StepWords],
+        texts: Sequence[str],
+        face: Face,
+        wanted: float,
+        floor: float,
+        room: Room,
+    ) -> float:
+        size = common_size(texts, face, wanted * self.scale, self._floor(floor), room)
+        for words, text in zip(steps, texts, strict=True):
+            self._count(role, words, "text", fit(text, face, size, size, room).excess)
+        self._climb(role, wanted, size)
+        return size
+
+    def _climb(self, role: str, wanted: float, size: float) -> None:
+        if size < wanted * self.scale - 1e-6:
+            self.climbed.append(FitStep(role, "smaller", wanted * self.scale, size))
+
+    def _count(self, role: str, words: StepWords, field: str, excess: float) -> None:
+        if excess:
+            numbered = words.numbered
+            text = words.detail if field == "detail" and words.detail else words.headline
+            self.excess.append(
+                Overflow(role, f"{self.words.protocol}/{numbered.step.id}/{field}", text, round(excess, 2))
+            )

@@ -1,0 +1,1 @@
+"""What a person can write in the content files, told from the schema itself."""

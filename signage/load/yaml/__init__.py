@@ -1,0 +1,1 @@
+"""YAML to nodes, every value with its place."""

@@ -1,0 +1,1 @@
+"""Pages on which a person practises an order before doing it."""

@@ -1,0 +1,1 @@
+"""The page that tells a reviewer what the rehearsal of a protocol found."""

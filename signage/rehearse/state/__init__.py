@@ -1,0 +1,1 @@
+"""What is true at one moment: bodies, layers, hands, people, zones."""

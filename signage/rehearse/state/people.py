@@ -1,0 +1,141 @@
+"""Persons of a rehearsal, what they wear and what is on their hands, as it changes step by step."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass, field
+
+from signage.model.library import Action, Actor, Garment, Phase, Step
+from signage.rehearse.state.body import HANDS, SKIN
+from signage.rehearse.state.level import Level
+from signage.rehearse.techniques import Surface
+
+
+@dataclass(frozen=True, slots=True)
+class Moment:
+    """One movement of one step, counted from 0 through the protocol."""
+
+    index: int
+    phase: Phase
+    step: Step
+    action: Action
+
+
+@dataclass(slots=True)
+class Worn:
+    """A garment on a person. ``put_on`` is None where it was worn from the start."""
+
+    garment: Garment
+    put_on: Moment | None
+    levels: dict[Surface, Level] = field(default_factory=lambda: dict.fromkeys(Surface, Level.CLEAN))
+    open_fasteners: set[str] = field(default_factory=set)
+    checks: set[str] = field(default_factory=set)
+    moved_after_check: Moment | None = None
+    times_cleaned: int = 0
+
+    @property
+    def id(self) -> str:
+        """The identifier of the garment."""
+        return self.garment.id
+
+    @property
+    def outside(self) -> Level:
+        """The level of the outside, which is what hands and seats meet."""
+        return self.levels[Surface.OUTSIDE]
+
+    @property
+    def worst(self) -> Level:
+        """The highest level of its four surfaces."""
+        return max(self.levels.values())
+
+    def join(self, level: Level, surface: Surface = Surface.OUTSIDE) -> None:
+        """A surface of this garment meets something of that level."""
+        self.levels[surface] = max(self.levels[surface], level)
+
+    def lower(self) -> None:
+        """The outside is cleaned while worn: ``reduced`` at best, or still clean if it was clean."""
+        self.levels[Surface.OUTSIDE] = min(self.outside, Level.REDUCED)
+
+
+@dataclass(frozen=True, slots=True)
+class Exposure:
+    """Contamination met a bare part of the body. Nothing removes it again."""
+
+    step: str
+    person: str
+    site: str
+    source: str
+
+
+@dataclass(slots=True)
+class Held:
+    """What was taken off together and is still in the hand.
+
+    ``carried_in`` is the moment when it came into a clean zone while contaminated.
+    """
+
+    items: tuple[str, ...]
+    level: Level
+    moment: Moment
+    was_told: bool = False
+    carried_in: Moment | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Pending:
+    """Hands have removed or handled something and were not cleaned since."""
+
+    item: str
+    moment: Moment
+
+
+@dataclass(slots=True)
+class Person:
+    """A person at one moment. ``worn`` keeps the order of putting on."""
+
+    id: str
+    role: str
+    zone: str
+    start: Actor
+    worn: dict[str, Worn] = field(default_factory=dict)
+    skin: Level = Level.CLEAN
+    soles: Level = Level.CLEAN
+    seat: str | None = None
+    held: list[Held] = field(default_factory=list)
+    exposures: list[Exposure] = field(default_factory=list)
+    needs_met: set[str] = field(default_factory=set)
+    inspected: set[str] = field(default_factory=set)
+    whole_kit_inspected: bool = False
+    checked_by_observer: bool = False
+    has_cleaned_hands: bool = False
+    fresh_from_contaminated: bool = False
+    pending: Pending | None = None
+
+    def top_glove(self, without: Collection[str] = ()) -> Worn | None:
+        """The outermost glove, leaving some out; None where hands are bare. Gloves cover the hands."""
+        for worn in reversed(self.worn.values()):
+            if HANDS in worn.garment.covers and worn.id not in without:
+                return worn
+        return None
+
+    def top_layer(self) -> str:
+        """The identifier of the outermost hand layer: a garment, or ``skin``."""
+        glove = self.top_glove()
+        return glove.id if glove else SKIN
+
+    def hand_level(self, without: Collection[str] = ()) -> Level:
+        """The level of the outermost hand layer."""
+        glove = self.top_glove(without)
+        return glove.outside if glove else self.skin
+
+    def join_hand(self, level: Level, without: Collection[str] = ()) -> None:
+        """The outermost hand layer meets something of that level."""
+        glove = self.top_glove(without)
+        if glove is not None:
+            glove.join(level)
+        else:
+            self.skin = max(self.skin, level)
+
+    def is_bare(self, site: str) -> bool:
+        """Whether nothing that is worn covers this part of the body."""
+        return not any(site in worn.garment.covers for worn in self.worn.values())

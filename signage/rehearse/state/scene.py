@@ -1,0 +1,175 @@
+"""The stage of one rehearsal: persons and fixtures as they are now, and what was found so far."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+
+from signage.ground.place import Place
+from signage.ground.problem import Severity
+from signage.model.library import Action, Fixture, Zone
+from signage.rehearse.finding import Finding
+from signage.rehearse.local_policy import LocalPolicy
+from signage.rehearse.rules.rule import Rule
+from signage.rehearse.state.level import Level
+from signage.rehearse.state.people import Exposure, Moment, Person, Worn
+from signage.rehearse.state.setting import Setting
+
+_SEATS_AND_SURFACES = frozenset({"chair", "surface", "bench", "shelf"})
+
+
+@dataclass(slots=True)
+class FixtureState:
+    """A fixture as it is now. ``last_user`` is who used it since it was disinfected."""
+
+    fixture: Fixture
+    level: Level
+    is_charged: bool
+    holds: int = 0
+    last_user: str | None = None
+
+
+@dataclass(slots=True)
+class Act:
+    """One movement under rehearsal: who does it, and on whom."""
+
+    moment: Moment
+    by: Person
+    on: Person
+    seconds: int | None
+
+    @property
+    def action(self) -> Action:
+        """The movement as it is written."""
+        return self.moment.action
+
+    @property
+    def item(self) -> str:
+        """The item of the movement; the references were looked at before, so it is there."""
+        assert self.moment.action.item is not None
+        return self.moment.action.item
+
+
+class Scene:
+    """Everything that changes during one rehearsal. ``without`` are codes of rules that are switched off."""
+
+    def __init__(self, setting: Setting, without: Collection[str] = ()) -> None:
+        self.setting = setting
+        self.layers = setting.layers
+        self.policy = LocalPolicy(setting.policy)
+        self.people = {actor.id: self._person(actor.id) for actor in setting.protocol.people}
+        self.fixtures = {key: _fixture_at_start(setting, f) for key, f in setting.ward.fixtures.items()}
+        self.moment: Moment | None = None
+        self.used_fixtures: list[str] = []
+        self.zones_of_removal: set[str] = set()
+        self.contaminated_zones: set[str] = set()
+        self.undressed: set[str] = set()
+        self.was_told_of_observer = False
+        self._without = frozenset(without)
+        self._found: list[tuple[int, Finding]] = []
+
+    def _person(self, key: str) -> Person:
+        """A person in the state of the start: kit clean, fasteners closed."""
+        actor = next(actor for actor in self.setting.protocol.people if actor.id == key)
+        person = Person(key, actor.role, actor.starts_in, actor)
+        for item in actor.wears:
+            if item in self.setting.garments:
+                person.worn[item] = Worn(self.setting.garments[item], None)
+        return person
+
+    def report(
+        self,
+        rule: Rule,
+        message: str,
+        *,
+        item: str | None = None,
+        others: tuple[str, ...] = (),
+        person: Person | None = None,
+        severity: Severity | None = None,
+        moment: Moment | None = None,
+        field: str = "",
+    ) -> None:
+        """A finding at a moment, by default the present one; ``field`` is the part of the step at fault."""
+        at = moment or self.moment
+        if rule.code in self._without:
+            return
+        finding = Finding(
+            rule.code,
+            rule.name,
+            severity or rule.severity,
+            message,
+            rule.cure,
+            self.setting.protocol.id,
+            at.step.id if at else None,
+            person.id if person else None,
+            item,
+            others,
+            _place(at, field) if at else self.setting.protocol.place,
+        )
+        self._found.append((at.index if at else -1, finding))
+
+    def report_form(
+        self,
+        rule: Rule,
+        message: str,
+        place: Place,
+        *,
+        step: str | None = None,
+        person: str | None = None,
+        item: str | None = None,
+    ) -> None:
+        """A finding about how something is written, or about no step; it comes before all others."""
+        if rule.code not in self._without:
+            protocol = self.setting.protocol.id
+            finding = Finding(
+                rule.code,
+                rule.name,
+                rule.severity,
+                message,
+                rule.cure,
+                protocol,
+                step,
+                person,
+                item,
+                place=place,
+            )
+            self._found.append((-1, finding))
+
+    def expose(self, person: Person, site: str, source: str) -> None:
+        """A bare part of the body met contamination; this stays on record."""
+        step = self.moment.step.id if self.moment else ""
+        person.exposures.append(Exposure(step, person.id, site, source))
+
+    def findings(self) -> tuple[Finding, ...]:
+        """What was found, in the order of the steps."""
+        return tuple(finding for _index, finding in sorted(self._found, key=lambda pair: pair[0]))
+
+    def zone(self, person: Person) -> Zone:
+        """The zone in which a person is."""
+        return self.setting.ward.zones[person.zone]
+
+    def is_here(self, fixture: str, person: Person) -> bool:
+        """Whether a fixture stands in the zone of a person."""
+        return self.fixtures[fixture].fixture.zone == person.zone
+
+    def use(self, fixture: str) -> FixtureState:
+        """A fixture that this step uses; it goes into the trace."""
+        self.used_fixtures.append(fixture)
+        return self.fixtures[fixture]
+
+    def name(self, item: str | None) -> str:
+        """How a thing is called in a message."""
+        return self.setting.name(item)
+
+
+def _place(moment: Moment, field: str) -> Place:
+    """Where the faulty part of a step stands, or the step itself."""
+    return moment.action.places.get(field, moment.step.place) if field else moment.step.place
+
+
+def _fixture_at_start(setting: Setting, fixture: Fixture) -> FixtureState:
+    """Dirty seats, and seats and surfaces of a contaminated zone, are contaminated from the start."""
+    zone = setting.ward.zones.get(fixture.zone)
+    in_contaminated = zone is not None and zone.zone_class == "contaminated"
+    is_dirty = fixture.designated == "dirty" or (in_contaminated and fixture.kind in _SEATS_AND_SURFACES)
+    return FixtureState(fixture, Level.CONTAMINATED if is_dirty else Level.CLEAN, fixture.charged)

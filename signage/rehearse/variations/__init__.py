@@ -1,0 +1,1 @@
+"""What would follow if the order were another: steps left out, swapped, added."""

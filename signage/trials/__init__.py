@@ -1,0 +1,1 @@
+"""Level 4: what comes back from readers, read with care and judged by declared rules."""

@@ -1,0 +1,204 @@
+"""A filled table of ratings to answers: every fault of every row is gathered before anything is counted."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from signage.ground.errors import UnreadableInputError
+from signage.ground.place import Place
+from signage.ground.problem import Problem
+from signage.load.suggestion import nearest, shorten, suggest
+from signage.model.picture_trial import AGREED, COLUMNS, FORMS, Category
+from signage.trials import faults as trial_faults
+from signage.trials.table_file import Row, read_table
+
+REMARKS = ("answer", "note")
+"""Columns that a table may have as well; they are not read."""
+
+_MOST_FAULTS = 100
+_ID = re.compile(r"[A-Za-z0-9][A-Za-z0-9._-]{0,15}")
+_NUMBER = re.compile(r"[1-9][0-9]{0,3}")
+
+
+@dataclass(frozen=True, slots=True)
+class Rating:
+    """What one rater says of one answer, and where."""
+
+    form: str
+    number: int
+    picture: str
+    reader: str
+    rater: str
+    category: Category
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Answer:
+    """One reader's answer to one picture with the ratings of both raters; ``agreed`` settles a difference."""
+
+    picture: str
+    reader: str
+    first: Rating
+    second: Rating
+    agreed: Rating | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Trial:
+    """All answers of a table, in the order of its rows, and the two raters."""
+
+    answers: tuple[Answer, ...]
+    raters: tuple[str, str]
+    blank_rows: int
+
+
+@dataclass
+class _Reading:
+    """What has been read so far."""
+
+    pictures: Collection[str]
+    problems: list[Problem] = field(default_factory=list)
+    ratings: dict[tuple[str, str, str], Rating] = field(default_factory=dict)
+    numbers: dict[tuple[str, int], Rating] = field(default_factory=dict)
+    blank_rows: int = 0
+
+
+def read_trial(path: Path, pictures: Collection[str]) -> Trial:
+    """The answers of a table; ``pictures`` are the names that the library knows.
+
+    Raises UnreadableInputError with every problem of every row.
+    """
+    header, *rows = read_table(path)
+    problems = list(_column_problems(header))
+    if problems:
+        raise UnreadableInputError(problems)
+    reading = _Reading(pictures)
+    names = [name.casefold() for name in header.fields]
+    for row in rows:
+        _read_row(reading, names, row)
+        if len(reading.problems) >= _MOST_FAULTS:
+            message = f"More than {_MOST_FAULTS} faults: the rows after this one were not read."
+            reading.problems.append(trial_faults.TABLE.at(row.place, message, "Mend these first."))
+            break
+    else:
+        raters = _raters(reading, header.place)
+        if raters is not None:
+            answers = list(_answers(reading, raters))
+            if not reading.problems:
+                return Trial(tuple(answers), raters, reading.blank_rows)
+    raise UnreadableInputError(sorted(reading.problems, key=lambda problem: (problem.place, problem.code)))
+
+
+def _column_problems(header: Row) -> Iterator[Problem]:
+    names = [name.casefold() for name in header.fields]
+    known = (*COLUMNS, *REMARKS)
+    for name in COLUMNS:
+        if name not in names:
+            yield trial_faults.COLUMN.at(header.place, f"The column '{name}' is missing.")
+    for name in dict.fromkeys(names):
+        if names.count(name) > 1:
+            yield trial_faults.COLUMN.at(header.place, f"The column '{shorten(name)}' is there twice.")
+        if name not in known:
+            hint = suggest(name, known, "Columns are")
+            yield trial_faults.COLUMN.at(header.place, f"The column '{shorten(name)}' is unknown.", hint)
+
+
+def _read_row(reading: _Reading, names: Sequence[str], row: Row) -> None:
+    if len(row.fields) != len(names):
+        message = f"This row has {len(row.fields)} fields; the first line has {len(names)}."
+        reading.problems.append(trial_faults.FIELDS.at(row.place, message))
+        return
+    values = dict(zip(names, row.fields, strict=True))
+    if not values["reader"] and not values["category"]:
+        reading.blank_rows += 1
+        return
+    problems = list(_value_problems(values, row.place, reading.pictures))
+    if problems:
+        reading.problems += problems
+        return
+    rating = Rating(
+        values["form"].upper(),
+        int(values["number"]),
+        values["picture"],
+        values["reader"],
+        values["rater"],
+        Category(values["category"].casefold()),
+        row.place,
+    )
+    _keep(reading, rating)
+
+
+def _value_problems(values: Mapping[str, str], place: Place, pictures: Collection[str]) -> Iterator[Problem]:
+    if values["form"].upper() not in FORMS:
+        yield trial_faults.VALUE.at(place, f"The form '{shorten(values['form'])}' is neither A nor B.")
+    if _NUMBER.fullmatch(values["number"]) is None:
+        yield trial_faults.VALUE.at(place, f"'{shorten(values['number'])}' is not the number of a picture.")
+    if values["picture"] not in pictures:
+        match = nearest(values["picture"], pictures)
+        hint = f"Did you mean '{match}'?" if match else ""
+        message = f"There is no picture '{shorten(values['picture'])}'."
+        yield trial_faults.PICTURE.at(place, message, hint)
+    if values["category"].casefold() not in set(Category):
+        hint = suggest(values["category"], list(Category), "Categories are")
+        message = f"The category '{shorten(values['category'])}' is unknown."
+        if not values["category"]:
+            message, hint = "The category is empty.", "Write none for an answer that was left empty."
+        yield trial_faults.VALUE.at(place, message, hint)
+    reader, rater = values["reader"], values["rater"]
+    if _ID.fullmatch(reader) is None or not any(sign.isdigit() for sign in reader):
+        yield trial_faults.PERSON.at(place, f"The reader '{shorten(reader)}' is not an id with a number.")
+    if _ID.fullmatch(rater) is None:
+        yield trial_faults.PERSON.at(place, f"The rater '{shorten(rater)}' is not an id.")
+
+
+def _keep(reading: _Reading, rating: Rating) -> None:
+    """Store a rating, unless it repeats or contradicts an earlier one."""
+    key = (rating.picture, rating.reader, rating.rater)
+    earlier = reading.ratings.setdefault(key, rating)
+    if earlier is not rating:
+        message = (
+            f"Rater {rating.rater} has rated {rating.picture}, reader {rating.reader} in line "
+            f"{earlier.place.line} already."
+        )
+        reading.problems.append(trial_faults.REPEATED.at(rating.place, message))
+    first = reading.numbers.setdefault((rating.form, rating.number), rating)
+    if first.picture != rating.picture:
+        message = (
+            f"Number {rating.number} of form {rating.form} is {first.picture} in line {first.place.line} "
+            f"and {rating.picture} here."
+        )
+        reading.problems.append(trial_faults.NUMBER.at(rating.place, message))
+
+
+def _raters(reading: _Reading, place: Place) -> tuple[str, str] | None:
+    """The two raters in alphabetical order; None, and a problem, where there are not two."""
+    found = sorted({rater for _, _, rater in reading.ratings} - {AGREED})
+    if len(found) == 2:
+        return found[0], found[1]
+    if found:
+        message = f"Two raters were wanted; this table has {', '.join(found)}."
+        reading.problems.append(trial_faults.RATERS.at(place, message))
+    elif not reading.problems:
+        message = "No row of this table has a reader and a category yet."
+        hint = "Fill in the rows of one form for each reader, for both raters."
+        reading.problems.append(trial_faults.TABLE.at(place, message, hint))
+    return None
+
+
+def _answers(reading: _Reading, raters: tuple[str, str]) -> Iterator[Answer]:
+    for picture, reader in dict.fromkeys(key[:2] for key in reading.ratings):
+        ratings = [reading.ratings.get((picture, reader, rater)) for rater in (*raters, AGREED)]
+        first, second, agreed = ratings
+        if first is not None and second is not None:
+            yield Answer(picture, reader, first, second, agreed)
+            continue
+        missing = " and ".join(
+            rater for rater, rating in zip(raters, ratings, strict=False) if rating is None
+        )
+        place = next(rating.place for rating in ratings if rating is not None)
+        message = f"{picture}, reader {reader} has no rating of rater {missing}."
+        reading.problems.append(trial_faults.ONCE.at(place, message))

@@ -1,0 +1,1 @@
+"""Whether a text is sound as a string: its characters, letters, marks and signs."""

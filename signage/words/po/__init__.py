@@ -1,0 +1,1 @@
+"""Catalogue files in the format of GNU gettext, read and written."""
