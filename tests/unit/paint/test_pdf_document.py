@@ -26,7 +26,7 @@ print([hashlib.sha256(paint).hexdigest() for paint in paints])
 
 
 def digests(seed):
-    environment = {**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT / "tests")}
+    environment = {**os.environ, "PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT / "tests" / "support")}
     environment.pop("SOURCE_DATE_EPOCH", None)
     run = subprocess.run(
         [sys.executable, "-c", DIGESTS], env=environment, cwd=ROOT, check=True, capture_output=True, text=True
