@@ -199,23 +199,25 @@ def _steps(published, verb, zone):
         yield Step(id="enter", text="enter", picture="enter", actions=(Action(verb="move", to="room"),))
 
 
+_RUB = Action(verb="hygiene", agent="rub", seconds=20)
+_ACTION_OF = {
+    "hygiene": _RUB,
+    "glove-hygiene": _RUB,
+    "chlorine": Action(verb="hygiene", agent="chlorine", seconds=60),
+    "seal-check": Action(verb="check", item="respirator", check="seal"),
+    "inspect": Action(verb="inspect"),
+    "remove-jewellery": Action(verb="need", need="remove-jewellery"),
+    "tuck": Action(verb="need", need="tuck"),
+    "leave": Action(verb="move", to="outside"),
+    "start-outside": Action(verb="move", to="outside"),
+    "enter": Action(verb="move", to="room"),
+    "observer": Action(verb="say", by="observer"),
+}
+
+
 def _actions(word, verb, zone):
-    if word in ("hygiene", "glove-hygiene"):
-        return (Action(verb="hygiene", agent="rub", seconds=20),)
-    if word == "chlorine":
-        return (Action(verb="hygiene", agent="chlorine", seconds=60),)
-    if word == "seal-check":
-        return (Action(verb="check", item="respirator", check="seal"),)
-    if word == "inspect":
-        return (Action(verb="inspect"),)
-    if word in ("remove-jewellery", "tuck"):
-        return (Action(verb="need", need=word),)
-    if word in ("leave", "start-outside"):
-        return (Action(verb="move", to="outside"),)
-    if word == "enter":
-        return (Action(verb="move", to="room"),)
-    if word == "observer":
-        return (Action(verb="say", by="observer"),)
+    if word in _ACTION_OF:
+        return (_ACTION_OF[word],)
     if word.startswith("new-"):
         return (Action(verb="don", item=word.removeprefix("new-"), fresh=True),)
     if word.startswith("change-"):
