@@ -8,6 +8,7 @@ from importlib import metadata
 from signage import __version__
 from signage.cli.application import Format, FormatOption, QuietOption, typer_application
 from signage.cli.report import print_json, say
+from signage.ground.counting import counted
 
 _LIBRARIES = (
     "babel", "fonttools", "icu4py", "manimgx-fonts", "justmytype-intl-cjk", "pillow", "pydantic", "pypdfium2",
@@ -28,13 +29,14 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
         except metadata.PackageNotFoundError:
             versions[name] = "not installed"
     fonts = sorted(f"{file.name}: {', '.join(file.scripts) or 'symbols'}" for file in FONT_FILES)
+    pictures = len(scene_names())
     facts = {
         "signage": __version__,
         "python": platform.python_version(),
         "platform": platform.platform(),
         "libraries": versions,
         "fonts": fonts,
-        "pictures": len(scene_names()),
+        "pictures": pictures,
     }
     if form is Format.JSON:
         print_json(facts)
@@ -45,6 +47,6 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
     say(f"Python {facts['python']} on {facts['platform']}")
     for name, version in versions.items():
         say(f"  {name} {version}")
-    say(f"{facts['pictures']} pictures; fonts:")
+    say(f"{counted(pictures, 'picture')}; fonts:")
     for font in fonts:
         say(f"  {font}")

@@ -19,6 +19,7 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import cell, print_json, say
+from signage.ground.counting import counted
 from signage.trials.result import DEFAULT_THRESHOLD, MOST_OPPOSITE, STRICT_THRESHOLD, Counting
 
 if TYPE_CHECKING:
@@ -129,9 +130,9 @@ def _print_rules(trial: Trial, result: TrialResult, count: Counting) -> None:
     kappa = "is not defined: both used one category only"
     if result.kappa is not None:
         kappa = f"is {result.kappa:.2f}"
-    say(f"\nCohen's kappa of the raters {first} and {second} {kappa} ({result.answers} answers).")
+    say(f"\nCohen's kappa of the raters {first} and {second} {kappa} ({counted(result.answers, 'answer')}).")
     if trial.blank_rows:
-        say(f"{trial.blank_rows} rows without reader and category were left out.")
+        say(f"{counted(trial.blank_rows, 'row')} without reader and category left out.")
     rule = (
         "only correct answers" if count is Counting.STRICT else "correct answers and half of the partly ones"
     )
@@ -177,7 +178,8 @@ def _print_differences(trial: Trial, result: TrialResult) -> None:
     if not result.disagreements:
         return
     first, second = trial.raters
-    say(f"\nThe raters differ on {len(result.disagreements)} answers. The worse rating counts until a row of")
+    differing = counted(len(result.disagreements), "answer")
+    say(f"\nThe raters differ on {differing}. The worse rating counts until a row of")
     say("the rater 'agreed' settles it:")
     for answer in result.disagreements:
         lines = f"lines {answer.first.place.line} and {answer.second.place.line}"

@@ -17,6 +17,7 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import print_json, print_problems, problems_json, progress_bar, say, status_of
+from signage.ground.counting import counted
 
 
 @typer_application.command()
@@ -43,7 +44,12 @@ def check(
     print_problems(problems, is_whole=every)
     if not quiet:
         if not problems:
-            seen = f"{looked_at.messages} texts, {looked_at.pictures} pictures, {looked_at.locales} languages"
-            say(f"Nothing wrong in {seen}, {looked_at.sheets} sheets.")
+            seen = (
+                counted(looked_at.messages, "text"),
+                counted(looked_at.pictures, "picture"),
+                counted(looked_at.locales, "language"),
+                counted(looked_at.sheets, "sheet"),
+            )
+            say(f"Nothing wrong in {', '.join(seen)}.")
         say("No finding does not mean safe: the model sees no real hands. Local policy decides.")
     return status_of(problems)

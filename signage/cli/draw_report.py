@@ -8,6 +8,7 @@ from pathlib import Path
 
 from signage.cli.application import Format
 from signage.cli.report import cell, print_json, say, say_error
+from signage.ground.counting import counted
 from signage.model.library import LocaleState
 from signage.model.mark import Mark
 from signage.produce.draw import Drawn, Refused
@@ -89,7 +90,7 @@ def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> Non
     if sheets:
         Console(highlight=False).print(table)
     total = sum(sheet.pages for sheet in sheets)
-    say(f"{len(sheets)} files, {total} pages in {output}/, {seconds:.1f} s.")
+    say(f"{counted(len(sheets), 'file')}, {counted(total, 'page')} in {output}/, {seconds:.1f} s.")
     marks = {sheet.mark for sheet in sheets}
     if Mark.DRAFT in marks:
         say(_DRAFTS)

@@ -21,6 +21,7 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import print_json, print_problems, say, say_error
+from signage.ground.counting import counted
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
@@ -81,7 +82,8 @@ def _report(project: Project, published: Published, form: Format, quiet: bool, s
         return int(bool(published.refused))
     if not quiet:
         languages = ", ".join(published.locales)
-        say(f"{published.site.pages} pages in {languages}: {published.folder}/, {seconds:.1f} s.")
+        made = counted(published.site.pages, "page")
+        say(f"{made} in {languages}: {published.folder}/, {seconds:.1f} s.")
         say(f"Open {published.folder}/index.html, or run 'signage serve' to show them to phones.")
         say("Every page is marked as a draft: nobody has signed its words and its order.")
     library = project.library

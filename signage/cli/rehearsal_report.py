@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from signage.cli.report import cell, say
+from signage.ground.counting import counted
 
 if TYPE_CHECKING:
     from signage.model.library import Library, Protocol
@@ -83,13 +84,16 @@ def _print_steps(protocol: Protocol, rehearsal: Rehearsal) -> None:
 
 def _print_steps_judged(report: Report) -> None:
     steps, total = report.study.steps, len(report.protocol.steps)
-    say(f"\n{len(steps.load_bearing)} of {total} steps carry load: without one of them, a finding.")
+    say(
+        f"\n{len(steps.load_bearing)} of {counted(total, 'step')} carry load: without one of them, a finding."
+    )
     if steps.unexplained:
         say(f"Without effect and without a rationale: {', '.join(steps.unexplained)}")
-    say(f"{len(steps.critical)} steps are critical: an S1 finding without them, or marked by the author.")
+    critical = counted(len(steps.critical), "step is", "steps are")
+    say(f"{critical} critical: left out, an S1 finding; or marked by the author.")
     if steps.marked:
         say(f"Sheets mark {len(steps.marked)} of them: {', '.join(steps.marked)}")
-    say(f"{len(report.study.free_swaps)} pairs of neighbours may be exchanged.")
+    say(f"{counted(len(report.study.free_swaps), 'pair')} of neighbours may be exchanged.")
 
 
 def _print_equipment(library: Library, equipment: Equipment) -> None:

@@ -14,6 +14,7 @@ from collections.abc import Callable, Iterable, Sequence
 from typing import Any
 
 from signage.check.grouping import Finding, Grouped, group_problems
+from signage.ground.counting import counted
 from signage.ground.problem import Problem, Severity
 from signage.ground.quotation import printable, shortened
 
@@ -105,7 +106,9 @@ def print_problems(
     for path, numbers in grouped.left_out.items():
         listed = ", ".join(f"{number} {code}" for code, number in numbers.items())
         total = sum(numbers.values())
-        console.print(cell(f"{path or 'Elsewhere'}: {total} more are not told here ({listed})."))
+        console.print(
+            cell(f"{path or 'Elsewhere'}: {counted(total, 'more is', 'more are')} not told here ({listed}).")
+        )
     if problems:
         console.print(Text(_total(problems, grouped.findings)))
 

@@ -9,6 +9,7 @@ import typer
 
 from signage.cli.application import Format, FormatOption, QuietOption, typer_application
 from signage.cli.report import print_json, say
+from signage.ground.counting import counted
 from signage.ground.errors import WrongUsageError
 
 if TYPE_CHECKING:
@@ -72,7 +73,7 @@ def _words(folder: Path) -> list[FileChange]:
 
 
 def _tell(folder: Path, made: list[str]) -> None:
-    say(f"Wrote {len(made)} files into {folder}:")
+    say(f"Wrote {counted(len(made), 'file')} into {folder}:")
     for name in made:
         say(f"  {name}")
     say(

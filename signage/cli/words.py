@@ -18,6 +18,7 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import cell, print_json, print_problems, say
+from signage.ground.counting import counted
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -44,7 +45,7 @@ def _write(changes: Sequence[FileChange], locales: Path, form: Format, quiet: bo
     for path in changed:
         say(f"Wrote {path}")
     if not changed:
-        say(f"Nothing to change: {len(changes)} files in {locales}/ are up to date.")
+        say(f"Nothing to change: {counted(len(changes), 'file')} in {locales}/ up to date.")
 
 
 @words_application.command()
@@ -138,7 +139,7 @@ def ship(
     if form is Format.JSON:
         print_json({"changed": changed, "unchanged": len(made) - len(changed)})
     elif not quiet:
-        say(f"{len(changed)} of {len(made)} files changed in {folder}/.")
+        say(f"{len(changed)} of {counted(len(made), 'file')} changed in {folder}/.")
     return 0
 
 

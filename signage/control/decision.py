@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date
 
+from signage.ground.counting import counted
 from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem, Severity
 from signage.model.mark import Mark
@@ -99,7 +100,7 @@ def _words_are_not_all_there(facts: ReleaseFacts) -> tuple[Reason, ...]:
 def _gaps_in_one_line(facts: ReleaseFacts) -> Reason:
     first = ", ".join(f"'{context}'" for context in facts.gaps[:_MOST_GAPS])
     left = len(facts.gaps) - _MOST_GAPS
-    count = "1 text" if len(facts.gaps) == 1 else f"{len(facts.gaps)} texts"
+    count = counted(len(facts.gaps), "text")
     return Reason(
         f"{count} of this protocol cannot be printed in {facts.locale}, missing, doubtful or without their "
         f"placeholders: {first}{f' and {left} more' if left > 0 else ''}. "

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from signage.ground.counting import counted
 from signage.ground.problem import Problem
 
 
@@ -15,7 +16,7 @@ class UnreadableInputError(SignageError):
     """Input could not be read; carries every problem of every file."""
 
     def __init__(self, problems: Sequence[Problem]) -> None:
-        super().__init__(f"{len(problems)} problems in the input")
+        super().__init__(f"{counted(len(problems), 'problem')} in the input")
         self.problems = tuple(problems)
 
 

@@ -17,6 +17,7 @@ from signage.rehearse.state.setting import Schedule, Setting, prepare, schedule_
 from signage.rehearse.trace import StepState
 from signage.rehearse.walkthrough import walk_through
 
+NOT_SAFE = "No finding does not mean safe."
 SIMPLIFICATIONS = (
     "No droplets, splashes, aerosols, leaks or sweat are modelled.",
     "Left and right hand are one.",
@@ -31,9 +32,9 @@ SIMPLIFICATIONS = (
     "A technique is taken at its word; nobody watches it.",
     "Every zone outside the contaminated ones is taken to have a window for the observer.",
     "Two published orders may both pass; they are never ranked.",
-    "No finding does not mean safe.",
+    NOT_SAFE,
 )
-"""What the model leaves out; to be printed with every report."""
+"""What the model leaves out, and what follows from it; each stands once in every report."""
 
 _ALWAYS_SHOWN = frozenset({UNKNOWN_REFERENCE.code, SAME_STEP_TWICE.code, LAYERS_IN_A_CIRCLE.code})
 

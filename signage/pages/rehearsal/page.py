@@ -20,7 +20,7 @@ from signage.pages.rehearsal.findings import EFFECTS, list_findings
 from signage.pages.rehearsal.needs import needs_of
 from signage.pages.rehearsal.views import numbers_by_phase, step_maps
 from signage.pages.rendering import template_named
-from signage.rehearse.rehearsal import SIMPLIFICATIONS
+from signage.rehearse.rehearsal import NOT_SAFE, SIMPLIFICATIONS
 from signage.rehearse.report import Report
 from signage.rehearse.variations.study import Study
 from signage.rehearse.waivers import Waived
@@ -84,7 +84,8 @@ def rehearsal_page(library: Library, report: Report, edition: str = "") -> str:
         load=_load(protocol, study),
         swaps=_swaps(protocol, study),
         swap_count=len(study.free_swaps),
-        simplifications=SIMPLIFICATIONS,
+        not_safe=NOT_SAFE,
+        simplifications=[sentence for sentence in SIMPLIFICATIONS if sentence != NOT_SAFE],
         colours={**LIGHT, "bad": BAD, "hairline": LINE},
         drawings=_drawings(),
         shapes=[(key, key.split("_")) for key in shape_keys(figures)],

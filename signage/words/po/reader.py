@@ -9,6 +9,7 @@ from functools import lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
+from signage.ground.counting import counted
 from signage.ground.files import read_ordinary
 from signage.ground.place import Place
 from signage.ground.problem import Problem
@@ -119,7 +120,8 @@ def _first_of(problems: list[Problem], untold: int, path: str) -> list[Problem]:
     if not rest:
         return problems
     told = problems[:MOST_PROBLEMS]
-    return [*told, RULE_OF["PO-15"].problem(f"{rest} more faults stand in the file", Place(path))]
+    faults = counted(rest, "more fault stands", "more faults stand")
+    return [*told, RULE_OF["PO-15"].problem(f"{faults} in the file", Place(path))]
 
 
 def _with_locale(problem: Problem, tag: str) -> Problem:
