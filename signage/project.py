@@ -174,6 +174,6 @@ def _rules_to_waive(content: Path) -> dict[str, Severity] | None:
     """The severity of every rule by its code; only waivers ask for them."""
     if not (content / "waivers.yaml").exists():
         return None
-    from signage.check.registry import explanations  # noqa: PLC0415 - all rules are read, which takes time
+    from signage.check.registry import all_rules  # noqa: PLC0415 - all rules are read, which takes time
 
-    return {code: rule.severity for code, rule in explanations().items()}
+    return {code: rule.severity for code, rule in all_rules().items()}

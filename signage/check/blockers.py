@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from signage.check.sheet_rules import missing_glyph
-from signage.check.sheet_rules import overflow as overflow_rule
+from signage.check.sheet_rules.missing_glyph import MISSING_GLYPH
+from signage.check.sheet_rules.overflow import TEXT_OVERFLOW
 from signage.compose.part_names import missing_glyph_message, overflow_message
 from signage.drawing.marks import Sheet, texts_of
 from signage.text.paragraph import shape_paragraph
@@ -26,7 +26,7 @@ def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[
     for overflow in sheet.overflows:
         found[_where(wording, overflow.message, overflow.text, sheet) + overflow_message(overflow)] = None
     if found:
-        found[overflow_rule.EXPLANATION.cure] = None
+        found[TEXT_OVERFLOW.cure] = None
     missing: dict[str, None] = {}
     for page in sheet.pages:
         for mark, _box in texts_of(page):
@@ -42,7 +42,7 @@ def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[
         found.update(dict.fromkeys(shown))
         if left:
             found[f"{left} more like these."] = None
-        found[missing_glyph.EXPLANATION.cure] = None
+        found[MISSING_GLYPH.cure] = None
     return tuple(found)
 
 

@@ -6,9 +6,9 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date
 
-from signage.check.rule import Explanation
 from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
+from signage.ground.rule import Rule
 from signage.load.unread_files import UnreadFile
 from signage.model.library import Library
 
@@ -27,7 +27,7 @@ class ContentSubject:
 
     def problem(
         self,
-        rule: Explanation,
+        rule: Rule,
         message: str,
         place: Place = NOWHERE,
         *,
@@ -36,12 +36,12 @@ class ContentSubject:
         step: str | None = None,
     ) -> Problem:
         """A finding of a rule about this library; its hint is the cure unless one is given."""
-        return Problem(rule.code, rule.name, rule.severity, message, hint or rule.cure, place, protocol, step)
+        return rule.problem(message, place, hint=hint, protocol=protocol, step=step)
 
 
 @dataclass(frozen=True)
 class ContentRule:
     """A rule over the content as a whole."""
 
-    explanation: Explanation
+    rule: Rule
     find: Callable[[ContentSubject], Iterable[Problem]]

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 
-from signage.check.rule import Explanation
 from signage.ground.problem import Problem
+from signage.ground.rule import Rule
 from signage.pictograms.compile import CompiledLayer
 from signage.pictograms.legibility import Finding
 from signage.pictograms.picture import compiled_scene
@@ -21,14 +21,11 @@ class PictureSubject:
     layers: tuple[CompiledLayer, ...]
     others: tuple[str, ...] = ()
 
-    def problem(self, rule: Explanation, message: str) -> Problem:
+    def problem(self, rule: Rule, message: str) -> Problem:
         """A finding of a rule about this picture, at the place of its sentence in the scene's file."""
-        text = f"picture {self.scene.name}: {message}"
-        return Problem(rule.code, rule.name, rule.severity, text, rule.cure, self.scene.place)
+        return rule.problem(f"picture {self.scene.name}: {message}", self.scene.place)
 
-    def problems(
-        self, rule: Explanation, findings: Iterable[Finding], measure: str = ""
-    ) -> Iterator[Problem]:
+    def problems(self, rule: Rule, findings: Iterable[Finding], measure: str = "") -> Iterator[Problem]:
         """The findings of a measure as problems; of one measure by its name where several come together."""
         for finding in findings:
             if not measure or finding.rule == measure:
@@ -39,7 +36,7 @@ class PictureSubject:
 class PictureRule:
     """A rule over one picture."""
 
-    explanation: Explanation
+    rule: Rule
     find: Callable[[PictureSubject], Iterable[Problem]]
 
 

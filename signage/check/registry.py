@@ -1,94 +1,83 @@
-"""All rules by their code."""
+"""All rules by their code: the tables of every room, and the folders of rules in this one."""
 
 from __future__ import annotations
 
 import pkgutil
+from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from importlib import import_module
-from typing import Protocol
+from types import MappingProxyType, ModuleType
+from typing import TypeVar
 
-from signage.check import content_rules, picture_rules, refused_sheet, sheet_rules
+from signage.check import content_rules, picture_rules, sheet_rules
 from signage.check.content_rule import ContentRule
 from signage.check.picture_rule import PictureRule
-from signage.check.rule import Explanation, SheetRule
-from signage.ground.problem import Severity
+from signage.check.rule import SHEET_REFUSED, SheetRule
+from signage.ground.rule import Rule
 from signage.load import faults
 from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
 from signage.rehearse.rules import table as rehearsal_rules
-from signage.words import coverage
+from signage.trials import faults as trial_faults
+from signage.words import rules as word_rules
+
+Looking = TypeVar("Looking", SheetRule, PictureRule, ContentRule)
 
 
 @lru_cache(maxsize=1)
 def all_sheet_rules() -> tuple[SheetRule, ...]:
     """The rules over composed sheets, by code."""
-    found: list[SheetRule] = []
-    for module in pkgutil.iter_modules(sheet_rules.__path__):
-        rule = import_module(f"{sheet_rules.__name__}.{module.name}").RULE
-        assert isinstance(rule, SheetRule)
-        found.append(rule)
-    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
+    return _rules_in(sheet_rules, SheetRule)
 
 
 @lru_cache(maxsize=1)
 def all_picture_rules() -> tuple[PictureRule, ...]:
     """The rules over pictures, by code."""
-    found: list[PictureRule] = []
-    for module in pkgutil.iter_modules(picture_rules.__path__):
-        rule = import_module(f"{picture_rules.__name__}.{module.name}").RULE
-        assert isinstance(rule, PictureRule)
-        found.append(rule)
-    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
+    return _rules_in(picture_rules, PictureRule)
 
 
 @lru_cache(maxsize=1)
 def all_content_rules() -> tuple[ContentRule, ...]:
     """The rules over the content as a whole, by code."""
-    found: list[ContentRule] = []
-    for module in pkgutil.iter_modules(content_rules.__path__):
-        rule = import_module(f"{content_rules.__name__}.{module.name}").RULE
-        assert isinstance(rule, ContentRule)
-        found.append(rule)
-    return tuple(sorted(found, key=lambda rule: _number(rule.explanation)))
-
-
-def _number(explanation: Explanation) -> int:
-    return int(explanation.code.split("-")[1])
+    return _rules_in(content_rules, ContentRule)
 
 
 @lru_cache(maxsize=1)
-def explanations() -> dict[str, Explanation]:
-    """What ``signage explain`` knows, by code."""
-    known = [explanation_of(rule) for rule in faults.RULES]
-    known += [explanation_of(rule) for rule in coverage.RULES]
-    known += [explanation_of(rule) for rule in rehearsal_rules.RULES]
-    known += [explanation_of(rule) for rule in scene_faults.RULES]
-    known += [explanation_of(rule) for rule in page_rules.RULES]
-    known += [rule.explanation for rule in all_content_rules()]
-    known += [rule.explanation for rule in all_picture_rules()]
-    known += [refused_sheet.EXPLANATION, *(rule.explanation for rule in all_sheet_rules())]
-    return {explanation.code: explanation for explanation in known}
+def all_rules() -> Mapping[str, Rule]:
+    """Every rule of every room by its code, in the order in which a library meets them.
+
+    Raises ValueError where two rules have one code.
+    """
+    return _by_code(
+        (
+            *faults.RULES,
+            *word_rules.RULES,
+            *rehearsal_rules.RULES,
+            *scene_faults.RULES,
+            *page_rules.RULES,
+            *(each.rule for each in all_content_rules()),
+            *(each.rule for each in all_picture_rules()),
+            SHEET_REFUSED,
+            *(each.rule for each in all_sheet_rules()),
+            *trial_faults.RULES,
+        )
+    )
 
 
-class _Explained(Protocol):
-    """What the rules of lower rooms have in common."""
-
-    @property
-    def code(self) -> str: ...
-    @property
-    def name(self) -> str: ...
-    @property
-    def severity(self) -> Severity: ...
-    @property
-    def what(self) -> str: ...
-    @property
-    def why(self) -> str: ...
-    @property
-    def example(self) -> str: ...
-    @property
-    def cure(self) -> str: ...
+def _rules_in(folder: ModuleType, kind: type[Looking]) -> tuple[Looking, ...]:
+    """The rule of each module of a folder, by the number of its code."""
+    found: list[Looking] = []
+    for module in pkgutil.iter_modules(folder.__path__):
+        rule = import_module(f"{folder.__name__}.{module.name}").RULE
+        assert isinstance(rule, kind)
+        found.append(rule)
+    return tuple(sorted(found, key=lambda each: int(each.rule.code.split("-")[1])))
 
 
-def explanation_of(rule: _Explained) -> Explanation:
-    """What a rule of another room says of itself."""
-    return Explanation(rule.code, rule.name, rule.severity, rule.what, rule.why, rule.example, rule.cure)
+def _by_code(rules: Iterable[Rule]) -> Mapping[str, Rule]:
+    found: dict[str, Rule] = {}
+    for rule in rules:
+        if rule.code in found:
+            raise ValueError(f"{rule.code} is the code of {found[rule.code].name} and of {rule.name}")
+        found[rule.code] = rule
+    return MappingProxyType(found)

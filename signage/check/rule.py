@@ -4,24 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
+from typing import TYPE_CHECKING
 
-from signage.compose.context import SheetContext
-from signage.drawing.marks import Sheet
-from signage.ground.problem import Problem, Severity
-from signage.model.library import Protocol
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
+if TYPE_CHECKING:
+    from signage.compose.context import SheetContext
+    from signage.drawing.marks import Sheet
+    from signage.model.library import Protocol
 
-@dataclass(frozen=True)
-class Explanation:
-    """What ``signage explain`` prints: what the rule looks at, why, an example of its finding, the cure."""
-
-    code: str
-    name: str
-    severity: Severity
-    what: str
-    why: str
-    example: str
-    cure: str
+SHEET_REFUSED = Rule(
+    code="SH-0",
+    name="sheet-refused",
+    severity=S1,
+    what="Whether each sheet that the library asks for can be composed and may be printed.",
+    why="A sheet that is refused is missing on the ward, and an older one may hang in its place.",
+    example="A step card in a language whose words lack one of its texts.",
+    cure="Mend what the message names, then run 'signage check' again.",
+)
 
 
 @dataclass(frozen=True)
@@ -34,7 +35,7 @@ class SheetSubject:
     cache: dict[str, object] = field(default_factory=dict, compare=False)
     """Where rules of one run share what is slow to make, such as a raster."""
 
-    def text_problem(self, rule: Explanation, message: str, text: str | None) -> Problem:
+    def text_problem(self, rule: Rule, message: str, text: str | None) -> Problem:
         """A finding about a text: its place is the entry of its translation, or its line in the content.
 
         ``text`` is the context of the text, such as ``off/apron-off/detail``; None gives the place of the
@@ -44,16 +45,13 @@ class SheetSubject:
         place = self.context.wording.place_of(text)
         return replace(found, text=text, place=place if place.path else found.place)
 
-    def problem(self, rule: Explanation, message: str, step: str | None = None, hint: str = "") -> Problem:
+    def problem(self, rule: Rule, message: str, step: str | None = None, hint: str = "") -> Problem:
         """A finding of a rule about this sheet."""
         step_place = next((s for s in self.context.protocol.steps if s.id == step), None)
-        return Problem(
-            code=rule.code,
-            name=rule.name,
-            severity=rule.severity,
-            message=message,
-            hint=hint or rule.cure,
-            place=step_place.place if step_place else self.context.protocol.place,
+        return rule.problem(
+            message,
+            step_place.place if step_place else self.context.protocol.place,
+            hint=hint,
             protocol=self.sheet.protocol,
             step=step,
             locale=self.sheet.locale,
@@ -65,7 +63,7 @@ class SheetSubject:
 class SheetRule:
     """A rule over one composed sheet."""
 
-    explanation: Explanation
+    rule: Rule
     find: Callable[[SheetSubject], Iterable[Problem]]
 
 

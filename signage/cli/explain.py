@@ -4,24 +4,13 @@ from __future__ import annotations
 
 import difflib
 from textwrap import fill
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
 from signage.cli.application import Format, FormatOption, typer_application
 from signage.cli.report import print_json, say
 from signage.ground.errors import WrongUsageError
-
-if TYPE_CHECKING:
-    from signage.check.rule import Explanation
-
-
-def all_explanations() -> dict[str, Explanation]:
-    """Every code that the programme can print, with its explanation."""
-    from signage.check.registry import explanation_of, explanations
-    from signage.trials import faults as trial_faults
-
-    return {**explanations(), **{rule.code: explanation_of(rule) for rule in trial_faults.RULES}}
 
 
 def further_lists(code: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
@@ -43,7 +32,9 @@ def explain(
     """Explain a code that a report named."""
     from dataclasses import asdict
 
-    known = all_explanations()
+    from signage.check.registry import all_rules
+
+    known = all_rules()
     if code is None:
         if form is Format.JSON:
             print_json({"rules": [asdict(rule) for rule in known.values()]})

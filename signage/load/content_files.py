@@ -76,7 +76,7 @@ def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:
     hint = (
         "Name the folder that holds library.yaml; 'signage start DIR' writes a small library to begin from."
     )
-    problems.append(faults.UNREADABLE_FILE.at(place, message, hint))
+    problems.append(faults.UNREADABLE_FILE.problem(message, place, hint=hint))
     return None
 
 
@@ -96,8 +96,8 @@ def _files_of(
     if not found and not may_be_empty:
         place = Place(shown_path(folder))
         problems.append(
-            faults.UNREADABLE_FILE.at(
-                place, f"The folder {place} holds no {what}.", f"Write one {what} a file."
+            faults.UNREADABLE_FILE.problem(
+                f"The folder {place} holds no {what}.", place, hint=f"Write one {what} a file."
             )
         )
     return tuple(found)
@@ -107,4 +107,4 @@ def _unexpected(path: Path, message: str, stem: str | None) -> Problem:
     """A YAML file that would be passed over."""
     place = Place(shown_path(path))
     hint = f"Did you mean '{stem}.yaml'?" if stem else ""
-    return faults.UNEXPECTED_FILE.at(place, f"{place} {message}.", hint)
+    return faults.UNEXPECTED_FILE.problem(f"{place} {message}.", place, hint=hint)

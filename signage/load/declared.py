@@ -124,15 +124,17 @@ def judge(
     kind = names.get(text.text)
     fitting = [name for name, each in names.items() if not kinds or each in kinds]
     if kind is None:
-        yield faults.UNKNOWN_REFERENCE.at(
-            text.place, f"'{shorten(text.text)}' is not {what}.", suggest(text.text, fitting, "There are")
+        yield faults.UNKNOWN_REFERENCE.problem(
+            f"'{shorten(text.text)}' is not {what}.",
+            text.place,
+            hint=suggest(text.text, fitting, "There are"),
         )
     elif kinds and kind and kind not in kinds:
         article = "an" if kind[0] in "aeiou" else "a"
-        yield faults.WRONG_REFERENCE.at(
-            text.place,
+        yield faults.WRONG_REFERENCE.problem(
             f"'{text.text}' is {article} {kind}; {what} was wanted.",
-            f"There are: {', '.join(fitting)}." if fitting else "Declare one, or name another thing.",
+            text.place,
+            hint=f"There are: {', '.join(fitting)}." if fitting else "Declare one, or name another thing.",
         )
 
 
@@ -150,8 +152,8 @@ def judge_tag(text: Text | None, locales: Names | None) -> Iterator[Problem]:
         return
     if any(two_letter_form(tag) == text.text for tag in locales):
         return  # there the language is written in three letters, which is told once
-    yield faults.UNKNOWN_REFERENCE.at(
-        text.place,
+    yield faults.UNKNOWN_REFERENCE.problem(
         f"'{text.text}' is not a locale of library.yaml.",
-        f"Declare it under 'locales', or use another. {suggest(text.text, locales, 'There are')}",
+        text.place,
+        hint=f"Declare it under 'locales', or use another. {suggest(text.text, locales, 'There are')}",
     )

@@ -21,10 +21,10 @@ def _repeated(texts: Iterable[Text | None], what: str) -> Iterator[Problem]:
             continue
         earlier = first.setdefault(text.text, text)
         if earlier is not text:
-            yield faults.REPEATED_KEY.at(
-                text.place,
+            yield faults.REPEATED_KEY.problem(
                 f"{what} '{text.text}' stands twice; the first is at {earlier.place}.",
-                "Give one of the two another name, or delete it.",
+                text.place,
+                hint="Give one of the two another name, or delete it.",
             )
 
 
@@ -59,10 +59,10 @@ def kit_duplicates(kit: Node) -> Iterator[Problem]:
     yield from _repeated(keys, "The name")
     for key in keys:
         if key.text in _BODY:
-            yield faults.REPEATED_KEY.at(
-                key.place,
+            yield faults.REPEATED_KEY.problem(
                 f"The name '{key.text}' is that of a part of the body.",
-                "Give the garment another name.",
+                key.place,
+                hint="Give the garment another name.",
             )
 
 

@@ -36,36 +36,38 @@ def read_bytes(path: Path) -> bytes | Problem:
     try:
         state = path.stat()
         if stat.S_ISDIR(state.st_mode):
-            return faults.UNREADABLE_FILE.at(
-                place, f"{place} is a folder; a file was wanted.", "Rename the folder and put the file there."
+            return faults.UNREADABLE_FILE.problem(
+                f"{place} is a folder; a file was wanted.",
+                place,
+                hint="Rename the folder and put the file there.",
             )
         if not stat.S_ISREG(state.st_mode):
-            return faults.UNREADABLE_FILE.at(place, f"{place} is not an ordinary file.")
+            return faults.UNREADABLE_FILE.problem(f"{place} is not an ordinary file.", place)
         if state.st_size > LARGEST_FILE:
             size = f"{state.st_size / 1e6:.1f} MB"
-            return faults.TOO_LARGE.at(place, f"{place} has {size}; content files have at most 2 MB.")
+            return faults.TOO_LARGE.problem(f"{place} has {size}; content files have at most 2 MB.", place)
         with path.open("rb") as stream:
             return stream.read(LARGEST_FILE + 1)[:LARGEST_FILE]
     except FileNotFoundError:
-        return faults.UNREADABLE_FILE.at(
-            place,
+        return faults.UNREADABLE_FILE.problem(
             f"{place} is missing.",
-            "Put the file there; 'signage start DIR' writes a small library to begin from.",
+            place,
+            hint="Put the file there; 'signage start DIR' writes a small library to begin from.",
         )
     except PermissionError:
-        return faults.UNREADABLE_FILE.at(
-            place, f"{place} may not be read by this user.", "Give yourself the right to read it."
+        return faults.UNREADABLE_FILE.problem(
+            f"{place} may not be read by this user.", place, hint="Give yourself the right to read it."
         )
     except (OSError, ValueError) as error:
         reason = getattr(error, "strerror", None) or str(error)
-        return faults.UNREADABLE_FILE.at(place, f"{place} could not be read: {reason}.")
+        return faults.UNREADABLE_FILE.problem(f"{place} could not be read: {reason}.", place)
 
 
 def decode(data: bytes, path: str, problems: list[Problem]) -> str | None:
     """The text of UTF-8 bytes without byte order mark; None where the bytes are not UTF-8."""
     if data.startswith(b"\xef\xbb\xbf"):
         problems.append(
-            faults.BYTE_ORDER_MARK.at(Place(path, 1, 1), f"{path} begins with a byte order mark (BOM).")
+            faults.BYTE_ORDER_MARK.problem(f"{path} begins with a byte order mark (BOM).", Place(path, 1, 1))
         )
         data = data[3:]
     try:
@@ -80,9 +82,9 @@ def decode(data: bytes, path: str, problems: list[Problem]) -> str | None:
         if data[:2] in {b"\xff\xfe", b"\xfe\xff"}:
             guess = "; the file looks like UTF-16"
         problems.append(
-            faults.NOT_UTF_8.at(
-                Place(path, line, column),
+            faults.NOT_UTF_8.problem(
                 f"{path} is not UTF-8 text: {found} (line {line}) belongs to no character{guess}.",
+                Place(path, line, column),
             )
         )
         return None
@@ -110,8 +112,8 @@ def clean(text: str, path: str, problems: list[Problem]) -> str | None:
     for number, (index, character) in enumerate(found[:_MOST_CHARACTER_PROBLEMS], start=1):
         more = f"; {further} more follow" if further > 0 and number == _MOST_CHARACTER_PROBLEMS else ""
         problems.append(
-            faults.FORBIDDEN_CHARACTER.at(
-                place_of(text, index, path), f"Here stands {describe(character)}{more}."
+            faults.FORBIDDEN_CHARACTER.problem(
+                f"Here stands {describe(character)}{more}.", place_of(text, index, path)
             )
         )
     if len(found) > _MOST_CHARACTER_PROBLEMS and len(found) > _NOT_BINARY * len(text):
@@ -126,7 +128,7 @@ def has_tab_indent(text: str, path: str, problems: list[Problem]) -> bool:
         tab = text.index("\t", found[0].start())
         more = f", as are {len(found) - 1} further lines" if len(found) > 1 else ""
         problems.append(
-            faults.TAB_INDENT.at(place_of(text, tab, path), f"This line is indented with a tab{more}.")
+            faults.TAB_INDENT.problem(f"This line is indented with a tab{more}.", place_of(text, tab, path))
         )
     return bool(found)
 

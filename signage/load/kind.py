@@ -10,7 +10,7 @@ from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import CoreSchema, PydanticCustomError
 from pydantic_core.core_schema import no_info_before_validator_function
 
-from signage.ground.fault import InputFault
+from signage.ground.rule import Rule
 from signage.load import faults
 
 
@@ -39,7 +39,7 @@ class Kind:
         return dict(self.schema)
 
 
-def fault_error(fault: InputFault, message: str, hint: str = "") -> PydanticCustomError:
+def fault_error(fault: Rule, message: str, hint: str = "") -> PydanticCustomError:
     """An error for pydantic to carry; validation turns it into a problem with its place."""
     return PydanticCustomError("content", "{message}", {"fault": fault, "message": message, "hint": hint})
 

@@ -41,16 +41,16 @@ def step_placeholder_problems(step: Node, ward: WardNames | None) -> Iterator[Pr
             wanted, wording = FILLED_BY[name]
             filling = [value for action in actions if (value := text_of(action, wanted))]
             if not filling:
-                yield faults.PLACEHOLDER.at(
-                    text.place,
+                yield faults.PLACEHOLDER.problem(
                     f"{{{name}}} stands in '{key}', but it needs {wording}.",
-                    f"Add '{wanted}:' to the step, or write the words out.",
+                    text.place,
+                    hint=f"Add '{wanted}:' to the step, or write the words out.",
                 )
             elif name == "bin" and ward is not None and filling[0].text in ward.fixtures.keys() - ward.coded:
-                yield faults.PLACEHOLDER.at(
-                    text.place,
+                yield faults.PLACEHOLDER.problem(
                     f"{{bin}} stands in '{key}', but '{filling[0].text}' has neither code nor name to show.",
-                    "Give the fixture a 'code' or a 'name' in the ward's file, or write the words out.",
+                    text.place,
+                    hint="Give the fixture a 'code' or a 'name' in the ward's file, or write the words out.",
                 )
 
 
@@ -60,10 +60,10 @@ def brace_problems(text: Text | None) -> Iterator[Problem]:
         return
     match = _BRACES.search(text.text)
     if match is not None:
-        yield faults.PLACEHOLDER.at(
-            text.place,
+        yield faults.PLACEHOLDER.problem(
             f"'{shorten(match.group())}' stands in a text that takes no placeholders.",
-            "Placeholders stand in the texts of steps only; write the words out.",
+            text.place,
+            hint="Placeholders stand in the texts of steps only; write the words out.",
         )
 
 
@@ -84,14 +84,14 @@ def name_brace_problems(node: Node) -> Iterator[Problem]:
 def _unknown(text: Text, match: re.Match[str]) -> Problem:
     """A placeholder of another name, or a single brace."""
     if match.group(1) is None:
-        return faults.PLACEHOLDER.at(
-            text.place,
+        return faults.PLACEHOLDER.problem(
             f"A single brace '{match.group()}' stands in the text.",
-            "Braces only enclose a placeholder, such as {time}.",
+            text.place,
+            hint="Braces only enclose a placeholder, such as {time}.",
         )
     known = [f"{{{name}}}" for name in sorted(PLACEHOLDERS)]
-    return faults.PLACEHOLDER.at(
-        text.place,
+    return faults.PLACEHOLDER.problem(
         f"'{shorten(match.group())}' is not a placeholder.",
-        suggest(match.group(), known, "Placeholders"),
+        text.place,
+        hint=suggest(match.group(), known, "Placeholders"),
     )

@@ -92,8 +92,8 @@ def _item_problems(action: Node, declared: Declared) -> Iterator[Problem]:
 def _word_problems(word: Text, known: Collection[str], what: str) -> Iterator[Problem]:
     """A word that is not one of a few."""
     if word.text not in known and IDENTIFIER.fullmatch(word.text):
-        yield faults.UNKNOWN_REFERENCE.at(
-            word.place, f"'{shorten(word.text)}' is not {what}.", suggest(word.text, known, "There are")
+        yield faults.UNKNOWN_REFERENCE.problem(
+            f"'{shorten(word.text)}' is not {what}.", word.place, hint=suggest(word.text, known, "There are")
         )
 
 

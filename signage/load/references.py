@@ -18,10 +18,10 @@ GARMENT = ("garment",)
 def picture_problems(text: Text | None, known: Collection[str] | None) -> Iterator[Problem]:
     """The problem with the name of a picture; none where the pictures are not known."""
     if text is not None and known is not None and text.text not in known:
-        yield faults.UNKNOWN_PICTURE.at(
-            text.place,
+        yield faults.UNKNOWN_PICTURE.problem(
             f"There is no picture '{shorten(text.text)}'.",
-            suggest(text.text, set(known), "Pictures"),
+            text.place,
+            hint=suggest(text.text, set(known), "Pictures"),
         )
 
 
@@ -44,10 +44,10 @@ def _long_code_problems(locales: Node | None) -> Iterator[Problem]:
     for tag in locales.values:
         short = two_letter_form(tag)
         if short is not None:
-            yield faults.MALFORMED_NAME.at(
-                locales.key_place(tag),
+            yield faults.MALFORMED_NAME.problem(
                 f"'{shorten(tag)}' is the long form of '{short}', and the short one is the one that counts.",
-                f"Write '{short}:', and call its folder of translations so too.",
+                locales.key_place(tag),
+                hint=f"Write '{short}:', and call its folder of translations so too.",
             )
 
 
@@ -98,10 +98,10 @@ def _locale_keys(node: Node | None, locales: Names | None) -> Iterator[Problem]:
 def _protocol_problems(protocol: Text, declared: Declared) -> Iterator[Problem]:
     """A protocol that no file declares."""
     if declared.is_complete and protocol.text not in declared.protocols:
-        yield faults.UNKNOWN_REFERENCE.at(
-            protocol.place,
+        yield faults.UNKNOWN_REFERENCE.problem(
             f"'{shorten(protocol.text)}' is not a protocol.",
-            suggest(protocol.text, declared.protocols, "There are"),
+            protocol.place,
+            hint=suggest(protocol.text, declared.protocols, "There are"),
         )
 
 
@@ -112,8 +112,8 @@ def _sheet_problems(sheet: Text, declared: Declared) -> Iterator[Problem]:
     protocol, slash, phase = sheet.text.partition("/")
     yield from _protocol_problems(Text(protocol, sheet.place), declared)
     if protocol in declared.protocols and slash and phase not in declared.protocols[protocol]:
-        yield faults.UNKNOWN_REFERENCE.at(
-            sheet.place,
+        yield faults.UNKNOWN_REFERENCE.problem(
             f"'{shorten(phase)}' is not a phase of the protocol '{protocol}'.",
-            suggest(phase, declared.protocols[protocol], "There are"),
+            sheet.place,
+            hint=suggest(phase, declared.protocols[protocol], "There are"),
         )

@@ -91,10 +91,10 @@ def _step(step: Node, problems: list[Problem]) -> Node:
     beside = [key for key in step.values if key in ACTION_KEYS and key != "do"]
     unknown = [key for key in step.values if key not in STEP_KEYS and key not in ACTION_KEYS]
     problems.extend(
-        faults.UNKNOWN_KEY.at(
-            step.key_place(key),
+        faults.UNKNOWN_KEY.problem(
             f"The key '{shorten(key)}' is not known in a step.",
-            suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
+            step.key_place(key),
+            hint=suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
         )
         for key in unknown
     )
@@ -105,10 +105,10 @@ def _step(step: Node, problems: list[Problem]) -> Node:
         kept["do"] = Sequence((Table(values, verb.place, step.key_places),), verb.place)
     elif isinstance(verb, Sequence):
         problems.extend(
-            faults.MISFIT_KEY.at(
-                step.key_place(key),
+            faults.MISFIT_KEY.problem(
                 f"'{key}' stands beside a list of movements, so it belongs to none of them.",
-                "Write it into the movement that it belongs to.",
+                step.key_place(key),
+                hint="Write it into the movement that it belongs to.",
             )
             for key in beside
         )
@@ -123,19 +123,19 @@ def action_problems(action: Node) -> list[Problem]:
     keys = VERBS[verb.text]
     usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.possible)
     problems = [
-        faults.MISFIT_KEY.at(
-            action.key_place(key),
+        faults.MISFIT_KEY.problem(
             f"'{key}' says nothing to the verb '{verb.text}'.",
-            f"Delete it, or choose the verb that uses it; '{verb.text}' uses: {', '.join(usable[1:])}.",
+            action.key_place(key),
+            hint=f"Delete it, or choose the verb that uses it; '{verb.text}' uses: {', '.join(usable[1:])}.",
         )
         for key in action.values
         if key in ACTION_KEYS and key not in usable
     ]
     problems.extend(
-        faults.MISFIT_KEY.at(
-            verb.place,
+        faults.MISFIT_KEY.problem(
             f"The verb '{verb.text}' needs '{key}'.",
-            f"Add '{key}: …' inside the braces."
+            verb.place,
+            hint=f"Add '{key}: …' inside the braces."
             if action.is_in_braces
             else f"Add a line that begins with '{key}:'.",
         )
@@ -144,8 +144,8 @@ def action_problems(action: Node) -> list[Problem]:
     )
     if verb.text == "adjust" and not {"item", "target"} & set(action.values):
         problems.append(
-            faults.MISFIT_KEY.at(
-                verb.place, "The verb 'adjust' needs 'item' or 'target'.", "Add one of them."
+            faults.MISFIT_KEY.problem(
+                "The verb 'adjust' needs 'item' or 'target'.", verb.place, hint="Add one of them."
             )
         )
     return problems

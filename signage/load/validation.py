@@ -93,23 +93,21 @@ def _problem(details: ErrorDetails, root: Node, schema: type[Entry]) -> Problem 
     if details["type"] == "extra_forbidden":
         return _unknown_key(root, path, place, schema)
     if isinstance(last, Text) and last.is_absent and not is_key:
-        return faults.WRONG_KIND.at(
-            place, f"{_where(root, path)} has no value.", "Write the value, or leave the key out."
+        return faults.WRONG_KIND.problem(
+            f"{_where(root, path)} has no value.", place, hint="Write the value, or leave the key out."
         )
     context = details.get("ctx", {})
     if "fault" in context:
         message = f"{_where(root, path)}: {context['message']}" if path else str(context["message"])
-        return context["fault"].at(place, message, context["hint"])  # type: ignore[no-any-return]
+        return context["fault"].problem(message, place, hint=context["hint"])  # type: ignore[no-any-return]
     return _wrong_container(details, root, path, last)
 
 
 def _missing(root: Node, path: Path, place: Place, *, is_in_braces: bool) -> Problem:
     """A key that is needed is absent."""
     where = "Add '{}: …' inside the braces." if is_in_braces else "Add a line that begins with '{}:'."
-    return faults.MISSING_KEY.at(
-        place,
-        f"The key '{path[-1]}' is missing{_within(root, path[:-1])}.",
-        where.format(path[-1]),
+    return faults.MISSING_KEY.problem(
+        f"The key '{path[-1]}' is missing{_within(root, path[:-1])}.", place, hint=where.format(path[-1])
     )
 
 
@@ -118,10 +116,10 @@ def _unknown_key(root: Node, path: Path, place: Place, schema: type[Entry]) -> P
     entry = _entry_at(schema, path[:-1])
     known = entry.keys() if entry is not None else ()
     key = str(path[-1])
-    return faults.UNKNOWN_KEY.at(
-        place,
+    return faults.UNKNOWN_KEY.problem(
         f"The key '{shorten(key)}' is not known{_within(root, path[:-1])}.",
-        suggest(key, known, "Known keys"),
+        place,
+        hint=suggest(key, known, "Known keys"),
     )
 
 
@@ -136,7 +134,7 @@ def _wrong_container(details: ErrorDetails, root: Node, path: Path, value: Node)
     """A text where a list was wanted, and the like."""
     wanted, hint = _CONTAINERS.get(details["type"], ("another value", ""))
     message = f"{_where(root, path)} is {kind_of(plain(value))}; {wanted} was wanted."
-    return faults.WRONG_KIND.at(value.place, message, hint)
+    return faults.WRONG_KIND.problem(message, value.place, hint=hint)
 
 
 def _where(root: Node, path: Path) -> str:

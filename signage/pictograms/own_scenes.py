@@ -30,7 +30,7 @@ def read_scenes(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Scene], lis
             continue
         reason = _why_undrawable(scene)
         if reason:
-            problems.append(faults.LAYER.at(Place(shown), reason))
+            problems.append(faults.LAYER.problem(reason, Place(shown)))
         else:
             found.append(scene)
     return found, problems

@@ -61,7 +61,7 @@ def _place(path: str, mark: yaml.Mark) -> Place:
 
 
 def _problem(place: Place, message: str, hint: str) -> Problem:
-    return faults.SCENE.at(place, message, hint)
+    return faults.SCENE.problem(message, place, hint=hint)
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,7 +98,7 @@ def read_scene(file: FilePath, name: str) -> ReadScene:
         scene = SceneFile.model_validate(values)
     except ValidationError as error:
         found = [
-            faults.BOUNDS.at(read.place(fault.location), fault.message)
+            faults.BOUNDS.problem(fault.message, read.place(fault.location))
             if fault.is_beyond_bounds
             else _problem(
                 read.place(fault.location),

@@ -78,15 +78,15 @@ def _nodes(scene: SceneFile, read: ReadScene) -> tuple[Node, ...]:
     """The nodes of the layers. Raises UnreadableInputError where one cannot be drawn or draws too much."""
     crowd = crowding(scene.layers)
     if crowd is not None:
-        raise UnreadableInputError([faults.BOUNDS.at(read.place(crowd.location), crowd.message)])
+        raise UnreadableInputError([faults.BOUNDS.problem(crowd.message, read.place(crowd.location))])
     try:
         nodes = build_scene(scene)
     except LayerFaultError as fault:
         kind = faults.BOUNDS if fault.is_beyond_bounds else faults.LAYER
-        raise UnreadableInputError([kind.at(read.place(fault.location), fault.message)]) from fault
+        raise UnreadableInputError([kind.problem(fault.message, read.place(fault.location))]) from fault
     excess = overload(nodes)
     if excess is not None:
-        raise UnreadableInputError([faults.BOUNDS.at(read.place(excess.location), excess.message)])
+        raise UnreadableInputError([faults.BOUNDS.problem(excess.message, read.place(excess.location))])
     return nodes
 
 
@@ -96,7 +96,7 @@ def _focus_problems(scene: SceneFile, read: ReadScene) -> list[Problem]:
     if count == 1:
         return []
     message = f"the focus {scene.focus!r} names {count} layers; it must name exactly one of {', '.join(ids)}"
-    return [faults.FOCUS.at(read.place(("focus",)), message)]
+    return [faults.FOCUS.problem(message, read.place(("focus",)))]
 
 
 def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
@@ -106,8 +106,8 @@ def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
         if operation.pigment == "accent" and operation.role.partition(".")[0] != ITEM
     }
     return [
-        faults.ACCENT.at(
-            read.place(("layers",)), f"{role!r} is painted in the accent but is no piece of the focus"
+        faults.ACCENT.problem(
+            f"{role!r} is painted in the accent but is no piece of the focus", read.place(("layers",))
         )
         for role in sorted(strangers)
     ]

@@ -115,7 +115,7 @@ def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
         sheet = compose_request(project, request)
     except RefusedError as refusal:
         name = " ".join(part for part in (request.kind, request.phase, request.paper) if part)
-        return refusal_problems(refusal, project.wording(request.locale), protocol, name)
+        return list(refusal_problems(refusal, project.wording(request.locale), protocol, name))
     subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone)))
     return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
 

@@ -146,9 +146,9 @@ def findings_of(
     subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone), mark))
     grave = [
         problem
-        for rule in all_sheet_rules()
-        if rule.explanation.severity is Severity.S1 and rule.explanation.code not in _OBSTACLES
-        for problem in rule.find(subject)
+        for each in all_sheet_rules()
+        if each.rule.severity is Severity.S1 and each.rule.code not in _OBSTACLES
+        for problem in each.find(subject)
     ]
     return tuple(grave), obstacles
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem, Severity
+from signage.ground.rule import Rule
 
 Identity = tuple[str, str | None, str | None, str | None]
 
@@ -18,17 +19,31 @@ class Finding:
     involved, such as what still lies over the item.
     """
 
-    code: str
-    name: str
-    severity: Severity
+    rule: Rule
     message: str
-    hint: str
     protocol: str
     step: str | None = None
     person: str | None = None
     item: str | None = None
     others: tuple[str, ...] = ()
     place: Place = NOWHERE
+    own_hint: str = ""
+    own_severity: Severity | None = None
+
+    @property
+    def code(self) -> str:
+        """The code of its rule."""
+        return self.rule.code
+
+    @property
+    def severity(self) -> Severity:
+        """How bad it is: as bad as its rule says, unless this one is worse or milder."""
+        return self.own_severity or self.rule.severity
+
+    @property
+    def hint(self) -> str:
+        """What to do: the cure of its rule unless this one has its own."""
+        return self.own_hint or self.rule.cure
 
     @property
     def identity(self) -> Identity:
@@ -37,13 +52,11 @@ class Finding:
 
     def as_problem(self) -> Problem:
         """The finding in the form of all problems."""
-        return Problem(
-            self.code,
-            self.name,
-            self.severity,
+        return self.rule.problem(
             self.message,
-            self.hint,
             self.place,
-            self.protocol,
-            self.step,
+            hint=self.own_hint,
+            severity=self.own_severity,
+            protocol=self.protocol,
+            step=self.step,
         )

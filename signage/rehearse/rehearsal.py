@@ -117,13 +117,10 @@ def find(
 
 def _setting_findings(setting: Setting, faults: list[str], without: Collection[str]) -> tuple[Finding, ...]:
     """Faults of people, ward and end as findings of ST-2."""
-    rule, protocol = UNKNOWN_REFERENCE, setting.protocol
-    if rule.code in without:
+    protocol = setting.protocol
+    if UNKNOWN_REFERENCE.code in without:
         return ()
-    return tuple(
-        Finding(rule.code, rule.name, rule.severity, fault, rule.cure, protocol.id, place=protocol.place)
-        for fault in faults
-    )
+    return tuple(Finding(UNKNOWN_REFERENCE, fault, protocol.id, place=protocol.place) for fault in faults)
 
 
 def _merge(trace: list[StepState], extra: list[StepState], schedule: Schedule) -> None:

@@ -9,10 +9,10 @@ from typing import Protocol as Shape
 from typing import TypeVar
 
 from signage.ground.problem import Problem, Severity
+from signage.ground.rule import Rule
 from signage.model.waiver import Waiver
 from signage.rehearse.finding import Finding
 from signage.rehearse.rules.conduct import WAIVER_EXPIRED, WAIVER_NOT_POSSIBLE, WAIVER_WITHOUT_FINDING
-from signage.rehearse.rules.rule import Rule
 
 
 @dataclass(frozen=True)
@@ -96,14 +96,6 @@ def _about(waiver: Waiver) -> str:
 
 
 def _problem(rule: Rule, message: str, waiver: Waiver) -> Problem:
-    return Problem(
-        rule.code,
-        rule.name,
-        rule.severity,
-        message,
-        rule.cure,
-        waiver.place,
-        waiver.protocol,
-        waiver.step,
-        locale=waiver.locale,
+    return rule.problem(
+        message, waiver.place, protocol=waiver.protocol, step=waiver.step, locale=waiver.locale
     )

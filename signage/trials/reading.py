@@ -82,7 +82,7 @@ def read_trial(path: Path, pictures: Collection[str]) -> Trial:
         _read_row(reading, names, row)
         if len(reading.problems) >= _MOST_FAULTS:
             message = f"More than {_MOST_FAULTS} faults: the rows after this one were not read."
-            reading.problems.append(trial_faults.TABLE.at(row.place, message, "Mend these first."))
+            reading.problems.append(trial_faults.TABLE.problem(message, row.place, hint="Mend these first."))
             break
     else:
         raters = _raters(reading, header.place)
@@ -98,19 +98,21 @@ def _column_problems(header: Row) -> Iterator[Problem]:
     known = (*COLUMNS, *REMARKS)
     for name in COLUMNS:
         if name not in names:
-            yield trial_faults.COLUMN.at(header.place, f"The column '{name}' is missing.")
+            yield trial_faults.COLUMN.problem(f"The column '{name}' is missing.", header.place)
     for name in dict.fromkeys(names):
         if names.count(name) > 1:
-            yield trial_faults.COLUMN.at(header.place, f"The column '{shorten(name)}' is there twice.")
+            yield trial_faults.COLUMN.problem(f"The column '{shorten(name)}' is there twice.", header.place)
         if name not in known:
             hint = suggest(name, known, "Columns are")
-            yield trial_faults.COLUMN.at(header.place, f"The column '{shorten(name)}' is unknown.", hint)
+            yield trial_faults.COLUMN.problem(
+                f"The column '{shorten(name)}' is unknown.", header.place, hint=hint
+            )
 
 
 def _read_row(reading: _Reading, names: Sequence[str], row: Row) -> None:
     if len(row.fields) != len(names):
         message = f"This row has {len(row.fields)} fields; the first line has {len(names)}."
-        reading.problems.append(trial_faults.FIELDS.at(row.place, message))
+        reading.problems.append(trial_faults.FIELDS.problem(message, row.place))
         return
     values = dict(zip(names, row.fields, strict=True))
     if not values["reader"] and not values["category"]:
@@ -134,25 +136,29 @@ def _read_row(reading: _Reading, names: Sequence[str], row: Row) -> None:
 
 def _value_problems(values: Mapping[str, str], place: Place, pictures: Collection[str]) -> Iterator[Problem]:
     if values["form"].upper() not in FORMS:
-        yield trial_faults.VALUE.at(place, f"The form '{shorten(values['form'])}' is neither A nor B.")
+        yield trial_faults.VALUE.problem(f"The form '{shorten(values['form'])}' is neither A nor B.", place)
     if _NUMBER.fullmatch(values["number"]) is None:
-        yield trial_faults.VALUE.at(place, f"'{shorten(values['number'])}' is not the number of a picture.")
+        yield trial_faults.VALUE.problem(
+            f"'{shorten(values['number'])}' is not the number of a picture.", place
+        )
     if values["picture"] not in pictures:
         match = nearest(values["picture"], pictures)
         hint = f"Did you mean '{match}'?" if match else ""
         message = f"There is no picture '{shorten(values['picture'])}'."
-        yield trial_faults.PICTURE.at(place, message, hint)
+        yield trial_faults.PICTURE.problem(message, place, hint=hint)
     if values["category"].casefold() not in set(Category):
         hint = suggest(values["category"], list(Category), "Categories are")
         message = f"The category '{shorten(values['category'])}' is unknown."
         if not values["category"]:
             message, hint = "The category is empty.", "Write none for an answer that was left empty."
-        yield trial_faults.VALUE.at(place, message, hint)
+        yield trial_faults.VALUE.problem(message, place, hint=hint)
     reader, rater = values["reader"], values["rater"]
     if _ID.fullmatch(reader) is None or not any(sign.isdigit() for sign in reader):
-        yield trial_faults.PERSON.at(place, f"The reader '{shorten(reader)}' is not an id with a number.")
+        yield trial_faults.PERSON.problem(
+            f"The reader '{shorten(reader)}' is not an id with a number.", place
+        )
     if _ID.fullmatch(rater) is None:
-        yield trial_faults.PERSON.at(place, f"The rater '{shorten(rater)}' is not an id.")
+        yield trial_faults.PERSON.problem(f"The rater '{shorten(rater)}' is not an id.", place)
 
 
 def _keep(reading: _Reading, rating: Rating) -> None:
@@ -164,14 +170,14 @@ def _keep(reading: _Reading, rating: Rating) -> None:
             f"Rater {rating.rater} has rated {rating.picture}, reader {rating.reader} in line "
             f"{earlier.place.line} already."
         )
-        reading.problems.append(trial_faults.REPEATED.at(rating.place, message))
+        reading.problems.append(trial_faults.REPEATED.problem(message, rating.place))
     first = reading.numbers.setdefault((rating.form, rating.number), rating)
     if first.picture != rating.picture:
         message = (
             f"Number {rating.number} of form {rating.form} is {first.picture} in line {first.place.line} "
             f"and {rating.picture} here."
         )
-        reading.problems.append(trial_faults.NUMBER.at(rating.place, message))
+        reading.problems.append(trial_faults.NUMBER.problem(message, rating.place))
 
 
 def _raters(reading: _Reading, place: Place) -> tuple[str, str] | None:
@@ -181,11 +187,11 @@ def _raters(reading: _Reading, place: Place) -> tuple[str, str] | None:
         return found[0], found[1]
     if found:
         message = f"Two raters were wanted; this table has {', '.join(found)}."
-        reading.problems.append(trial_faults.RATERS.at(place, message))
+        reading.problems.append(trial_faults.RATERS.problem(message, place))
     elif not reading.problems:
         message = "No row of this table has a reader and a category yet."
         hint = "Fill in the rows of one form for each reader, for both raters."
-        reading.problems.append(trial_faults.TABLE.at(place, message, hint))
+        reading.problems.append(trial_faults.TABLE.problem(message, place, hint=hint))
     return None
 
 
@@ -201,4 +207,4 @@ def _answers(reading: _Reading, raters: tuple[str, str]) -> Iterator[Answer]:
         )
         place = next(rating.place for rating in ratings if rating is not None)
         message = f"{picture}, reader {reader} has no rating of rater {missing}."
-        reading.problems.append(trial_faults.ONCE.at(place, message))
+        reading.problems.append(trial_faults.ONCE.problem(message, place))

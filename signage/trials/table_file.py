@@ -50,7 +50,7 @@ def read_table(path: Path) -> tuple[Row, ...]:
 
 
 def _refuse(place: Place, message: str, hint: str = "") -> UnreadableInputError:
-    return UnreadableInputError([trial_faults.TABLE.at(place, message, hint)])
+    return UnreadableInputError([trial_faults.TABLE.problem(message, place, hint=hint)])
 
 
 def _empty(place: Place) -> UnreadableInputError:

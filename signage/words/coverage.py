@@ -28,13 +28,13 @@ from signage.words.meaning.terms import words_of_glossary
 from signage.words.numerals import Numerals, cldr_locale
 from signage.words.placeholders import placeholder_names
 from signage.words.po.reader import read_catalogue_file
-from signage.words.rules import RULE_OF, RULES
+from signage.words.rules import RULE_OF
 from signage.words.script_font import script_without_font
 from signage.words.shipped import shipped_entries
 from signage.words.source_checks import SourceCheck
 from signage.words.step_values import values_of_step
 
-__all__ = ["RULES", "coverage_problems", "fixed_messages", "locale_problems"]
+__all__ = ["coverage_problems", "fixed_messages", "locale_problems"]
 
 _NOT_PRINTED = frozenset({"WD-1", "WD-2", "WD-3", "WD-4"})
 _MOST_GLYPHS = 10

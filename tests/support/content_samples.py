@@ -35,7 +35,7 @@ def found(rule, looked_at):
     """The findings of a rule, each with what every finding has to have."""
     problems = list(rule.find(looked_at))
     for problem in problems:
-        assert problem.code == rule.explanation.code
+        assert problem.code == rule.rule.code
         assert problem.hint
         assert problem.place.path
     return problems

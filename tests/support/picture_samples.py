@@ -31,6 +31,6 @@ def block(x, y, width, height, pigment="ink"):
 
 def messages(rule, subject):
     found = list(rule.find(subject))
-    assert {problem.code for problem in found} <= {rule.explanation.code}
+    assert {problem.code for problem in found} <= {rule.rule.code}
     assert all(problem.place.path and problem.hint for problem in found)
     return [problem.message for problem in found]

@@ -19,7 +19,7 @@ LEVEL = {
     "pages": 3,
     "check": 4,
     "control": 4,
-    "trials": 4,
+    "trials": 3,
     "project": 5,
     "produce": 6,
     "cli": 7,

@@ -3,16 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
 LEAST_LUX = 20.0
 """A corridor at night; larger type does not help below it. Common practice, no source."""
 
-EXPLANATION = Explanation(
+DARK_SLOT = Rule(
     code="CN-8",
     name="dark-slot",
-    severity=Severity.S2,
+    severity=S2,
     what=f"The light of each wall slot: at least {LEAST_LUX:g} lux at the darkest hour.",
     why="In the dark no size of type is read, and a step is guessed.",
     example="light: 2",
@@ -26,10 +26,10 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         for slot in ward.slots:
             if slot.light < LEAST_LUX:
                 yield subject.problem(
-                    EXPLANATION,
+                    DARK_SLOT,
                     f"The slot '{slot.id}' has {slot.light:g} lux; at least {LEAST_LUX:g} are wanted.",
                     slot.at("light"),
                 )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(DARK_SLOT, find)

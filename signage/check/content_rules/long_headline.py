@@ -3,16 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.text.breaks import word_count
 
 MOST_WORDS = 12
 
-EXPLANATION = Explanation(
+LONG_HEADLINE = Rule(
     code="CN-4",
     name="long-headline",
-    severity=Severity.S2,
+    severity=S2,
     what=f"The headline of each step in the source language: at most {MOST_WORDS} words.",
     why="Whoever takes off kit reads one line between two movements; what is longer is skipped.",
     example="Take off both of the outer gloves slowly and carefully without touching their outside",
@@ -27,7 +27,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
             words = word_count(step.text, subject.library.source_locale)
             if words > MOST_WORDS:
                 yield subject.problem(
-                    EXPLANATION,
+                    LONG_HEADLINE,
                     f"The headline of step '{step.id}' has {words} words; at most {MOST_WORDS} are wanted.",
                     step.at("text"),
                     protocol=protocol.id,
@@ -35,4 +35,4 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
                 )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(LONG_HEADLINE, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
 from signage.compose.papers import SMALLEST_POSTER_MM, paper_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+NO_POSTER_PAPER = Rule(
     code="CN-11",
     name="no-poster-paper",
-    severity=Severity.S2,
+    severity=S2,
     what=f"The papers of library.yaml: one of them is at least {SMALLEST_POSTER_MM:g} mm wide.",
     why="Without one, 'signage draw' makes no poster at all.",
     example="papers: [A5]",
@@ -23,10 +23,10 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
     papers = subject.library.papers
     if all(paper_of(paper).short_side < SMALLEST_POSTER_MM for paper in papers):
         yield subject.problem(
-            EXPLANATION,
+            NO_POSTER_PAPER,
             f"Of {', '.join(papers)} none is large enough for a poster.",
             subject.library.at("papers"),
         )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(NO_POSTER_PAPER, find)

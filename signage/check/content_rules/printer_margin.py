@@ -3,16 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
 LEAST_MARGIN = 5.0
 """Millimetres: the pocket checklist, whose edge is the narrowest of all sheets on a whole paper."""
 
-EXPLANATION = Explanation(
+WIDE_PRINTER_MARGIN = Rule(
     code="CN-7",
     name="wide-printer-margin",
-    severity=Severity.S2,
+    severity=S2,
     what=f"The margins of printers: sheets reach up to {LEAST_MARGIN:g} mm from the edge of the paper.",
     why="What lies in the margin is cut off, or the printer shrinks the page, and no size is true any more.",
     example="margin: 20 mm",
@@ -26,11 +26,11 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         for printer in ward.printers:
             if printer.margin > LEAST_MARGIN:
                 yield subject.problem(
-                    EXPLANATION,
+                    WIDE_PRINTER_MARGIN,
                     f"The printer '{printer.id}' leaves {printer.margin:g} mm blank at the edge; sheets "
                     f"reach up to {LEAST_MARGIN:g} mm from it.",
                     printer.at("margin"),
                 )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(WIDE_PRINTER_MARGIN, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.model.library import Fixture
 
-EXPLANATION = Explanation(
+REPEATED_LABEL_CODE = Rule(
     code="CN-1",
     name="repeated-label-code",
-    severity=Severity.S2,
+    severity=S2,
     what="The codes on the labels of bins, tubs and other fixtures: each stands once in a ward.",
     why="A sheet says 'bin A', and whoever stands before the other one puts clean and dirty things together.",
     example="bin-a in the anteroom and bin-b in the room, both with 'code: A'.",
@@ -28,11 +28,11 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
             earlier = first.setdefault(fixture.code, fixture)
             if earlier is not fixture:
                 yield subject.problem(
-                    EXPLANATION,
+                    REPEATED_LABEL_CODE,
                     f"'{fixture.id}' has the code '{fixture.code}', which '{earlier.id}' "
                     f"({earlier.at('code')}) has too.",
                     fixture.at("code"),
                 )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(REPEATED_LABEL_CODE, find)

@@ -3,16 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
 MOST_YEARS = 5
 """Common practice, no source."""
 
-EXPLANATION = Explanation(
+REVIEW_FAR_OFF = Rule(
     code="CN-3",
     name="review-far-off",
-    severity=Severity.S3,
+    severity=S3,
     what=f"The review dates of protocols: none is more than {MOST_YEARS} years away.",
     why="Recommendations change sooner, and a date that far away is often a slip of the keyboard.",
     example="review-by: 2072-05-31",
@@ -27,7 +27,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         day = protocol.review_by
         if (day.year - MOST_YEARS, day.month, day.day) > (today.year, today.month, today.day):
             yield subject.problem(
-                EXPLANATION,
+                REVIEW_FAR_OFF,
                 f"The review of {protocol.code} is due by {day.isoformat()}, more than {MOST_YEARS} years "
                 "from today.",
                 protocol.at("review_by"),
@@ -35,4 +35,4 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
             )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(REVIEW_FAR_OFF, find)

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+REVIEW_OVERDUE = Rule(
     code="CN-2",
     name="review-overdue",
-    severity=Severity.S2,
+    severity=S2,
     what="The review dates of protocols, on the day of the check; the last day itself is still in time.",
     why="A sheet that nobody has looked at in time may tell what is no longer held to be safe.",
     example="review-by: 2020-06-30",
@@ -24,11 +24,11 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         if late > 0:
             since = "yesterday" if late == 1 else f"{late} days ago"
             yield subject.problem(
-                EXPLANATION,
+                REVIEW_OVERDUE,
                 f"The review of {protocol.code} was due by {protocol.review_by.isoformat()}, {since}.",
                 protocol.at("review_by"),
                 protocol=protocol.id,
             )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(REVIEW_OVERDUE, find)

@@ -3,15 +3,15 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
 from signage.compose.papers import Paper, paper_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.model.library import Library, Slot, Ward
 
-EXPLANATION = Explanation(
+SLOT_WITHOUT_PAPER = Rule(
     code="CN-5",
     name="slot-without-paper",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "Each wall slot against the papers of library.yaml that a printer of its ward takes: one of them "
         "fits, upright or on its long side."
@@ -30,7 +30,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
             if papers and not any(_fits(paper, slot) for paper in papers):
                 least = min(papers, key=lambda paper: paper.width * paper.height)
                 yield subject.problem(
-                    EXPLANATION,
+                    SLOT_WITHOUT_PAPER,
                     f"The slot '{slot.id}' is {slot.width:g} mm by {slot.height:g} mm; the smallest paper "
                     f"for it is {least.name} with {least.width:g} mm by {least.height:g} mm.",
                     slot.at("width"),
@@ -47,4 +47,4 @@ def _fits(paper: Paper, slot: Slot) -> bool:
     return any(each.width <= slot.width and each.height <= slot.height for each in (paper, paper.turned()))
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(SLOT_WITHOUT_PAPER, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 from signage.load.suggestion import nearest
 
-EXPLANATION = Explanation(
+UNLISTED_LANGUAGE = Rule(
     code="CN-10",
     name="unlisted-language",
-    severity=Severity.S3,
+    severity=S3,
     what="The folders of the translations: each language is named under 'locales' in library.yaml.",
     why="A language that is not named is never printed or checked, however well it is translated.",
     example="locales/sw/LC_MESSAGES/content.po without 'sw' in library.yaml.",
@@ -26,7 +26,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         match = spelt.get(tag.lower().replace("_", "-")) or nearest(tag, known, 0.8)
         meant = f"Is it '{match}'? Then rename the folder. Otherwise add" if match else "Add"
         yield subject.problem(
-            EXPLANATION,
+            UNLISTED_LANGUAGE,
             f"The language '{tag}' has translations, but library.yaml does not name it.",
             place,
             hint=f"{meant} this line under 'locales:' in library.yaml:  "
@@ -34,4 +34,4 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(UNLISTED_LANGUAGE, find)

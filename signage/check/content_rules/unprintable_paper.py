@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+UNPRINTABLE_PAPER = Rule(
     code="CN-6",
     name="unprintable-paper",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "The papers of library.yaml against the printers of the wards: each paper has a printer in one of "
         "them, and each ward with printers can print one of the papers."
@@ -31,7 +31,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
     for paper in library.papers:
         if paper not in taken:
             yield subject.problem(
-                EXPLANATION,
+                UNPRINTABLE_PAPER,
                 f"No printer of any ward takes {paper}; the printers take {shown}.",
                 library.at("papers"),
             )
@@ -39,7 +39,7 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
         own = sorted({paper for printer in each for paper in printer.papers})
         if not set(own) & set(library.papers) and set(library.papers) & taken:
             yield subject.problem(
-                EXPLANATION,
+                UNPRINTABLE_PAPER,
                 f"The printers of '{name}' take {', '.join(own)}, which is none of the papers of "
                 f"library.yaml ({', '.join(library.papers)}).",
                 each[0].at("papers"),
@@ -47,4 +47,4 @@ def find(subject: ContentSubject) -> Iterator[Problem]:
             )
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(UNPRINTABLE_PAPER, find)

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from signage.check.content_rule import ContentRule, ContentSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+UNREAD_FILE = Rule(
     code="CN-9",
     name="unread-file",
-    severity=Severity.S2,
+    severity=S2,
     what="Files and folders of the content that look as if they counted, and that nothing reads.",
     why="Somebody believes that a protocol, a sign-off or a waiver counts, and it does not.",
     example="content/protocol/spill.yaml, in a folder that is to be called protocols.",
@@ -20,7 +20,7 @@ EXPLANATION = Explanation(
 def find(subject: ContentSubject) -> Iterator[Problem]:
     """One problem for each file or folder."""
     for file in subject.unread:
-        yield subject.problem(EXPLANATION, file.message, file.place, hint=file.hint)
+        yield subject.problem(UNREAD_FILE, file.message, file.place, hint=file.hint)
 
 
-RULE = ContentRule(EXPLANATION, find)
+RULE = ContentRule(UNREAD_FILE, find)

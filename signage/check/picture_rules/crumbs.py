@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 from signage.pictograms.legibility import CRUMB, sliver_findings
 
-EXPLANATION = Explanation(
+STRAY_CRUMB = Rule(
     code="PC-5",
     name="crumb",
-    severity=Severity.S3,
+    severity=S3,
     what=f"Every visible piece of one colour has at least {CRUMB:g} square units.",
     why="Crumbs are left where outlines nearly meet; they look like faults of the print.",
     example="A speck of accent beside the rim of a prohibition ring.",
@@ -20,7 +20,7 @@ EXPLANATION = Explanation(
 
 def find(subject: PictureSubject) -> Iterator[Problem]:
     """The problems of one picture."""
-    yield from subject.problems(EXPLANATION, sliver_findings(subject.scene.name, subject.layers), "crumb")
+    yield from subject.problems(STRAY_CRUMB, sliver_findings(subject.scene.name, subject.layers), "crumb")
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(STRAY_CRUMB, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.pictograms.legibility import LIVE_MARGIN, live_area_findings
 
-EXPLANATION = Explanation(
+DRAWING_AT_EDGE = Rule(
     code="PC-6",
     name="drawing-at-edge",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         f"The outer {LIVE_MARGIN:g} units of the canvas stay empty on each side that the scene does not name "
         "under cropped."
@@ -24,8 +24,8 @@ EXPLANATION = Explanation(
 def find(subject: PictureSubject) -> Iterator[Problem]:
     """The problems of one picture."""
     yield from subject.problems(
-        EXPLANATION, live_area_findings(subject.scene.name, subject.layers, subject.scene.cropped)
+        DRAWING_AT_EDGE, live_area_findings(subject.scene.name, subject.layers, subject.scene.cropped)
     )
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(DRAWING_AT_EDGE, find)

@@ -4,8 +4,8 @@ from collections.abc import Iterator
 from functools import cache
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.pictograms.compile import CompiledLayer
 from signage.pictograms.legibility import DISTINCT, distance, thumbnail
 from signage.pictograms.palette import DON
@@ -13,10 +13,10 @@ from signage.pictograms.picture import compiled_scene
 from signage.pictograms.scan import Grid
 from signage.pictograms.scenes import scene_of
 
-EXPLANATION = Explanation(
+LOOK_ALIKE = Rule(
     code="PC-10",
     name="look-alike",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "The mean difference of two pictures of a library, at 24 by 24 points, blurred and without colour, "
         f"is at least {DISTINCT:g} of the way from black to white."
@@ -36,7 +36,7 @@ def find(subject: PictureSubject) -> Iterator[Problem]:
             continue
         found = distance(own, _thumbnail(compiled_scene(other)))
         if found < DISTINCT:
-            yield subject.problem(EXPLANATION, f"differs from {other} by only {found:.3f}")
+            yield subject.problem(LOOK_ALIKE, f"differs from {other} by only {found:.3f}")
 
 
 @cache
@@ -44,4 +44,4 @@ def _thumbnail(layers: tuple[CompiledLayer, ...]) -> Grid:
     return thumbnail(layers, DON)
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(LOOK_ALIKE, find)

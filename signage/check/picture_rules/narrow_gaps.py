@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.pictograms.legibility import GAP_AREA, GAP_RADIUS, gap_findings
 
-EXPLANATION = Explanation(
+GAP_TOO_NARROW = Rule(
     code="PC-3",
     name="gap-too-narrow",
-    severity=Severity.S2,
+    severity=S2,
     what=f"Gaps narrower than {2 * GAP_RADIUS:g} unit cover {GAP_AREA:g} square units or less of a picture.",
     why="Fingers, straps and folds are told by their gaps; where ink runs they melt into one blot.",
     example="Two straps that lie half a unit apart.",
@@ -20,7 +20,7 @@ EXPLANATION = Explanation(
 
 def find(subject: PictureSubject) -> Iterator[Problem]:
     """The problems of one picture."""
-    yield from subject.problems(EXPLANATION, gap_findings(subject.scene.name, subject.layers))
+    yield from subject.problems(GAP_TOO_NARROW, gap_findings(subject.scene.name, subject.layers))
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(GAP_TOO_NARROW, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 from signage.pictograms.legibility import SLIVER, sliver_findings
 
-EXPLANATION = Explanation(
+STRAY_SLIVER = Rule(
     code="PC-4",
     name="sliver",
-    severity=Severity.S3,
+    severity=S3,
     what=f"Every piece of the drawing that touches no other has at least {SLIVER:g} square units.",
     why="A reader takes a stray bit for dirt, or for a germ.",
     example="The tip of a thumb that shows beside a sleeve.",
@@ -20,7 +20,7 @@ EXPLANATION = Explanation(
 
 def find(subject: PictureSubject) -> Iterator[Problem]:
     """The problems of one picture."""
-    yield from subject.problems(EXPLANATION, sliver_findings(subject.scene.name, subject.layers), "sliver")
+    yield from subject.problems(STRAY_SLIVER, sliver_findings(subject.scene.name, subject.layers), "sliver")
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(STRAY_SLIVER, find)

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.picture_rule import PictureRule, PictureSubject
-from signage.check.rule import Explanation
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.pictograms.legibility import THIN_PIECE, THINNEST_RADIUS, thin_findings
 
-EXPLANATION = Explanation(
+LINE_TOO_THIN = Rule(
     code="PC-2",
     name="line-too-thin",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         f"Ink, accent and signs as far as they are seen: at most {THIN_PIECE:g} square units of a piece are "
         f"narrower than {2 * THINNEST_RADIUS:g} units."
@@ -23,7 +23,7 @@ EXPLANATION = Explanation(
 
 def find(subject: PictureSubject) -> Iterator[Problem]:
     """The problems of one picture."""
-    yield from subject.problems(EXPLANATION, thin_findings(subject.scene.name, subject.layers))
+    yield from subject.problems(LINE_TOO_THIN, thin_findings(subject.scene.name, subject.layers))
 
 
-RULE = PictureRule(EXPLANATION, find)
+RULE = PictureRule(LINE_TOO_THIN, find)

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+UNEVEN_CARDS = Rule(
     code="SH-21",
     name="uneven-cards",
-    severity=Severity.S3,
+    severity=S3,
     what=(
         "All big steps of a page start on the same few columns and have one width and one tile height; "
         "the line of number and headline has one height on all strips."
@@ -38,10 +39,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         for kind, measure, values in measured:
             if values and max(values) - min(values) > _TOLERANCE_MM:
                 yield subject.problem(
-                    EXPLANATION,
+                    UNEVEN_CARDS,
                     f"{kind} steps of page {number} are {min(values):.1f} to {max(values):.1f} mm "
                     f"in {measure}",
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(UNEVEN_CARDS, find)

@@ -3,15 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.raster import rasters_of
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
 from signage.ground.geometry import Box
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+UNEVEN_COLUMNS = Rule(
     code="SH-16",
     name="uneven-columns",
-    severity=Severity.S3,
+    severity=S3,
     what="The ink of the big steps of each column; the heaviest has at most 2.6 times that of the lightest.",
     why="A heavy column draws the eye away from the order of the steps.",
     example="The column of the door has a quarter of the ink of its neighbour.",
@@ -38,7 +39,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         ]
         if len(weights) > 1 and max(weights) > _MOST * min(weights):
             ratio = max(weights) / min(weights)
-            yield subject.problem(EXPLANATION, f"columns of page {number} differ by {ratio:.1f} in ink")
+            yield subject.problem(UNEVEN_COLUMNS, f"columns of page {number} differ by {ratio:.1f} in ink")
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(UNEVEN_COLUMNS, find)

@@ -2,17 +2,18 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import Mark, PathMark, TextMark, walk
 from signage.ground.colour import contrast_ratio
 from signage.ground.geometry import Affine, Box, path_box
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+LOW_CONTRAST = Rule(
     code="SH-10",
     name="low-contrast",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "Every text colour against paper and every tint of the sheet, and on filled bands: at least 4.5 "
         "to 1 (WCAG 2.2, 1.4.3)."
@@ -38,7 +39,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 if ratio < _WANTED and key not in seen:
                     seen.add(key)
                     yield subject.problem(
-                        EXPLANATION,
+                        LOW_CONTRAST,
                         f"{part_name(mark.role)} '{mark.text}' has {ratio:.1f} to 1 "
                         f"on {ground}; 4.5 is wanted",
                     )
@@ -57,4 +58,4 @@ def _ground_under(box: Box, grounds: list[tuple[Box, str]]) -> str:
     return next((colour for bounds, colour in reversed(grounds) if bounds.contains(middle)), "#FFFFFF")
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(LOW_CONTRAST, find)

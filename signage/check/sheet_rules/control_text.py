@@ -2,15 +2,16 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import texts_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 from signage.model.mark import Mark
 
-EXPLANATION = Explanation(
+CONTROL_TEXT_MISSING = Rule(
     code="SH-14",
     name="control-text-missing",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Every page, card and folded sheet carries protocol code, revision code, language name, owner "
         "role, review date and the local-policy caution."
@@ -46,7 +47,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         said = _flat(" ".join(mark.text for mark, _ in texts_of(page)))
         for what, words in wanted.items():
             if _flat(words) not in said:
-                yield subject.problem(EXPLANATION, f"page {number} does not say {what} ('{_flat(words)}')")
+                yield subject.problem(
+                    CONTROL_TEXT_MISSING, f"page {number} does not say {what} ('{_flat(words)}')"
+                )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(CONTROL_TEXT_MISSING, find)

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import Group, Page, TextMark, groups_of, walk
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+DRAFT_MARK_MISSING = Rule(
     code="SH-13",
     name="draft-mark-missing",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "A sheet that is not approved carries the draft tag on every page or card; a poster also the "
         "ribbon on all four edges, in its language and in the source language."
@@ -31,7 +32,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         tags = len(groups_of(page, "draft-tag"))
         wanted = len(panels) - 1 if panels else max(1, len(cards))
         if tags < wanted:
-            yield subject.problem(EXPLANATION, f"page {number} has {tags} draft tags; {wanted} are wanted")
+            yield subject.problem(
+                DRAFT_MARK_MISSING, f"page {number} has {tags} draft tags; {wanted} are wanted"
+            )
         if subject.sheet.kind.startswith("poster"):
             yield from _ribbon(subject, page, number)
 
@@ -48,9 +51,9 @@ def _ribbon(subject: SheetSubject, page: Page, number: int) -> Iterator[Problem]
         missing = languages - found[edge]
         if missing:
             yield subject.problem(
-                EXPLANATION,
+                DRAFT_MARK_MISSING,
                 f"the {edge} edge of page {number} lacks the draft sentence in {', '.join(sorted(missing))}",
             )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(DRAFT_MARK_MISSING, find)

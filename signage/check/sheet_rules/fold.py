@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+FOLD_ORDER = Rule(
     code="SH-18",
     name="fold-order",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Back-to-back pairs of the eight panels are (1,2), (3,4), (5,6) and (7,8), in both directions of "
         "reading."
@@ -35,7 +36,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         lower = [number for _, number in sorted(rows[False])]
         if len(upper) != 4 or len(lower) != 4:
             yield subject.problem(
-                EXPLANATION, f"there are {len(upper)} panels above and {len(lower)} below the fold"
+                FOLD_ORDER, f"there are {len(upper)} panels above and {len(lower)} below the fold"
             )
             continue
         pairs = {
@@ -46,7 +47,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         }
         if pairs != _LEAVES:
             wrong = sorted(sorted(pair) for pair in pairs - _LEAVES)
-            yield subject.problem(EXPLANATION, f"panels {wrong} lie back to back")
+            yield subject.problem(FOLD_ORDER, f"panels {wrong} lie back to back")
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(FOLD_ORDER, find)

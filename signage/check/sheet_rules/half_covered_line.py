@@ -2,15 +2,16 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import Page, PathMark, walk
 from signage.ground.geometry import Box, path_box
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+LINE_HALF_COVERED = Rule(
     code="SH-32",
     name="line-half-covered",
-    severity=Severity.S3,
+    severity=S3,
     what=(
         "Level lines of 20 mm and more: no fill that is painted later ends inside the thickness of the line."
     ),
@@ -28,7 +29,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     for number, page in enumerate(subject.sheet.pages, start=1):
         count = _half_covered(page)
         if count:
-            yield subject.problem(EXPLANATION, f"lines half covered by a fill on page {number}: {count}")
+            yield subject.problem(
+                LINE_HALF_COVERED, f"lines half covered by a fill on page {number}: {count}"
+            )
 
 
 def _half_covered(page: Page) -> int:
@@ -51,4 +54,4 @@ def _half_covered(page: Page) -> int:
     return len(covered)
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(LINE_HALF_COVERED, find)

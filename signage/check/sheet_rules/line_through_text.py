@@ -3,15 +3,16 @@
 from collections.abc import Iterator, Sequence
 
 from signage.check.page_ink import ShapeInk, TextInk, covers, ink_of_pages, touches
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.ground.geometry import Box
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+LINE_THROUGH_TEXT = Rule(
     code="SH-31",
     name="line-through-text",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "Every stroke and every edge of a fill (rulers, rules, frames, grounds, pictures) against the ink of "
         "each line of text; more than 0.15 mm counts."
@@ -32,7 +33,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             if role is not None:
                 what = f"an edge or line of '{role}'" if role else "an edge or line"
                 yield subject.problem(
-                    EXPLANATION,
+                    LINE_THROUGH_TEXT,
                     f"{what} runs through {part_name(text.mark.role)} '{text.mark.text}' on page {number}",
                 )
 
@@ -48,4 +49,4 @@ def _crossing(text: TextInk, line: Box, shapes: Sequence[ShapeInk]) -> Iterator[
             yield shape.role
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(LINE_THROUGH_TEXT, find)

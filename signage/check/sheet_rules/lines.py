@@ -2,15 +2,16 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+POOR_LINE_BREAKS = Rule(
     code="SH-9",
     name="poor-line-breaks",
-    severity=Severity.S3,
+    severity=S3,
     what=(
         "Headlines have at most two lines, details and cautions three, strips two; no word is broken; a last "
         "line has two words or 40 % of the longest."
@@ -44,7 +45,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             if fault and fault not in seen:
                 seen.add(fault)
                 parts = (mark.message or "").split("/")
-                yield subject.problem(EXPLANATION, fault, parts[1] if len(parts) == 3 else None)
+                yield subject.problem(POOR_LINE_BREAKS, fault, parts[1] if len(parts) == 3 else None)
 
 
 def _fault(mark: TextMark) -> str:
@@ -59,4 +60,4 @@ def _fault(mark: TextMark) -> str:
     return ""
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(POOR_LINE_BREAKS, find)

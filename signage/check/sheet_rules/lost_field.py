@@ -4,18 +4,19 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.shown_fields import SHOWN_FIELDS, Duty, Shown
 from signage.drawing.marks import Group, Mark, TextMark, walk
 from signage.drawing.themes import PAPER
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 from signage.model.library import Phase, Step
 
-EXPLANATION = Explanation(
+LOST_FIELD = Rule(
     code="SH-22",
     name="lost-field",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Every field of a step or phase that its kind of sheet shows is on the sheet: headline, condition, "
         "bin, time, critical mark and stop rule on every kind; detail and caution on posters and cards; "
@@ -83,11 +84,11 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 continue
             for field, is_there in _STEP_FIELDS.items():
                 if duties[field] is Duty.OWED and not is_there(subject, step, shown[step.id], shown):
-                    yield subject.problem(EXPLANATION, f"the {field} of step {step.id} is missing", step.id)
+                    yield subject.problem(LOST_FIELD, f"the {field} of step {step.id} is missing", step.id)
     has_cautions = any(step.caution for step in subject.context.protocol.steps)
     told = _plain(subject.context.wording.fixed("cautions-elsewhere"))
     if duties[Shown.CAUTION] is Duty.ELSEWHERE and has_cautions and told not in sheet.words:
-        yield subject.problem(EXPLANATION, "it leaves cautions out and does not say where they stand")
+        yield subject.problem(LOST_FIELD, "it leaves cautions out and does not say where they stand")
 
 
 _All = dict[str, _Seen]
@@ -175,13 +176,13 @@ def _phase_problems(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _A
     if phase.rule and duties[field] is Duty.OWED:
         places = _places_of_rule(subject, phase, sheet, shown)
         if not all(f"{base}/rule" in seen.messages for seen in places):
-            yield subject.problem(EXPLANATION, f"the {field} of phase {phase.id} is missing")
+            yield subject.problem(LOST_FIELD, f"the {field} of phase {phase.id} is missing")
     seconds = shared_seconds(subject.context.protocol, phase)
     if seconds is not None and _plain(subject.context.wording.seconds(seconds)) not in sheet.words:
-        yield subject.problem(EXPLANATION, f"the time of phase {phase.id} is missing")
+        yield subject.problem(LOST_FIELD, f"the time of phase {phase.id} is missing")
     for zone in phase.notes:
         if duties[Shown.NOTES] is Duty.OWED and f"{base}/note/{zone}" not in sheet.messages:
-            yield subject.problem(EXPLANATION, f"the note of phase {phase.id} for {zone} is missing")
+            yield subject.problem(LOST_FIELD, f"the note of phase {phase.id} for {zone} is missing")
 
 
 def _places_of_rule(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _All) -> list[_Seen]:
@@ -194,4 +195,4 @@ def _places_of_rule(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _A
     return [sheet]
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(LOST_FIELD, find)

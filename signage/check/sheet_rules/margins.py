@@ -2,16 +2,17 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import texts_of
 from signage.ground.geometry import Box
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+TEXT_IN_MARGIN = Rule(
     code="SH-6",
     name="text-in-margin",
-    severity=Severity.S2,
+    severity=S2,
     what="Every text but the draft ribbon lies inside the margins of its page (0.3 mm tolerance).",
     why="Printers do not reach the edge, and laminate covers it.",
     example="A footer line in Hindi ends 2 mm outside the margin.",
@@ -32,10 +33,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                     live.x - box.x, live.y - box.y, box.right - live.right, box.bottom - live.bottom
                 )
                 yield subject.problem(
-                    EXPLANATION,
+                    TEXT_IN_MARGIN,
                     f"{part_name(mark.role)} '{mark.text}' reaches {outside:.1f} mm "
                     f"into the margin of page {number}",
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(TEXT_IN_MARGIN, find)

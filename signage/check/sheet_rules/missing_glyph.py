@@ -2,16 +2,17 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import missing_glyph_message
 from signage.drawing.marks import TextMark, texts_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 from signage.text.paragraph import shape_paragraph
 
-EXPLANATION = Explanation(
+MISSING_GLYPH = Rule(
     code="SH-2",
     name="missing-glyph",
-    severity=Severity.S1,
+    severity=S1,
     what="Every character of every text, after shaping.",
     why="A character without a glyph prints as an empty box, and the reader loses a word.",
     example="'☐' (U+2610) in a headline: no font of the list has it.",
@@ -35,8 +36,8 @@ def _missing_in(subject: SheetSubject, mark: TextMark, seen: set[tuple[str, int,
         seen.add(key)
         text = mark.message or subject.context.wording.context_of(mark.text, subject.context.protocol.id)
         yield subject.text_problem(
-            EXPLANATION, missing_glyph_message(missing.character, mark.role, mark.text), text
+            MISSING_GLYPH, missing_glyph_message(missing.character, mark.role, mark.text), text
         )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(MISSING_GLYPH, find)

@@ -3,15 +3,16 @@
 from collections.abc import Iterator
 
 from signage.check.raster import rasters_of
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.theme import Tone
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+PALE_ON_COPIER = Rule(
     code="SH-17",
     name="pale-on-copier",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "A sheet for photocopiers, at one bit: black share of zone patterns (15 to 45 %), of critical "
         "marks (at least 60 %)."
@@ -35,13 +36,15 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 continue
             share = raster.share_darker_than(140, box)
             if not _PATTERN[0] <= share <= _PATTERN[1]:
-                yield subject.problem(EXPLANATION, f"the pattern {pattern.name} copies as {share:.0%} black")
+                yield subject.problem(
+                    PALE_ON_COPIER, f"the pattern {pattern.name} copies as {share:.0%} black"
+                )
         for critical, box in groups_of(page, "critical"):
             share = raster.share_darker_than(140, box)
             if share < _CRITICAL:
                 yield subject.problem(
-                    EXPLANATION, f"the critical mark of {critical.name} copies as {share:.0%} black"
+                    PALE_ON_COPIER, f"the critical mark of {critical.name} copies as {share:.0%} black"
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(PALE_ON_COPIER, find)

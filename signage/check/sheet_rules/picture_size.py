@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 
-EXPLANATION = Explanation(
+PICTURE_TOO_SMALL = Rule(
     code="SH-20",
     name="picture-too-small",
-    severity=Severity.S2,
+    severity=S2,
     what="Pictures of steps are at least 15 mm wide; the simplified hand signs of strips at least 8 mm.",
     why="Below that, lines merge and the item of the step cannot be seen.",
     example="A picture of 11 mm on a crowded A4 poster.",
@@ -27,9 +28,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             floor = _SIGN_MM if picture.fact("is_sign") or picture.name.startswith("sign-") else _PICTURE_MM
             if box.width < floor - 0.01:
                 yield subject.problem(
-                    EXPLANATION,
+                    PICTURE_TOO_SMALL,
                     f"picture {picture.name} is {box.width:.1f} mm wide; {floor:.0f} mm are wanted",
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(PICTURE_TOO_SMALL, find)

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of, texts_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+QR_CODE = Rule(
     code="SH-11",
     name="qr-code",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Each code: modules of at least 0.5 mm, a side of at least a tenth of the scanning distance (0.2 "
         "m), no text on it or its quiet zone."
@@ -30,17 +31,17 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             module = float(code.fact("module") or 0.0)
             if module < _MODULE_MM - 1e-6:
                 yield subject.problem(
-                    EXPLANATION,
+                    QR_CODE,
                     f"the code for {code.name} has modules of {module:.2f} mm; {_MODULE_MM} mm are wanted",
                 )
             if box.width < _SIDE_MM:
-                yield subject.problem(EXPLANATION, f"the code for {code.name} is {box.width:.1f} mm wide")
+                yield subject.problem(QR_CODE, f"the code for {code.name} is {box.width:.1f} mm wide")
             for text, bounds in texts_of(page):
                 width, height = box.overlap(bounds)
                 if width > 0.1 and height > 0.1:
                     yield subject.problem(
-                        EXPLANATION, f"{text.role} '{text.text}' lies on the code for {code.name}"
+                        QR_CODE, f"{text.role} '{text.text}' lies on the code for {code.name}"
                     )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(QR_CODE, find)

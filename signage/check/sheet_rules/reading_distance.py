@@ -2,19 +2,20 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.papers import paper_of
 from signage.drawing.marks import texts_of
 from signage.ground.language import script_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 from signage.ground.visual_angle import reading_distance_mm
 from signage.model.library import Slot
 from signage.text.metrics import metrics_of
 
-EXPLANATION = Explanation(
+TOO_FAR_TO_READ = Rule(
     code="SH-19",
     name="too-far-to-read",
-    severity=Severity.S3,
+    severity=S3,
     what=(
         "For each wall slot that names this poster: the headline at 15 minutes of arc against the reading "
         "distance, for the largest paper of the library that fits the slot."
@@ -45,7 +46,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         is_meant = bool(names & set(slot.sheets)) and _is_largest(subject, slot)
         if is_meant and carries < slot.reading_distance * (1 - _TOLERANCE):
             yield subject.problem(
-                EXPLANATION,
+                TOO_FAR_TO_READ,
                 f"slot {slot.id} is read from {slot.reading_distance / 1000:.1f} m; "
                 f"the headline on {sheet.paper} carries to {carries / 1000:.1f} m",
             )
@@ -63,4 +64,4 @@ def _is_largest(subject: SheetSubject, slot: Slot) -> bool:
     return largest.name == subject.sheet.paper
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(TOO_FAR_TO_READ, find)

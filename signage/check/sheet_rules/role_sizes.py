@@ -2,16 +2,17 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
 from signage.ground.quotation import quoted
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+UNEVEN_TYPE = Rule(
     code="SH-8",
     name="uneven-type",
-    severity=Severity.S3,
+    severity=S3,
     what="Headlines, details and strips of a page have one size each.",
     why="Mixed sizes look like mistakes and make one step seem more important than another.",
     example="One headline at 20 pt among others at 23 pt.",
@@ -32,11 +33,11 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 listed = ", ".join(f"{size:g}" for size in sorted(marks))
                 smallest = marks[min(marks)]
                 yield subject.text_problem(
-                    EXPLANATION,
+                    UNEVEN_TYPE,
                     f"{part_name(role)} on page {number} is set at {listed} pt; "
                     f"the smallest is {quoted(smallest.text)}",
                     smallest.message,
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(UNEVEN_TYPE, find)

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+RULER_LENGTH = Rule(
     code="SH-12",
     name="ruler-length",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Each page carries a ruler of exactly 50 mm (0.05 mm tolerance), also after imposition; cards and "
         "folded sheets at least one each."
@@ -28,12 +29,12 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     for number, page in enumerate(subject.sheet.pages, start=1):
         rulers = groups_of(page, "ruler")
         if not rulers:
-            yield subject.problem(EXPLANATION, f"page {number} has no ruler")
+            yield subject.problem(RULER_LENGTH, f"page {number} has no ruler")
         for _ruler, box in rulers:
             if abs(max(box.width, box.height) - _LENGTH_MM) > _TOLERANCE_MM:
                 yield subject.problem(
-                    EXPLANATION, f"the ruler of page {number} is {max(box.width, box.height):.2f} mm long"
+                    RULER_LENGTH, f"the ruler of page {number} is {max(box.width, box.height):.2f} mm long"
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(RULER_LENGTH, find)

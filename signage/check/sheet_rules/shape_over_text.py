@@ -3,14 +3,15 @@
 from collections.abc import Iterator
 
 from signage.check.page_ink import covers, ink_of_pages
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+SHAPE_OVER_TEXT = Rule(
     code="SH-30",
     name="shape-over-text",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "Every filled shape that is painted after a text, against the ink of each of its lines; more than "
         "0.15 mm both ways counts. Grounds are painted before their text and do not."
@@ -38,10 +39,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             )
             if over is not None:
                 yield subject.problem(
-                    EXPLANATION,
+                    SHAPE_OVER_TEXT,
                     f"{part_name(text.mark.role)} '{text.mark.text}' on page {number} lies under a shape"
                     + (f" of '{over.role}'" if over.role else ""),
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(SHAPE_OVER_TEXT, find)

@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import Group, walk
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+STEP_NUMBERS = Rule(
     code="SH-4",
     name="step-numbers",
-    severity=Severity.S1,
+    severity=S1,
     what=(
         "The steps of a sheet are those of its protocol or phase: each once, numbered from 1, in reading "
         "order."
@@ -41,14 +42,14 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         times = [name for name, _ in drawn].count(step)
         if times != 1:
             how = "is not on the sheet" if not times else f"is on the sheet {times} times"
-            yield subject.problem(EXPLANATION, f"step {number} ({step}) {how}", step)
+            yield subject.problem(STEP_NUMBERS, f"step {number} ({step}) {how}", step)
     if sorted(map(str, drawn)) == sorted(map(str, wanted)):
         place = next(index for index, pair in enumerate(drawn) if pair != wanted[index])
         yield subject.problem(
-            EXPLANATION,
+            STEP_NUMBERS,
             f"step {wanted[place][1]} should come where step {drawn[place][1]} stands",
             wanted[place][0],
         )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(STEP_NUMBERS, find)

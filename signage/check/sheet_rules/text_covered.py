@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.check.text_pairs import overlapping_texts
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+TEXT_COVERS_TEXT = Rule(
     code="SH-33",
     name="text-covers-text",
-    severity=Severity.S1,
+    severity=S1,
     what="The ink boxes of all texts of a page; an overlap of more than 0.8 mm both ways counts.",
     why="What cannot be read is guessed, or left out.",
     example="A long name of a zone runs into the number of a step.",
@@ -24,7 +25,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each pair of texts."""
     for page in subject.sheet.pages:
         for pair in overlapping_texts(page, _COVERED_MM):
-            yield subject.problem(EXPLANATION, str(pair))
+            yield subject.problem(TEXT_COVERS_TEXT, str(pair))
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(TEXT_COVERS_TEXT, find)

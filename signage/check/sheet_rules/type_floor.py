@@ -2,17 +2,18 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import texts_of
 from signage.ground.language import script_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S2, Rule
 from signage.text.metrics import metrics_of
 
-EXPLANATION = Explanation(
+TYPE_TOO_SMALL = Rule(
     code="SH-7",
     name="type-too-small",
-    severity=Severity.S2,
+    severity=S2,
     what=(
         "The nominal size of every text against the floor of its role: 9 pt for what is read while "
         "acting, 7 pt for control text."
@@ -65,10 +66,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             if nominal < floor - 0.01 and (mark.role, mark.text) not in seen:
                 seen.add((mark.role, mark.text))
                 yield subject.problem(
-                    EXPLANATION,
+                    TYPE_TOO_SMALL,
                     f"{part_name(mark.role)} '{mark.text}' is set at {nominal:.1f} pt; "
                     f"the floor is {floor:.0f} pt",
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(TYPE_TOO_SMALL, find)

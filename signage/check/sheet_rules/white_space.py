@@ -3,13 +3,14 @@
 from collections.abc import Iterator
 
 from signage.check.raster import Raster, rasters_of
-from signage.check.rule import Explanation, SheetRule, SheetSubject
-from signage.ground.problem import Problem, Severity
+from signage.check.rule import SheetRule, SheetSubject
+from signage.ground.problem import Problem
+from signage.ground.rule import S3, Rule
 
-EXPLANATION = Explanation(
+CROWDED_SHEET = Rule(
     code="SH-15",
     name="crowded-sheet",
-    severity=Severity.S3,
+    severity=S3,
     what="The share of paper (lighter than 238 of 255) inside the margins: at least 60 % on a poster.",
     why="Crowded sheets are not read; empty ones waste the distance at which type could be larger.",
     example="A poster whose paper share is 52 %.",
@@ -27,7 +28,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         share = paper_share(raster)
         if share < _LEAST_PAPER:
             yield subject.problem(
-                EXPLANATION, f"page {number} is {share:.0%} paper; {_LEAST_PAPER:.0%} is wanted"
+                CROWDED_SHEET, f"page {number} is {share:.0%} paper; {_LEAST_PAPER:.0%} is wanted"
             )
 
 
@@ -36,4 +37,4 @@ def paper_share(raster: Raster) -> float:
     return raster.share_lighter_than(238)
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(CROWDED_SHEET, find)

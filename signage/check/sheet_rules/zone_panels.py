@@ -2,14 +2,15 @@
 
 from collections.abc import Iterator
 
-from signage.check.rule import Explanation, SheetRule, SheetSubject
+from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem
+from signage.ground.rule import S1, Rule
 
-EXPLANATION = Explanation(
+STEP_OUTSIDE_ITS_ZONE = Rule(
     code="SH-3",
     name="step-outside-its-zone",
-    severity=Severity.S1,
+    severity=S1,
     what="Every step box of a poster lies inside exactly one zone panel, the panel of its own zone.",
     why="A step on the ground of the wrong zone sends the reader to the wrong side of the line.",
     example="Step 23 belongs to the clean side and stands on the panel of the dirty side.",
@@ -29,10 +30,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             if homes != [zone]:
                 found = "no panel" if not homes else f"the panel of {', '.join(homes)}"
                 yield subject.problem(
-                    EXPLANATION,
+                    STEP_OUTSIDE_ITS_ZONE,
                     f"step {step.fact('number')} belongs to {zone} and stands in {found}",
                     step.name,
                 )
 
 
-RULE = SheetRule(EXPLANATION, find)
+RULE = SheetRule(STEP_OUTSIDE_ITS_ZONE, find)

@@ -70,7 +70,7 @@ def policy_problems(node: Node) -> list[Problem]:
             if match is not None:
                 message = f"The policy value '{shorten(key)}' is not known, and it is nearly '{match}'."
                 hint = f"Did you mean '{match}'? Choose a name that differs more if you mean another value."
-                problems.append(faults.UNKNOWN_KEY.at(policy.key_place(key), message, hint))
+                problems.append(faults.UNKNOWN_KEY.problem(message, policy.key_place(key), hint=hint))
         value = child(entry, "value")
         if value is not None and not isinstance(value, Refused):
             problems.extend(_value_problems(key, value))
@@ -81,8 +81,8 @@ def _value_problems(key: str, value: Node) -> list[Problem]:
     """What is wrong with the value of one identifier."""
     if isinstance(value, Text) and value.is_absent:
         return [
-            faults.WRONG_KIND.at(
-                value.place, f"'value' in '{shorten(key)}' has no value.", "Write the value."
+            faults.WRONG_KIND.problem(
+                f"'value' in '{shorten(key)}' has no value.", value.place, hint="Write the value."
             )
         ]
     if key in YES_NO_POLICIES and not (isinstance(value, Text) and value.text in YES_NO):
@@ -112,7 +112,7 @@ def _choice_problems(key: str, value: Node) -> list[Problem]:
     if not isinstance(value, Text):
         return [_wrong(key, value, "one word", f"Write one of: {', '.join(words)}.")]
     message = f"'{shorten(value.text)}' is no choice for '{key}'."
-    return [faults.UNKNOWN_WORD.at(value.place, message, suggest(value.text, words, "They are"))]
+    return [faults.UNKNOWN_WORD.problem(message, value.place, hint=suggest(value.text, words, "They are"))]
 
 
 def _agent_problems(key: str, value: Node) -> list[Problem]:
@@ -124,7 +124,7 @@ def _agent_problems(key: str, value: Node) -> list[Problem]:
         if isinstance(item, Text) and item.text not in AGENTS:
             message = f"'{shorten(item.text)}' in '{key}' is not an agent."
             problems.append(
-                faults.UNKNOWN_WORD.at(item.place, message, suggest(item.text, AGENTS, "They are"))
+                faults.UNKNOWN_WORD.problem(message, item.place, hint=suggest(item.text, AGENTS, "They are"))
             )
         elif not isinstance(item, (Text, Refused)):
             problems.append(_wrong(key, item, "the name of an agent", ""))
@@ -134,8 +134,8 @@ def _agent_problems(key: str, value: Node) -> list[Problem]:
 def _wrong(key: str, value: Node, wanted: str, hint: str) -> Problem:
     """A value of another kind than its identifier wants."""
     found = f"'{shorten(value.text)}'" if isinstance(value, Text) else "a list or mapping"
-    return faults.WRONG_KIND.at(
-        value.place, f"'value' in '{shorten(key)}' is {found}; {wanted} was wanted.", hint
+    return faults.WRONG_KIND.problem(
+        f"'value' in '{shorten(key)}' is {found}; {wanted} was wanted.", value.place, hint=hint
     )
 
 

@@ -29,16 +29,18 @@ def scene_problems(files: Sequence[Path], shipped: Collection[str]) -> Iterator[
             message = (
                 f"{place} has {_size(file) / 1e3:.0f} kB; a scene has at most {LARGEST_SCENE / 1e3:.0f} kB."
             )
-            yield faults.TOO_LARGE.at(place, message, "Draw with fewer layers and points: docs/pictures.md.")
+            yield faults.TOO_LARGE.problem(
+                message, place, hint="Draw with fewer layers and points: docs/pictures.md."
+            )
         else:
             yield from read_yaml(file)[1]
         if IDENTIFIER.fullmatch(file.stem) is None:
             message = f"The file name '{shorten(file.stem)}' is not written as the name of a picture."
-            yield faults.MALFORMED_NAME.at(place, message)
+            yield faults.MALFORMED_NAME.problem(message, place)
         elif file.stem in shipped:
             message = f"A picture that ships with the programme is named '{file.stem}' already."
             hint = f"Give the file another name, such as 'our-{file.stem}.yaml'."
-            yield faults.REPEATED_KEY.at(place, message, hint)
+            yield faults.REPEATED_KEY.problem(message, place, hint=hint)
 
 
 def _size(file: Path) -> int:

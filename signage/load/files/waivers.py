@@ -98,10 +98,10 @@ def waiver_problems(
         yield from _code_problems(code, known_rules)
         yield from judge_tag(locale, locales)
         if code is not None and locale is None and code.text.startswith(_OF_ONE_LANGUAGE):
-            yield faults.MISSING_KEY.at(
-                code.place,
+            yield faults.MISSING_KEY.problem(
                 f"{code.text} is a finding of words, which are accepted in one language at a time.",
-                "Add a line that begins with 'locale:'.",
+                code.place,
+                hint="Add a line that begins with 'locale:'.",
             )
         name = text_of(waiver, "protocol")
         if steps is None or name is None:
@@ -132,19 +132,19 @@ def _code_problems(code: Text | None, known: Mapping[str, Severity] | None) -> I
         return
     if code.text in known:
         if known[code.text] is Severity.S1:
-            yield faults.UNWAIVABLE.at(
-                code.place,
+            yield faults.UNWAIVABLE.problem(
                 f"Findings of {code.text} have severity S1, and nobody can accept them.",
-                "Mend the finding, and delete the waiver.",
+                code.place,
+                hint="Mend the finding, and delete the waiver.",
             )
         return
     spelt = {rule.lower(): rule for rule in known}
     match = nearest(code.text, spelt)
     hint = f"Did you mean '{spelt[match]}'? " if match else ""
-    yield faults.UNKNOWN_REFERENCE.at(
-        code.place,
+    yield faults.UNKNOWN_REFERENCE.problem(
         f"'{shorten(code.text)}' is not the code of a rule.",
-        f"{hint}'signage explain' lists all codes.",
+        code.place,
+        hint=f"{hint}'signage explain' lists all codes.",
     )
 
 

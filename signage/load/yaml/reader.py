@@ -55,7 +55,9 @@ def parse_yaml(data: bytes, path: str, parser: type | None = None) -> tuple[Node
     root = composer.compose(cleaned, parser or _PARSER)
     if root is None and not composer.has_failed:
         problems.append(
-            faults.EMPTY_FILE.at(place_of(cleaned, 0, path), f"{path} holds nothing; content was wanted.")
+            faults.EMPTY_FILE.problem(
+                f"{path} holds nothing; content was wanted.", place_of(cleaned, 0, path)
+            )
         )
     return root, tuple(problems)
 
@@ -126,7 +128,7 @@ class _Composer:
 
     def _refuse(self, event: yaml.Event, message: str, hint: str) -> None:
         """Report a feature of YAML that content files do without."""
-        self.problems.append(faults.REFUSED_YAML.at(self._place(event), f"{message}.", hint))
+        self.problems.append(faults.REFUSED_YAML.problem(f"{message}.", self._place(event), hint=hint))
 
     def _read(self, event: yaml.NodeEvent) -> None:
         """Take up a scalar, an alias or the beginning of a list or mapping."""
@@ -162,7 +164,7 @@ class _Composer:
         found = forbidden_in(event.value)
         if found:
             message = f"The text holds {describe(found[0][1])}, written as an escape."
-            self.problems.append(faults.FORBIDDEN_CHARACTER.at(place, message))
+            self.problems.append(faults.FORBIDDEN_CHARACTER.problem(message, place))
             return Refused(place)
         return Text(event.value, place, is_plain=event.style is None or event.style == "")
 
@@ -194,14 +196,16 @@ class _Composer:
             return
         if not isinstance(key, Text):
             self.problems.append(
-                faults.REFUSED_YAML.at(
-                    key.place, "A list or mapping stands where a key was wanted.", "Write a text as the key."
+                faults.REFUSED_YAML.problem(
+                    "A list or mapping stands where a key was wanted.",
+                    key.place,
+                    hint="Write a text as the key.",
                 )
             )
         elif key.text in holder.values:
             first = holder.key_places[key.text]
             message = f"The key '{shorten(key.text)}' stands twice; the first is in line {first.line}."
-            self.problems.append(faults.REPEATED_KEY.at(key.place, message))
+            self.problems.append(faults.REPEATED_KEY.problem(message, key.place))
         else:
             holder.values[key.text] = value
             holder.key_places[key.text] = key.place

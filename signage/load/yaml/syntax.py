@@ -112,7 +112,7 @@ def syntax_problem(error: Exception, path: str, text: str) -> Problem:
         translation = _WORDS_AFTER_END
     mark = (began or wanted) if translation.at_start else (wanted or began)
     place = Place(path, mark.line + 1, mark.column + 1) if mark is not None else Place(path)
-    return faults.NOT_YAML.at(place, f"{translation.message}.", translation.hint)
+    return faults.NOT_YAML.problem(f"{translation.message}.", place, hint=translation.hint)
 
 
 def _stands_inside(text: str, mark: yaml.error.Mark | yaml._yaml.Mark) -> bool:

@@ -1,6 +1,6 @@
 """Rules of people: who touches whom, what must be true before entry; and of the protocol's own form."""
 
-from signage.rehearse.rules.rule import S1, S2, S3, Rule
+from signage.ground.rule import S1, S2, S3, Rule
 
 OBSERVER_TOUCHES = Rule(
     "RO-1",

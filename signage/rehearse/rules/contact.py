@@ -1,6 +1,6 @@
 """Rules of contact: what meets skin, face and clean things; and of the respirator."""
 
-from signage.rehearse.rules.rule import S1, S2, S3, Rule
+from signage.ground.rule import S1, S2, S3, Rule
 
 BARE_HAND_CONTAMINATED = Rule(
     "CT-1",

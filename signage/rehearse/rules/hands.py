@@ -1,6 +1,6 @@
 """Rules of hand hygiene."""
 
-from signage.rehearse.rules.rule import S1, S2, S3, Rule
+from signage.ground.rule import S1, S2, S3, Rule
 
 NO_HYGIENE_AFTER_REMOVAL = Rule(
     "HH-1",

@@ -1,6 +1,6 @@
 """Rules of layers: what lies over what when kit is put on and taken off."""
 
-from signage.rehearse.rules.rule import S1, S2, Rule
+from signage.ground.rule import S1, S2, Rule
 
 LAYERS_IN_A_CIRCLE = Rule(
     "LY-0",

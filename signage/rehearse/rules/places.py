@@ -1,6 +1,6 @@
 """Rules of places: bins, zones and their doors, chairs, mats and other fixtures."""
 
-from signage.rehearse.rules.rule import S1, S2, S3, Rule
+from signage.ground.rule import S1, S2, S3, Rule
 
 NEVER_DISCARDED = Rule(
     "BN-1",

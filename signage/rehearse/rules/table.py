@@ -1,11 +1,11 @@
 """All rules of the rehearsal in the order of their families."""
 
+from signage.ground.rule import Rule
 from signage.rehearse.rules.conduct import ENTRY, ROLES, STEPS, WAIVERS
 from signage.rehearse.rules.contact import CONTACT
 from signage.rehearse.rules.hands import HANDS
 from signage.rehearse.rules.layering import LAYERING
 from signage.rehearse.rules.places import BINS, FIXTURES, ZONES
-from signage.rehearse.rules.rule import Rule
 
 RULES: tuple[Rule, ...] = (
     *LAYERING,

@@ -7,10 +7,10 @@ from dataclasses import dataclass
 
 from signage.ground.place import Place
 from signage.ground.problem import Severity
+from signage.ground.rule import Rule
 from signage.model.library import Action, Fixture, Zone
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import LocalPolicy
-from signage.rehearse.rules.rule import Rule
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Exposure, Moment, Person, Worn
 from signage.rehearse.state.setting import Setting
@@ -94,17 +94,15 @@ class Scene:
         if rule.code in self._without:
             return
         finding = Finding(
-            rule.code,
-            rule.name,
-            severity or rule.severity,
+            rule,
             message,
-            rule.cure,
             self.setting.protocol.id,
             at.step.id if at else None,
             person.id if person else None,
             item,
             others,
             _place(at, field) if at else self.setting.protocol.place,
+            own_severity=severity,
         )
         self._found.append((at.index if at else -1, finding))
 
@@ -121,18 +119,7 @@ class Scene:
         """A finding about how something is written, or about no step; it comes before all others."""
         if rule.code not in self._without:
             protocol = self.setting.protocol.id
-            finding = Finding(
-                rule.code,
-                rule.name,
-                rule.severity,
-                message,
-                rule.cure,
-                protocol,
-                step,
-                person,
-                item,
-                place=place,
-            )
+            finding = Finding(rule, message, protocol, step, person, item, place=place)
             self._found.append((-1, finding))
 
     def expose(self, person: Person, site: str, source: str) -> None:

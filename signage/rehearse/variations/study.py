@@ -62,28 +62,25 @@ def _idle_steps(library: Library, protocol: Protocol, steps: LeaveOneOut) -> tup
     """Rule ST-4."""
     zones = library.wards[protocol.ward].zones.values()
     asked = {need for zone in zones for need in zone.needs}
-    rule = STEP_WITHOUT_EFFECT
     return tuple(
         Finding(
-            rule.code,
-            rule.name,
-            rule.severity,
+            STEP_WITHOUT_EFFECT,
             f"Nothing is found when step {step.id} is left out, and it states no rationale.",
-            _cure(step, asked),
             protocol.id,
             step.id,
             place=step.place,
+            own_hint=_own_hint(step, asked),
         )
         for step in protocol.steps
         if step.id in steps.unexplained
     )
 
 
-def _cure(step: Step, asked: Collection[str]) -> str:
-    """What to do about a step without effect; a need that no zone asks for is named in the ward first."""
+def _own_hint(step: Step, asked: Collection[str]) -> str:
+    """What to do first about a step without effect: name its need where no zone of the ward asks for it."""
     needs = [action.need for action in step.actions if action.need is not None and action.need not in asked]
     if not needs:
-        return STEP_WITHOUT_EFFECT.cure
+        return ""
     return (
         f"No zone of the ward asks for '{needs[0]}': write it under 'needs' of the zone that nobody may "
         "enter without it. Where no zone does, write 'rationale:' with the reason, or delete the step."

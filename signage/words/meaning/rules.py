@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from signage.words.rule import S1, S2, S3, WordsRule
+from signage.ground.rule import S1, S2, S3, Rule
 
 MEANING = (
-    WordsRule(
+    Rule(
         "WD-40", "opposite-verb", S1,
         "A headline, the title of a phase or the detail of hand hygiene carries an approved form of the "
         "opposite of what its step does, and none of its own; or a translation carries the opposite of a "
@@ -14,7 +14,7 @@ MEANING = (
         "'Retirer les gants' (take off) at a step with 'do: don'; 'Wash both hands' at 'agent: rub'",
         "Write the verb that the step does. If the text is right, correct the step or the list of verbs.",
     ),
-    WordsRule(
+    Rule(
         "WD-41", "no-approved-verb", S2,
         "A headline carries no approved form of what its step does.",
         "One act by one word: readers learn the word with the picture, and a word that nobody has "
@@ -22,21 +22,21 @@ MEANING = (
         "'Les gants externes' at a step with 'do: don', where terms.yaml approves enfiler and mettre",
         "Use an approved form; or add yours under 'verbs' in terms.yaml when the owner of the words agrees.",
     ),
-    WordsRule(
+    Rule(
         "WD-42", "other-hand-layer", S1,
         "Headline or detail of hand hygiene name another hand layer than the 'layer' of the step.",
         "Hands stay dirty where the wrong layer is cleaned.",
         "text: Rub both hands, with layer: inner-gloves",
         "Name the layer that the step cleans, or correct 'layer'.",
     ),
-    WordsRule(
+    Rule(
         "WD-43", "hand-layer-in-detail", S2,
         "The detail of hand hygiene speaks of bare hands where a glove is cleaned, or of gloves for skin.",
         "Headline and detail contradict each other.",
         "detail: Every part of both hands, with layer: outer-gloves",
         "Say in the detail what the step cleans.",
     ),
-    WordsRule(
+    Rule(
         "WD-44", "lost-negation", S1,
         "The source text of a headline, a caution, a rule, a step with 'negation: yes' or a fixed sentence "
         "that warns, such as the one of drafts, denies, forbids or keeps something away; the translation has "
@@ -45,7 +45,7 @@ MEANING = (
         "'Mains près du visage' for 'Hands away from the face'",
         "Say no where the source text does; add the word to 'negation' if it says so by one not listed.",
     ),
-    WordsRule(
+    Rule(
         "WD-45", "lost-negation-in-explanation", S2,
         "Another text whose source denies something has no word that does; or a sentence denies two things "
         "and its translation only one.",
@@ -53,7 +53,7 @@ MEANING = (
         "'La peau doit toucher le liquide' for 'Skin must not meet the spill'",
         "Say no where the source text does; add the word to 'negation' if it says so by one not listed.",
     ),
-    WordsRule(
+    Rule(
         "WD-46", "forbidden-act", S1,
         "The translation says no to an act that the source text asks for: both name it by an approved verb, "
         "only the translation has a word of negation.",
@@ -61,7 +61,7 @@ MEANING = (
         "'Ne pas retirer les gants' for 'Take off gloves'",
         "Take the negation out.",
     ),
-    WordsRule(
+    Rule(
         "WD-47", "unmarked-negation", S3,
         "Headline, detail or caution of a step forbid something or keep it away, and the step lacks "
         "'negation: yes'.",
@@ -69,7 +69,7 @@ MEANING = (
         "caution: Do not touch the front, without negation: yes",
         "Add 'negation: yes' to the step.",
     ),
-    WordsRule(
+    Rule(
         "WD-48", "lost-restriction", S2,
         "The source text says 'only', the translation has no such word. The words stand in terms.yaml, under "
         "'restriction'.",
@@ -77,7 +77,7 @@ MEANING = (
         "'Toucher l’élastique' for 'Touch only the strap'",
         "Say 'only' in the translation; add the word to 'restriction' if it says so by one not listed.",
     ),
-    WordsRule(
+    Rule(
         "WD-49", "added-negation", S2,
         "The translation has a word of negation, the source text has none and no word that another language "
         "often puts with one.",
@@ -85,7 +85,7 @@ MEANING = (
         "'Les gants n’apportent pas la saleté' for 'The gloves bring dirt'",
         "Take the negation out, or say the same without it.",
     ),
-    WordsRule(
+    Rule(
         "WD-50", "other-bin", S1,
         "A text names a bin by another code than that of the step's bin, or by one that no bin of the ward "
         "carries.",
@@ -93,35 +93,35 @@ MEANING = (
         "detail: Drop it into bin Z, with bin: bin-y",
         "Write {bin} in place of the code, or correct 'bin'.",
     ),
-    WordsRule(
+    Rule(
         "WD-51", "other-time", S1,
         "A text names a time, in figures or in words, that is not the step's.",
         "Germs need the time that policy gives; the sheet shows two.",
         "detail: Rub for sixty seconds, with seconds: 20",
         "Write {time} in place of the time, or correct 'seconds'.",
     ),
-    WordsRule(
+    Rule(
         "WD-52", "typed-time", S3,
         "A text types the time that the step gives.",
         "The day the policy changes, the words stay behind.",
         "detail: Rub for 20 s, with seconds: 20",
         "Write {time} in place of the time.",
     ),
-    WordsRule(
+    Rule(
         "WD-53", "other-number", S2,
         "A translation spells out a number that its source text does not hold.",
         "Digits are compared already; a wrong number is no better in words.",
         "'trois fois' for 'twice'",
         "Write the number of the source text, or the placeholder that stands for it.",
     ),
-    WordsRule(
+    Rule(
         "WD-54", "other-zone", S2,
         "The headline of a step that moves names another zone than the one it goes to.",
         "Somebody in soiled kit walks the wrong way.",
         "text: Go to the corridor, with to: dirty-side",
         "Name the zone that the step goes to, or correct 'to'.",
     ),
-    WordsRule(
+    Rule(
         "WD-57", "other-garment-in-headline", S1,
         "The headline of a step that puts on, takes off or cleans hands names another garment than the "
         "step's, and not the step's own.",
@@ -129,14 +129,14 @@ MEANING = (
         "'Take off inner gloves' at a step with 'do: doff' and 'item: outer-gloves'",
         "Name the garment of the step, or correct 'item'.",
     ),
-    WordsRule(
+    Rule(
         "WD-55", "text-of-another-step", S2,
         "One translation stands for two source texts that say different things.",
         "It was copied to the wrong entry, most likely.",
         "'Retirer la cagoule' at the steps for hood and for goggles",
         "Translate the text that stands at this entry.",
     ),
-    WordsRule(
+    Rule(
         "WD-56", "verbs-without-forms", S3,
         "A locale has no approved forms for some verbs of terms.yaml, or the file lists no verbs at all, so "
         "that nobody looks whether headlines say what the steps do.",
@@ -145,7 +145,7 @@ MEANING = (
         "Add the forms of the language under 'approved' of each verb. A library without verbs takes the "
         "sections from the terms.yaml that 'signage start' writes.",
     ),
-    WordsRule(
+    Rule(
         "WD-58", "headline-as-sentence", S3,
         "A headline of the source language holds more than one sentence, or ends with a full stop where most "
         "headlines of the library do not.",
@@ -153,7 +153,7 @@ MEANING = (
         "text: Break the neck loop. Roll it downwards.",
         "Say the one act without a full stop, and move the rest into 'detail'.",
     ),
-    WordsRule(
+    Rule(
         "WD-59", "mark-without-negation", S2,
         "A step has 'negation: yes', and neither headline nor detail nor caution denies anything.",
         "Either the 'not' was lost from the text, which then asks for what it should forbid, or the mark is "
@@ -161,7 +161,7 @@ MEANING = (
         "detail: Hands near the face, with negation: yes",
         "Write the 'not' again, or take the mark away.",
     ),
-    WordsRule(
+    Rule(
         "WD-60", "headline-of-another-step", S2,
         "Two steps share a headline, show different pictures and do different things; where 'do' tells "
         "nothing of them, as 'say' does, their details share no word.",

@@ -17,7 +17,7 @@ def test_pictures_that_ship_are_clean(name):
 
 def test_a_finding_stands_at_the_sentence_of_the_picture():
     subject = picture_subject("apron-on")
-    problem = subject.problem(all_picture_rules()[0].explanation, "is too thin")
+    problem = subject.problem(all_picture_rules()[0].rule, "is too thin")
     assert problem.place.path == "scenes/apron-on.yaml"
     assert problem.place.line > 1
     assert problem.message == "picture apron-on: is too thin"

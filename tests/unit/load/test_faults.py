@@ -1,6 +1,7 @@
 import re
 from pathlib import Path
 
+from signage.ground.rule import Rule
 from signage.load import faults
 
 
@@ -12,7 +13,7 @@ def test_codes_are_counted_without_gaps_and_names_differ():
 
 
 def test_every_fault_of_the_module_is_explained():
-    declared = {value for value in vars(faults).values() if isinstance(value, faults.InputFault)}
+    declared = {value for value in vars(faults).values() if isinstance(value, Rule)}
     assert declared == set(faults.RULES)
     for rule in faults.RULES:
         assert all((rule.what, rule.why, rule.example, rule.cure)), rule.code

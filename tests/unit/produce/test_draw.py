@@ -163,7 +163,7 @@ def test_a_fault_on_the_composed_sheet_refuses_it(monkeypatch, tmp_path):
     from signage.check.sheet_rules import step_order
 
     def always(subject):
-        yield subject.problem(step_order.EXPLANATION, "step 2 stands before step 1")
+        yield subject.problem(step_order.STEP_NUMBERS, "step 2 stands before step 1")
 
     monkeypatch.setattr(
         "signage.produce.draw.all_sheet_rules", lambda: (replace(step_order.RULE, find=always),)

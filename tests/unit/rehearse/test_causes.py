@@ -1,12 +1,12 @@
 """Findings are grouped by what causes them."""
 
-from signage.ground.problem import Severity
 from signage.rehearse.causes import group_findings
 from signage.rehearse.finding import Finding
+from signage.rehearse.rules.table import RULE_OF
 
 
 def finding(code, item=None, others=(), step="step"):
-    return Finding(code, code.lower(), Severity.S1, "", "", "protocol", step, "wearer", item, others)
+    return Finding(RULE_OF[code], "", "protocol", step, "wearer", item, others)
 
 
 def shape(*findings):

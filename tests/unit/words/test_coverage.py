@@ -9,10 +9,11 @@ from signage.ground.problem import Severity
 from signage.model.library import Locale, LocaleState, Term
 from signage.model.messages import library_messages
 from signage.words.catalogue import CatalogueKind, Entry, catalogue_path
-from signage.words.coverage import RULES, coverage_problems, locale_problems
+from signage.words.coverage import coverage_problems, locale_problems
 from signage.words.fixed.interface import TRIAL_CONTEXTS
 from signage.words.hygiene.rules import HYGIENE
 from signage.words.meaning.rules import MEANING
+from signage.words.rules import RULES
 from signage.words.update import add_locale, write_changes
 
 APRON, RUB, GLOVES = "off/apron-off/text", "off/rub/text", "off/gloves-off/text"
