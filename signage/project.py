@@ -24,7 +24,7 @@ from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene
 from signage.rehearse.report import Report, report_on
 from signage.rehearse.variations.alternatives import with_marks
 from signage.rehearse.variations.study import Study, study_protocol
-from signage.text.fonts import add_font_folder
+from signage.text.font_set import FontSet, open_font_set
 from signage.words.fixed.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
@@ -36,6 +36,7 @@ class Project:
     library: Library
     content: Path
     locales: Path
+    fonts: FontSet
     own_pictures: tuple[str, ...] = ()
     signed: frozenset[tuple[str, str]] = frozenset()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
@@ -77,7 +78,7 @@ class Project:
     def wording(self, tag: str) -> Wording:
         """The words of a locale, opened once."""
         if tag not in self._wordings:
-            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag)
+            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag, self.fonts)
         return self._wordings[tag]
 
     def proof_wording(self, tag: str) -> Wording:
@@ -154,8 +155,7 @@ class Project:
 
 def open_project(content: Path, locales: Path) -> Project:
     """Load everything; raises UnreadableInputError with all problems of all files."""
-    if (content / "fonts").is_dir():
-        add_font_folder(content / "fonts")
+    fonts = open_font_set(content / "fonts")
     problems: list[Problem] = []
     try:
         library = load_library(content, scene_names(), _rules_to_waive(content))
@@ -167,7 +167,7 @@ def open_project(content: Path, locales: Path) -> Project:
     if problems or faults:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
     add_scenes(scenes)
-    return Project(library, content, locales, tuple(scene.name for scene in scenes))
+    return Project(library, content, locales, fonts, tuple(scene.name for scene in scenes))
 
 
 def _rules_to_waive(content: Path) -> dict[str, Severity] | None:

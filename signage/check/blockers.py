@@ -15,12 +15,12 @@ MOST_GLYPHS = 5
 """Characters without a glyph that one refusal names; a language without a font has hundreds."""
 
 
-def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[str, ...]:
+def reasons_not_to_print(sheet: Sheet, wording: Wording) -> tuple[str, ...]:
     """Sentences for the person; empty when nothing stands against printing a draft.
 
     Text that overflows and characters without a glyph are refused on every sheet; all other rules
-    are findings of ``signage check``. With the wording of its language, each sentence begins with the place
-    of the entry that it is about.
+    are findings of ``signage check``. Each sentence begins with the place of the entry in the wording of its
+    language that it is about.
     """
     found: dict[str, None] = {}
     for overflow in sheet.overflows:
@@ -30,10 +30,10 @@ def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[
     missing: dict[str, None] = {}
     for page in sheet.pages:
         for mark, _box in texts_of(page):
-            for glyph in shape_paragraph(mark.text, mark.language, mark.weight).missing:
+            for glyph in shape_paragraph(mark.text, mark.language, mark.weight, wording.fonts).missing:
                 message = missing_glyph_message(glyph.character, mark.role, mark.text)
                 missing[_where(wording, mark.message, mark.text, sheet) + message] = None
-    unseen = script_without_font(wording.tag) if missing and wording is not None else None
+    unseen = script_without_font(wording.tag, wording.fonts) if missing else None
     if unseen is not None:
         return (f"{unseen[0].upper()}{unseen[1:]}.", RULE_OF["WD-39"].cure)
     if missing:
@@ -46,8 +46,6 @@ def reasons_not_to_print(sheet: Sheet, wording: Wording | None = None) -> tuple[
     return tuple(found)
 
 
-def _where(wording: Wording | None, text: str | None, line: str, sheet: Sheet) -> str:
-    if wording is None:
-        return ""
+def _where(wording: Wording, text: str | None, line: str, sheet: Sheet) -> str:
     place = wording.place_of(text or wording.context_of(line, sheet.protocol))
     return f"{place}: " if place.path else ""

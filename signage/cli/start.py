@@ -68,7 +68,7 @@ def _words(folder: Path) -> list[FileChange]:
     library, messages = project.library, project.messages
     changes = collect(library, messages, project.locales)
     for tag in locale_tags(library, project.locales):
-        changes += add_locale(library, messages, project.locales, tag)[0]
+        changes += add_locale(library, messages, project.locales, tag, project.fonts)[0]
     return changes
 
 

@@ -98,7 +98,7 @@ def add(
     from signage.words.update import add_locale
 
     project = open_project(content, locales)
-    changes, warnings = add_locale(project.library, project.messages, locales, tag)
+    changes, warnings = add_locale(project.library, project.messages, locales, tag, project.fonts)
     _write(changes, locales, form, quiet)
     if warnings and form is Format.TEXT:
         print_problems(warnings)

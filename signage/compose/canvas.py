@@ -232,7 +232,7 @@ class Canvas:
     ) -> Face:
         """A face in the language of the sheet or of another wording."""
         speaker = wording or self.wording
-        return Face(speaker.tag, speaker.script, weight, is_body, leading, is_balanced)
+        return Face.of(speaker, weight, is_body=is_body, leading=leading, is_balanced=is_balanced)
 
     def text(
         self,

@@ -86,7 +86,7 @@ def plan_footer(
 ) -> Footer:
     """Lines and height of a footer that starts at x; two lines a block where it lies wide, else four."""
     wording = context.wording
-    face = Face(wording.tag, wording.script, is_body=True)
+    face = Face.of(wording, is_body=True)
     blocks = footer_blocks(x, width, grid)
     of_pages = wording.fixed("page-of", page=wording.number(page), pages=wording.number(pages))
     revision, _, owner, review = control_lines(context, of_pages)
@@ -121,7 +121,7 @@ def control_points(scale: float) -> float:
 def caution_face(context: SheetContext) -> Face:
     """The face of the local-policy caution."""
     script = context.wording.script
-    return Face(context.wording.tag, script, 600, leading=1.2 if script == "Latn" else None)
+    return Face.of(context.wording, 600, leading=1.2 if script == "Latn" else None)
 
 
 def _least_caution(scale: float) -> float:

@@ -11,24 +11,40 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from signage.ground.length import MM_PER_POINT
+from signage.text.font_set import FontSet
 from signage.text.line import Line
 from signage.text.metrics import ScriptMetrics, metrics_of
 from signage.text.paragraph import Paragraph, shape_paragraph
 from signage.words.ties import soften
+from signage.words.wording import Wording
 
 POINT_STEP = 0.5
 
 
 @dataclass(frozen=True)
 class Face:
-    """How a text is set: its language and script, its weight, and whether lines are set for reading on."""
+    """How a text is set: its language, script and fonts, its weight, and whether it is set for reading on."""
 
     language: str
     script: str
+    fonts: FontSet
     weight: int = 400
     is_body: bool = False
     leading: float | None = None
     is_balanced: bool = True
+
+    @classmethod
+    def of(
+        cls,
+        wording: Wording,
+        weight: int = 400,
+        *,
+        is_body: bool = False,
+        leading: float | None = None,
+        is_balanced: bool = True,
+    ) -> Face:
+        """The face of a text in the language and the fonts of a wording."""
+        return cls(wording.tag, wording.script, wording.fonts, weight, is_body, leading, is_balanced)
 
     @property
     def metrics(self) -> ScriptMetrics:
@@ -77,7 +93,7 @@ def measure(text: str, face: Face, points: float, width: float) -> Measured:
     """The text in lines of at most ``width`` mm at a nominal size in points."""
     metrics = face.metrics
     em = points * metrics.size_factor * MM_PER_POINT
-    paragraph = shape_paragraph(text, face.language, face.weight)
+    paragraph = shape_paragraph(text, face.language, face.weight, face.fonts)
     lines = paragraph.lines(width / em, balanced=face.is_balanced)
     factor = face.leading or (metrics.body_leading if face.is_body else metrics.headline_leading)
     height = (metrics.ascent + metrics.descent) * em + (len(lines) - 1) * factor * em
@@ -87,7 +103,7 @@ def measure(text: str, face: Face, points: float, width: float) -> Measured:
 def line_width(text: str, face: Face, points: float) -> float:
     """Millimetres of the text on one line."""
     return (
-        shape_paragraph(text, face.language, face.weight).width
+        shape_paragraph(text, face.language, face.weight, face.fonts).width
         * points
         * face.metrics.size_factor
         * MM_PER_POINT

@@ -79,17 +79,16 @@ class WordStack:
     pieces: tuple[Piece, ...]
     width: float
     scale: float
-    language: str
-    script: str
+    wording: Wording
 
     @classmethod
     def of(cls, pieces: Sequence[Piece], width: float, scale: float, wording: Wording) -> WordStack:
         """The stack in the language of a wording."""
-        return cls(tuple(pieces), width, scale, wording.tag, wording.script)
+        return cls(tuple(pieces), width, scale, wording)
 
     def face(self, piece: Piece) -> Face:
         """The face of a text: headlines are set tightly, the others for reading on."""
-        return Face(self.language, self.script, piece.weight, is_body=piece.size is Size.DETAIL)
+        return Face.of(self.wording, piece.weight, is_body=piece.size is Size.DETAIL)
 
     def room(self, piece: Piece) -> Room:
         """The space of a text between what sets it off."""

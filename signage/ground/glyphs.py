@@ -1,14 +1,32 @@
 """Positioned glyphs: the neutral value between the text engine and the painters."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
+from pathlib import Path
+
+
+@dataclass(frozen=True, slots=True)
+class OwnFont:
+    """A font file that a library brings: its name, the SHA-256 of its bytes, and where it lies.
+
+    The bytes alone say which font it is: the same ones in two places are one font.
+    """
+
+    file: str
+    sha256: str
+    path: Path = field(compare=False)
 
 
 @dataclass(frozen=True, slots=True)
 class FontKey:
-    """A font file of the manifest at one weight, such as ``("NotoSansArabic[wght].ttf", 700)``."""
+    """A font file at one weight, such as ``("NotoSansArabic[wght].ttf", 700)``.
+
+    ``own`` is None for a file of the manifest, which is known by its name. With it, a key says everything
+    that opens the font, so a painter needs to know of no library.
+    """
 
     file: str
     weight: int
+    own: OwnFont | None = None
 
 
 @dataclass(frozen=True, slots=True)

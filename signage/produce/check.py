@@ -46,7 +46,7 @@ def check_project(
     project: Project, today: date, progress: Progress | None = None
 ) -> tuple[list[Problem], LookedAt]:
     """All problems of all stages on a day, sorted; nothing is composed in a language that lacks its words."""
-    words = coverage_problems(project.library, project.messages, project.locales)
+    words = coverage_problems(project.library, project.messages, project.locales, project.fonts)
     releases = Releases(project, today)
     wanted = requests_for(project, Wanted())
     requests = [each for each in wanted if releases.of(each.protocol, each.locale).is_worded]

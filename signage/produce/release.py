@@ -166,7 +166,9 @@ class Releases:
             found = (
                 []
                 if tag in STAND_INS
-                else locale_problems(library, self._project.messages, self._project.locales, tag)
+                else locale_problems(
+                    library, self._project.messages, self._project.locales, tag, self._project.fonts
+                )
             )
             waivers = beyond_rehearsal(library.waivers)
             self._words[tag] = list(excuse(found, waivers, self._today).standing)

@@ -12,11 +12,9 @@ from typing import Any
 
 import uharfbuzz
 
-from signage.ground.errors import MissingFromMachineError, UnreadableInputError, WrongUsageError
+from signage.ground.errors import MissingFromMachineError, WrongUsageError
 from signage.ground.files import read_ordinary
-from signage.ground.glyphs import FontKey
-from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
+from signage.ground.glyphs import FontKey, OwnFont
 from signage.text.manifest import (
     FALLBACK_FONTS,
     FILE_BY_NAME,
@@ -35,7 +33,9 @@ _SPACE_FALLBACKS = frozenset(
 _HARFBUZZ_SUBSTITUTES = {**dict.fromkeys(_SPACE_FALLBACKS, " "), "\u2011": "\u2010"}
 """What HarfBuzz shows instead of a character that the font lacks (its normalizer, hb-ot-shape-normalize)."""
 
-_added_fonts: dict[str, Path] = {}
+
+_Opened = tuple[Any, frozenset[int], frozenset[str]]
+"""A uharfbuzz Face with the code points that it covers, as numbers and as characters."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -89,59 +89,18 @@ def font_for(script: str, weight: int) -> FontKey:
     return FontKey(LATIN_FONT if file is None else file.name, weight)
 
 
-def fallback_fonts(weight: int) -> tuple[FontKey, ...]:
-    """Fonts to try, in order, for what the font of a script lacks."""
-    return tuple(FontKey(name, weight) for name in (*FALLBACK_FONTS, *_added_fonts))
-
-
-def fallback_chain() -> tuple[str, ...]:
-    """The files of the fallback fonts as they stand now; results that depend on fonts depend on it."""
-    return (*FALLBACK_FONTS, *_added_fonts)
-
-
-def add_font_folder(folder: Path) -> tuple[str, ...]:
-    """Let the TrueType files of a folder join the end of the fallback chain; returns their names.
-
-    A folder that does not exist adds nothing. A file already in the chain is not added again.
-    Raises UnreadableInputError with one problem for each file that cannot serve.
-    """
-    problems: list[Problem] = []
-    names: list[str] = []
-    for path in sorted(folder.glob("*.[tToO][tT][fF]")) if folder.is_dir() else []:
-        fault = _fault_of_added_font(path)
-        if fault:
-            problems.append(
-                Problem(
-                    code="unusable-font",
-                    name="A font of the content cannot be used",
-                    severity=Severity.S1,
-                    message=f"{path.name}: {fault}",
-                    hint="Put a TrueType font with its own file name there, or remove the file.",
-                    place=Place(str(path)),
-                )
-            )
-            continue
-        _added_fonts[path.name] = path
-        names.append(path.name)
-    if problems:
-        raise UnreadableInputError(problems)
-    return tuple(names)
-
-
-def forget_added_fonts() -> None:
-    """Take all added fonts out of the fallback chain again."""
-    for name in list(_added_fonts):
-        del _added_fonts[name]
-    _checked_path.cache_clear()
-    face.cache_clear()
+@cache
+def bundled_fallbacks(weight: int) -> tuple[FontKey, ...]:
+    """Fonts of the manifest to try, in order, for what the font of a script lacks."""
+    return tuple(FontKey(name, weight) for name in FALLBACK_FONTS)
 
 
 def font_path(key: FontKey) -> Path:
-    """Where a font file lies; its SHA-256 has been compared with the manifest once in this process.
+    """Where a font file lies; one of the manifest has been compared with its SHA-256 once in this process.
 
     Raises MissingFromMachineError when the package is not installed or the file was changed.
     """
-    return _checked_path(key.file)
+    return _checked_path(key.file) if key.own is None else key.own.path
 
 
 @lru_cache(maxsize=256)
@@ -151,7 +110,7 @@ def face(key: FontKey) -> Face:
         raise WrongUsageError(
             f"weight {key.weight} is not set; the weights are {', '.join(map(str, WEIGHTS))}"
         )
-    opened, coverage, characters = _opened_file(font_path(key))
+    opened, coverage, characters = _opened_bundled(key.file) if key.own is None else _opened_own(key.own)
     font = uharfbuzz.Font(opened)
     if any(axis.tag == "wght" for axis in opened.axis_infos):
         font.set_variations({"wght": key.weight})
@@ -159,16 +118,35 @@ def face(key: FontKey) -> Face:
 
 
 @cache
-def _opened_file(path: Path) -> tuple[Any, frozenset[int], frozenset[str]]:
-    opened = uharfbuzz.Face(uharfbuzz.Blob.from_file_path(str(path)))
+def _opened_bundled(name: str) -> _Opened:
+    return _opened(uharfbuzz.Blob.from_file_path(str(_checked_path(name))))
+
+
+@lru_cache(maxsize=64)
+def _opened_own(font: OwnFont) -> _Opened:
+    """The font of a library, from the very bytes that its key names."""
+    try:
+        data = read_ordinary(font.path)
+    except OSError as error:
+        raise MissingFromMachineError(
+            f"The font {font.path} could not be read: {error.strerror or error}; "
+            "put the file back and run the command again"
+        ) from error
+    if hashlib.sha256(data).hexdigest() != font.sha256:
+        raise MissingFromMachineError(
+            f"The font {font.path} has changed since its library was opened; run the command again"
+        )
+    return _opened(uharfbuzz.Blob(data))
+
+
+def _opened(blob: Any) -> _Opened:
+    opened = uharfbuzz.Face(blob)
     coverage = frozenset(opened.unicodes)
     return opened, coverage, frozenset(map(chr, coverage))
 
 
 @cache
 def _checked_path(name: str) -> Path:
-    if name in _added_fonts:
-        return _added_fonts[name]
     file = FILE_BY_NAME.get(name)
     if file is None:
         raise WrongUsageError(f"{name} is neither a font of the manifest nor one of the folder content/fonts")
@@ -197,20 +175,3 @@ def _require_unchanged(path: Path, file: FontFile) -> None:
             f"The font file {path} is not the one that texts were checked with: its SHA-256 begins with "
             f"{found[:12]}, wanted was {file.sha256[:12]}; {cure}"
         )
-
-
-def _fault_of_added_font(path: Path) -> str:
-    """Why a file cannot join the chain; empty where it can."""
-    if path.name in FILE_BY_NAME:
-        return "a font of the manifest has the same file name"
-    if _added_fonts.get(path.name, path) != path:
-        return "another added font has the same file name"
-    try:
-        data = read_ordinary(path)
-    except OSError as error:
-        return f"it could not be read: {error.strerror or error}"
-    if data[:4] not in {b"\x00\x01\x00\x00", b"true", b"OTTO"}:
-        return "not an OpenType font file"
-    if "glyf" not in uharfbuzz.Face(uharfbuzz.Blob(data)).table_tags:
-        return "the outlines are not TrueType (no glyf table), which embedding needs"
-    return ""

@@ -12,7 +12,8 @@ from signage.ground.glyphs import FontKey
 from signage.ground.language import language_of, script_of
 from signage.text.bidi import bidi_class, levels
 from signage.text.breaks import FORCED_BREAKS, grapheme_ends
-from signage.text.fonts import Face, face, fallback_chain, font_for
+from signage.text.font_set import FontSet
+from signage.text.fonts import Face, face, font_for
 
 DEFAULT_IGNORABLE = frozenset(
     map(chr, [0xAD, 0x34F, 0x61C, 0x180E, 0xFEFF, *range(0x200B, 0x2010), *range(0x202A, 0x202F)])
@@ -56,13 +57,13 @@ def _home_script(language: str) -> str:
     return _LETTERS_OF.get(script, script)
 
 
-def itemize(text: str, language: str, weight: int, base_level: int) -> list[Item]:
+def itemize(text: str, language: str, weight: int, base_level: int, fonts: FontSet) -> list[Item]:
     """The items of the text in logical order; characters that force a line break belong to none."""
     characters = frozenset(text)
     simple = _one_item(text, characters, language, weight, base_level)
     if simple is not None:
         return simple
-    return _many_items(text, language, weight, base_level)
+    return _many_items(text, language, weight, base_level, fonts)
 
 
 def _one_item(
@@ -88,11 +89,10 @@ def _runs_one_way(characters: Iterable[str], base_level: int) -> bool:
     return turning.isdisjoint(map(bidi_class, characters))
 
 
-def _many_items(text: str, language: str, weight: int, base_level: int) -> list[Item]:
+def _many_items(text: str, language: str, weight: int, base_level: int, fonts: FontSet) -> list[Item]:
     is_one_way = _runs_one_way(frozenset(text), base_level)
     embedding = [base_level] * len(text) if is_one_way else levels(text, base_level)
     scripts = _resolved_scripts(text, language)
-    chain = fallback_chain()
     items: list[Item] = []
     start, item_start = 0, 0
     current: tuple[int, str, FontKey] | None = None
@@ -100,7 +100,7 @@ def _many_items(text: str, language: str, weight: int, base_level: int) -> list[
         cluster, script, level = text[start:end], scripts[start], embedding[start]
         found: tuple[int, str, FontKey] | None = None
         if cluster[0] not in FORCED_BREAKS:
-            font = _font_of_cluster(cluster, _font_script(script, language), weight, chain)
+            font = _font_of_cluster(cluster, _font_script(script, language), weight, fonts)
             if current is not None and font != current[2] and _stays_in(current[2], cluster):
                 font = current[2]
             found = (level, script, font)
@@ -152,12 +152,12 @@ def _sharing_scripts(character: str) -> frozenset[str]:
 
 
 @lru_cache(maxsize=65_536)
-def _font_of_cluster(cluster: str, script: str, weight: int, chain: tuple[str, ...]) -> FontKey:
+def _font_of_cluster(cluster: str, script: str, weight: int, fonts: FontSet) -> FontKey:
     """The first font that shows the whole cluster: that of its script, then the fallback fonts."""
     visible = _visible_part(cluster)
     own = font_for(script, weight)
-    fonts = (own, *(FontKey(name, weight) for name in chain))
-    return next((font for font in fonts if face(font).covers(visible)), own)
+    chain = (own, *fonts.fallback_fonts(weight))
+    return next((font for font in chain if face(font).covers(visible)), own)
 
 
 @lru_cache(maxsize=4096)

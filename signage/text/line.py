@@ -9,7 +9,7 @@ from functools import cached_property
 from signage.ground.glyphs import FontKey, Glyph, GlyphRun
 from signage.text.bidi import in_visual_order
 from signage.text.breaks import FORCED_BREAKS, SOFT_HYPHEN
-from signage.text.fonts import face, fallback_fonts
+from signage.text.fonts import bundled_fallbacks, face
 from signage.text.ink import InkBox, ink_box
 from signage.text.itemize import Item
 from signage.text.shape import ShapedItem, shape_item
@@ -120,7 +120,7 @@ def slice_glyphs(text: str, language: str, shaped: ShapedItem, start: int, end: 
 
 def hyphen_of(font: FontKey) -> tuple[FontKey, Glyph]:
     """The hyphen that a soft hyphen shows in a font; its cluster is 0."""
-    for key in (font, *fallback_fonts(font.weight)):
+    for key in (font, *bundled_fallbacks(font.weight)):
         opened = face(key)
         for hyphen in _HYPHENS:
             if ord(hyphen) in opened.coverage:

@@ -10,7 +10,8 @@ from signage.ground import language as languages
 from signage.ground.errors import RefusedError
 from signage.text.bidi import first_strong_level
 from signage.text.breaks import FORCED_BREAKS, grapheme_ends, line_opportunities, without_hyphens
-from signage.text.fonts import face, fallback_chain
+from signage.text.font_set import FontSet
+from signage.text.fonts import face
 from signage.text.forbidden import find_forbidden
 from signage.text.itemize import itemize, uncovered
 from signage.text.line import Line, set_line
@@ -136,27 +137,23 @@ class Paragraph:
         )
 
 
-def shape_paragraph(text: str, language: str, weight: int, right_to_left: bool | None = None) -> Paragraph:
-    """Shape a text; the same arguments give the same paragraph object while the fonts stay the same.
+@lru_cache(maxsize=8192)
+def shape_paragraph(
+    text: str, language: str, weight: int, fonts: FontSet, right_to_left: bool | None = None
+) -> Paragraph:
+    """Shape a text in the fonts of a library; the same arguments give the same paragraph object.
 
     ``right_to_left`` None takes the direction of the first strong character (UAX #9 P2 and P3), and that
     of the language where there is none. Raises RefusedError for direction overrides; a character
     without a glyph is no error here but stands in ``missing``.
     """
-    return _shape_paragraph(text, language, weight, right_to_left, fallback_chain())
-
-
-@lru_cache(maxsize=8192)
-def _shape_paragraph(
-    text: str, language: str, weight: int, right_to_left: bool | None, _fonts: tuple[str, ...]
-) -> Paragraph:
     forbidden = find_forbidden(text)
     if forbidden:
         raise RefusedError(f"In the text '{_visible(text)}' {forbidden[0].message}")
     if right_to_left is None:
         level = first_strong_level(text)
         right_to_left = languages.is_right_to_left(language) if level is None else level == 1
-    items = itemize(text, language, weight, 1 if right_to_left else 0)
+    items = itemize(text, language, weight, 1 if right_to_left else 0, fonts)
     shaped = tuple(shape_item(text, item, language) for item in items)
     return Paragraph(text, language, weight, right_to_left, _missing(text, shaped), shaped)
 

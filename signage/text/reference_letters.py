@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from statistics import fmean, median
 
+from signage.text.font_set import BUNDLED_FONTS
 from signage.text.ink import ink_box
 from signage.text.paragraph import shape_paragraph
 
@@ -92,6 +93,6 @@ def measure_script(script: str) -> Measurement:
 
 def _ink(text: str, language: str, weight: int) -> tuple[float, float]:
     """Ink above and below the baseline in one line, both counted away from it."""
-    line = shape_paragraph(text, language, weight).lines(_UNLIMITED)[0]
+    line = shape_paragraph(text, language, weight, BUNDLED_FONTS).lines(_UNLIMITED)[0]
     box = ink_box(line.runs)
     return box.top, max(0.0, -box.bottom)

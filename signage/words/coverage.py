@@ -10,6 +10,7 @@ from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
 from signage.model.library import Library, LocaleState, Protocol, Step
 from signage.model.messages import Message, MessageRole, contexts_of_protocol
+from signage.text.font_set import FontSet
 from signage.words.catalogue import (
     INTERFACE_LANGUAGE,
     Catalogue,
@@ -44,7 +45,9 @@ _GAPS = frozenset({"WD-1", "WD-2", "WD-17"})
 """What a language in work lacks: progress, not faults."""
 
 
-def coverage_problems(library: Library, messages: Sequence[Message], locales: Path) -> list[Problem]:
+def coverage_problems(
+    library: Library, messages: Sequence[Message], locales: Path, fonts: FontSet
+) -> list[Problem]:
     """Every fault of words that counts, in the order of the locales and texts of the library.
 
     A locale in use must be whole and right. A locale in work has no gaps to tell, they are progress; the
@@ -53,7 +56,7 @@ def coverage_problems(library: Library, messages: Sequence[Message], locales: Pa
     """
     problems: list[Problem] = []
     for tag, locale in library.locales.items():
-        found = locale_problems(library, messages, locales, tag)
+        found = locale_problems(library, messages, locales, tag, fonts)
         if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
             found = [replace(each, is_in_work=not is_lossy(each)) for each in found if each.code not in _GAPS]
         elif locale.protocols:
@@ -65,7 +68,7 @@ def coverage_problems(library: Library, messages: Sequence[Message], locales: Pa
             ]
         problems.extend(found)
     if library.source_locale not in library.locales:
-        problems.extend(locale_problems(library, messages, locales, library.source_locale))
+        problems.extend(locale_problems(library, messages, locales, library.source_locale, fonts))
     return problems
 
 
@@ -78,9 +81,11 @@ def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable
     return contexts
 
 
-def locale_problems(library: Library, messages: Sequence[Message], locales: Path, tag: str) -> list[Problem]:
+def locale_problems(
+    library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
+) -> list[Problem]:
     """Every fault of one locale, whatever its state: what a translator still has to do."""
-    subject = _Subject.of(library, tag)
+    subject = _Subject.of(library, tag, fonts)
     problems = list(_locale_faults(subject))
     if tag == library.source_locale:
         problems.extend(_source_faults(subject, messages))
@@ -125,18 +130,19 @@ class _Subject:
 
     library: Library
     tag: str
+    fonts: FontSet
     steps: Mapping[tuple[str | None, str | None], tuple[Protocol, Step]]
     terms: TermCheck
     names: frozenset[str]
 
     @classmethod
-    def of(cls, library: Library, tag: str) -> _Subject:
+    def of(cls, library: Library, tag: str, fonts: FontSet) -> _Subject:
         steps: dict[tuple[str | None, str | None], tuple[Protocol, Step]] = {
             (protocol.id, step.id): (protocol, step)
             for protocol in library.protocols.values()
             for step in protocol.steps
         }
-        return cls(library, tag, steps, TermCheck(library, tag), words_of_glossary(library.terms, tag))
+        return cls(library, tag, fonts, steps, TermCheck(library, tag), words_of_glossary(library.terms, tag))
 
     def source_tag(self, message: Message) -> str:
         """The language that a message is translated from."""
@@ -168,7 +174,7 @@ def _locale_faults(subject: _Subject) -> Iterator[Problem]:
     if cldr_locale(subject.tag) is None:
         fault = "WD-18", f"CLDR has no data for '{subject.tag}'"
         yield subject.problem(fault, None, locale.place)
-    unseen = script_without_font(subject.tag)
+    unseen = script_without_font(subject.tag, subject.fonts)
     if unseen is not None:
         yield subject.problem(("WD-39", unseen), None, locale.place)
     try:
@@ -187,7 +193,7 @@ def _source_faults(subject: _Subject, messages: Sequence[Message]) -> Iterator[P
         if found is not None:
             for fault in _unfilled(subject.library, *found, message.source):
                 yield subject.problem(fault, message, message.place)
-        for fault in faults_of_source(message.source, subject.tag):
+        for fault in faults_of_source(message.source, subject.tag, subject.fonts):
             yield subject.problem(fault, message, message.place)
         for fault in subject.terms.faults_of_text(message, message.source, subject.step_of(message)):
             yield subject.problem(fault, message, message.place)
@@ -293,7 +299,9 @@ def _entry_faults(subject: _Subject, message: Message, entry: Entry | None) -> I
     elif entry.is_doubtful:
         yield "WD-2", f"the translation '{entry.translation}' is marked as doubtful"
     else:
-        yield from faults_of_translation(entry, subject.tag, subject.source_tag(message), subject.names)
+        yield from faults_of_translation(
+            entry, subject.tag, subject.source_tag(message), subject.fonts, subject.names
+        )
         yield from subject.terms.faults_of_text(message, entry.translation, subject.step_of(message))
 
 

@@ -10,6 +10,7 @@ from collections.abc import Collection, Iterator
 from fontTools.unicodedata import script
 
 from signage.ground.quotation import LONGEST_QUOTE, quoted, shortened
+from signage.text.font_set import FontSet
 from signage.words.catalogue import Entry
 from signage.words.hygiene.checks import faults_of_text
 from signage.words.hygiene.other_language import faults_of_language, faults_of_small_words
@@ -38,7 +39,7 @@ Fault = tuple[str, str]
 
 
 def faults_of_translation(
-    entry: Entry, tag: str, source_tag: str, names: Collection[str] = ()
+    entry: Entry, tag: str, source_tag: str, fonts: FontSet, names: Collection[str] = ()
 ) -> Iterator[Fault]:
     """All faults of a translation that is there, whatever its step does.
 
@@ -54,20 +55,20 @@ def faults_of_translation(
     yield from _typed_numbers(entry)
     yield from _characters(entry.translation)
     yield from _marks(entry)
-    unclean = tuple(faults_of_text(entry.translation, tag, entry.source))
+    unclean = tuple(faults_of_text(entry.translation, tag, fonts, entry.source))
     yield from unclean
     is_readable = all(code not in _UNREADABLE for code, _ in unclean)
     if is_readable and not same and not entry.marks.is_same_as_source:
         yield from faults_of_language(entry.translation, tag, entry.source, source_tag, names)
 
 
-def faults_of_source(text: str, tag: str) -> Iterator[Fault]:
+def faults_of_source(text: str, tag: str, fonts: FontSet) -> Iterator[Fault]:
     """All faults of a source text that can be seen without its step."""
     if is_blank(text):
         yield "WD-4", "the text holds only spaces or invisible characters"
         return
     yield from _characters(text)
-    unclean = tuple(faults_of_text(text, tag))
+    unclean = tuple(faults_of_text(text, tag, fonts))
     yield from unclean
     if all(code not in _UNREADABLE for code, _ in unclean):
         yield from faults_of_small_words(text, tag)

@@ -19,6 +19,7 @@ from signage.ground.problem import Problem
 from signage.ground.quotation import quoted
 from signage.model.library import Library
 from signage.model.messages import Message, MessageRole
+from signage.text.font_set import FontSet
 from signage.words.briefing import Briefing
 from signage.words.catalogue import (
     FUZZY,
@@ -116,7 +117,7 @@ def update(library: Library, messages: Sequence[Message], locales: Path) -> list
 
 
 def add_locale(
-    library: Library, messages: Sequence[Message], locales: Path, tag: str
+    library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
 ) -> tuple[list[FileChange], list[Problem]]:
     """The catalogues of a new locale, and warnings: CLDR does not know it, no font has its script.
 
@@ -135,7 +136,7 @@ def add_locale(
     if cldr_locale(tag) is None:
         folder = Place((locales / tag).as_posix())
         warnings.append(RULE_OF["WD-18"].problem(f"CLDR has no data for '{tag}'", folder, locale=tag))
-    unseen = script_without_font(tag)
+    unseen = script_without_font(tag, fonts)
     if unseen is not None:
         warnings.append(RULE_OF["WD-39"].problem(unseen, Place((locales / tag).as_posix()), locale=tag))
     changes = []

@@ -17,6 +17,7 @@ from signage.ground.problem import Problem
 from signage.ground.quotation import quoted, shortened
 from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message
+from signage.text.font_set import FontSet
 from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_path, kinds_of, refuse_lossy
 from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.hygiene.settable import reason_not_to_set
@@ -86,17 +87,25 @@ class _Text:
 class Wording:
     """Every text of one locale. Made by ``open_wording``; holds no file open and never changes.
 
-    ``script`` is ISO 15924. Every value inserted into a text stands in a first-strong isolate; sense ties
+    ``script`` is ISO 15924; ``fonts`` are those that the texts are set in.
+    Every value inserted into a text stands in a first-strong isolate; sense ties
     are set as U+00A0 (``signage.words.ties``).
     """
 
     def __init__(
-        self, library: Library, tag: str, texts: Mapping[str, _Text], numerals: Numerals, name: str
+        self,
+        library: Library,
+        tag: str,
+        texts: Mapping[str, _Text],
+        numerals: Numerals,
+        name: str,
+        fonts: FontSet,
     ) -> None:
         self.tag = tag
         self.script = script_of(tag)
         self.is_right_to_left = is_right_to_left(tag)
         self.name = name
+        self.fonts = fonts
         self._library = library
         self._texts = texts
         self._numerals = numerals
@@ -141,7 +150,7 @@ class Wording:
             else _Text(text.as_written or _name_of_gap(context, sources.get(context, "")), place=text.place)
             for context, text in self._texts.items()
         }
-        proof = Wording(self._library, self.tag, named, self._numerals, self.name)
+        proof = Wording(self._library, self.tag, named, self._numerals, self.name, self.fonts)
         proof._is_for_proof = True
         return proof
 
@@ -235,7 +244,9 @@ class Wording:
         return self.fixed("list-joiner").join(isolate(item) for item in items)
 
 
-def open_wording(library: Library, messages: Sequence[Message], locales: Path, tag: str) -> Wording:
+def open_wording(
+    library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
+) -> Wording:
     """The wording of a locale of the library, of its source language, or of a stand-in locale.
 
     Raises WrongUsageError for any other tag and for unknown numerals, UnreadableInputError with every
@@ -243,7 +254,7 @@ def open_wording(library: Library, messages: Sequence[Message], locales: Path, t
     """
     if tag in STAND_INS:
         texts = _made_texts(messages, STAND_INS[tag], _source_places(messages))
-        return Wording(library, tag, texts, Numerals(tag), STAND_IN_NAMES[tag])
+        return Wording(library, tag, texts, Numerals(tag), STAND_IN_NAMES[tag], fonts)
     if tag != library.source_locale and tag not in library.locales:
         known = ", ".join(library.locales)
         raise WrongUsageError(f"'{tag}' is no locale of the library; it has {known}")
@@ -265,7 +276,7 @@ def open_wording(library: Library, messages: Sequence[Message], locales: Path, t
                 if is_own
                 else _text_of(entries[kind].get(context), source, file)
             )
-    return Wording(library, tag, texts, numerals, autonym(tag))
+    return Wording(library, tag, texts, numerals, autonym(tag), fonts)
 
 
 def source_texts(messages: Sequence[Message]) -> dict[CatalogueKind, dict[str, str]]:

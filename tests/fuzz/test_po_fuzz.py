@@ -9,6 +9,7 @@ from word_samples import build_library, french_entries, write_po
 
 from signage.ground.errors import SignageError
 from signage.model.messages import library_messages
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry
 from signage.words.coverage import coverage_problems
 from signage.words.marks import is_mark
@@ -145,9 +146,9 @@ def test_merging_loses_no_translation_and_no_remark_and_settles_at_once(catalogu
 def test_everything_that_reads_catalogues_raises_only_own_errors(tmp_path_factory, changes):
     folder = tmp_path_factory.mktemp("locales")
     write_po(folder, "fr", CatalogueKind.CONTENT, ()).write_bytes(mutated(changes))
-    coverage_problems(LIBRARY, MESSAGES, folder)
+    coverage_problems(LIBRARY, MESSAGES, folder, BUNDLED_FONTS)
     for read in (update, progress):
         with contextlib.suppress(SignageError):
             read(LIBRARY, MESSAGES, folder)
     with contextlib.suppress(SignageError):
-        open_wording(LIBRARY, MESSAGES, folder, "fr")
+        open_wording(LIBRARY, MESSAGES, folder, "fr", BUNDLED_FONTS)

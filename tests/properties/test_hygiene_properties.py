@@ -3,6 +3,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import Entry
 from signage.words.entry_checks import faults_of_source, faults_of_translation
 from signage.words.rules import RULE_OF
@@ -18,5 +19,8 @@ TEXTS = st.text(
 @given(TEXTS, TEXTS, st.sampled_from(TAGS))
 def test_no_text_is_too_odd_to_be_judged(source, translation, tag):
     entry = Entry(context="a/b/text", source=source, translation=translation)
-    found = [*faults_of_translation(entry, tag, "en"), *faults_of_source(translation, tag)]
+    found = [
+        *faults_of_translation(entry, tag, "en", BUNDLED_FONTS),
+        *faults_of_source(translation, tag, BUNDLED_FONTS),
+    ]
     assert all(code in RULE_OF and message for code, message in found)

@@ -3,13 +3,13 @@
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from samples import SAMPLES
+from text_samples import itemize, shape_paragraph
 
 from signage.text import paragraph as paragraphs
 from signage.text import shape
 from signage.text.bidi import levels
 from signage.text.breaks import FORCED_BREAKS, grapheme_ends
-from signage.text.itemize import DEFAULT_IGNORABLE, _runs_one_way, itemize
-from signage.text.paragraph import shape_paragraph
+from signage.text.itemize import DEFAULT_IGNORABLE, _runs_one_way
 
 WORDS = sorted({word for sample in SAMPLES.values() for word in sample.split()})
 ODDITIES = [

@@ -3,9 +3,9 @@
 import pytest
 from icu_reference import icu_line_breaks
 from samples import SAMPLES
+from text_samples import shape_paragraph
 
 from signage.text.breaks import grapheme_ends, line_opportunities
-from signage.text.paragraph import shape_paragraph
 
 WIDTHS = [2.0, 3.0, 4.5, 6.0, 9.0, 14.0]
 

@@ -9,11 +9,11 @@ import pytest
 from glyph_raster import OVERSAMPLING, PIXELS_PER_EM, raster_of, worst_window
 from outside_readers import outside
 from samples import SAMPLES
+from text_samples import shape_paragraph
 
 from signage.ground.glyphs import Glyph, GlyphRun
 from signage.ground.language import script_of
 from signage.text.fonts import face, font_for, font_path
-from signage.text.paragraph import shape_paragraph
 
 SAME = 0.97
 SCRIPT_OF_FONT = {"ja": "Jpan", "ko": "Kore"}

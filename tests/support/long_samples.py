@@ -5,13 +5,17 @@ from dataclasses import replace
 import demo
 
 from signage.compose.context import SheetContext
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.wording import open_wording
 
 
 def context_of(library, protocol, tag="en"):
     """A sheet's context for a changed library; stand-in languages have its words too."""
     messages = replace(demo.project(), library=library).messages
-    words = {name: open_wording(library, messages, demo.ROOT / "locales", name) for name in {tag, "en"}}
+    words = {
+        name: open_wording(library, messages, demo.ROOT / "locales", name, BUNDLED_FONTS)
+        for name in {tag, "en"}
+    }
     return SheetContext(library, library.protocols[protocol], words[tag], words["en"], "2345-6789")
 
 

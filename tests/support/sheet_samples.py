@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import yaml
+from text_samples import shape_paragraph
 
 from signage.drawing.marks import (
     Dots,
@@ -21,7 +22,6 @@ from signage.drawing.marks import (
 )
 from signage.ground.geometry import Box, circle, polygon, rectangle, scaling, translation
 from signage.ground.length import POINTS_PER_MM
-from signage.text.paragraph import shape_paragraph
 
 SENTENCES: dict[str, str] = yaml.safe_load(
     (Path(__file__).with_name("samples.yaml")).read_text(encoding="utf-8"),

@@ -7,6 +7,7 @@ from functools import lru_cache
 import demo
 
 from signage.ground.problem import Severity
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import CatalogueKind, catalogue_path
 from signage.words.coverage import fixed_messages, locale_problems
 from signage.words.po.reader import read_catalogue_file
@@ -46,7 +47,7 @@ def findings(locales, tag):
                 context = match.group(1)
             by_line[path.as_posix(), number] = context
     told = defaultdict(set)
-    for problem in locale_problems(project.library, project.messages, locales, tag):
+    for problem in locale_problems(project.library, project.messages, locales, tag, BUNDLED_FONTS):
         if problem.severity is not Severity.S3:
             context = problem.text or by_line.get((problem.place.path, problem.place.line), "")
             told[context].add((problem.code, problem.severity))

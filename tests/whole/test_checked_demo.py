@@ -8,6 +8,7 @@ import pytest
 from signage.ground.problem import Severity
 from signage.produce.check import check_orders, check_picture, check_request, stand_in_requests
 from signage.produce.requests import Wanted, requests_for
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.coverage import coverage_problems
 from signage.words.standin import STAND_INS
 
@@ -34,5 +35,5 @@ def test_every_order_and_the_words_of_every_language_in_use_are_clean():
     project = demo.project()
     assert check_orders(project, date(2026, 11, 26)) == []
     # Bengali is in work and has a few faults on purpose
-    words = coverage_problems(project.library, project.messages, project.locales)
+    words = coverage_problems(project.library, project.messages, project.locales, BUNDLED_FONTS)
     assert {problem.locale for problem in words} == {"bn"}

@@ -17,6 +17,7 @@ from told_words import tell_everything
 from signage.ground.errors import UnreadableInputError
 from signage.produce.release import Releases
 from signage.project import Project, open_project
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.coverage import locale_problems
 
 SEED = 20261128
@@ -123,7 +124,9 @@ def told_of(content):
 def told_of_project(project: Project):
     by_place = {(Path(m.place.path).name, m.place.line): m.context for m in project.messages if m.place.path}
     told = defaultdict(set)
-    words = locale_problems(project.library, project.messages, project.locales, project.library.source_locale)
+    words = locale_problems(
+        project.library, project.messages, project.locales, project.library.source_locale, BUNDLED_FONTS
+    )
     for problem in (*words, *Releases(project, date(2026, 11, 28)).content_problems):
         context = problem.text or by_place.get((Path(problem.place.path).name, problem.place.line))
         about = [context]

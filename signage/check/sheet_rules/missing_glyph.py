@@ -29,7 +29,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
 
 
 def _missing_in(subject: SheetSubject, mark: TextMark, seen: set[tuple[str, int, int]]) -> Iterator[Problem]:
-    for missing in shape_paragraph(mark.text, mark.language, mark.weight).missing:
+    fonts = subject.context.wording.fonts
+    for missing in shape_paragraph(mark.text, mark.language, mark.weight, fonts).missing:
         key = (mark.text, missing.code_point, mark.weight)
         if key in seen:
             continue

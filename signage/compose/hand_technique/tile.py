@@ -46,7 +46,7 @@ class HandSizeFinder:
         self.layout, self.words, self.wording = layout, words, wording
         self.k = layout.scale
         self.beside_share = _BESIDE_SHARES[0]
-        self.headline_face = Face(wording.tag, wording.script, 700)
+        self.headline_face = Face.of(wording, 700)
 
     def find(self) -> HandSizes:
         """The best sizes; pictures of wide cards give way where the words would not fit otherwise."""

@@ -10,6 +10,7 @@ from signage.ground.language import script_of
 from signage.model.library import Library, Protocol
 from signage.model.mark import Mark
 from signage.pictograms.scenes import scene_names, scene_of
+from signage.text.font_set import FontSet
 from signage.words.wording import MissingMessageError, Wording
 
 SHIPPED_LANGUAGE = "en"
@@ -18,15 +19,16 @@ SHIPPED_LANGUAGE = "en"
 
 @dataclass(frozen=True)
 class Meaning:
-    """The sentence that stands for a picture, its language, and whether it is that of the sheet."""
+    """The sentence that stands for a picture, its language and fonts, and whether it is that of the sheet."""
 
     text: str
     language: str
+    fonts: FontSet
     is_translated: bool
 
     def face(self, weight: int = 400) -> Face:
         """The face for reading on in its language."""
-        return Face(self.language, script_of(self.language), weight, is_body=True)
+        return Face(self.language, script_of(self.language), self.fonts, weight, is_body=True)
 
 
 @dataclass(frozen=True)
@@ -85,14 +87,14 @@ class PictureContext:
 
         Texts of pictures that no step uses are not in the catalogues: they come untranslated.
         """
-        tag = self.wording.tag
+        tag, fonts = self.wording.tag, self.wording.fonts
         written = SHIPPED_LANGUAGE if name in scene_names() else self.library.source_locale
-        untranslated = Meaning(scene_of(name).alternative, written, is_translated=False)
+        untranslated = Meaning(scene_of(name).alternative, written, fonts, is_translated=False)
         if tag.partition("-")[0] == written.partition("-")[0] and tag == self.library.source_locale:
-            return Meaning(scene_of(name).alternative, tag, is_translated=True)
+            return Meaning(scene_of(name).alternative, tag, fonts, is_translated=True)
         if tag == self.library.source_locale:
             return untranslated
         try:
-            return Meaning(self.wording.content(f"picture/{name}"), tag, is_translated=True)
+            return Meaning(self.wording.content(f"picture/{name}"), tag, fonts, is_translated=True)
         except MissingMessageError:
             return untranslated

@@ -179,7 +179,7 @@ def _draw_name(canvas: Canvas, context: PictureContext, cell: _Cell, meaning: Me
                 word, left, width, cell.y + height / 2, points, "control", canvas.face(700), align="center"
             )
     name = context.wording.code(cell.name)
-    face = Face(context.source.tag, context.source.script, 400)
+    face = Face.of(context.source, 400)
     canvas.text(
         name, x, cell.y + 5.0, room, 8, "scene-name", face, floor=7, lines=1, colour=canvas.style.ink_2
     )

@@ -70,7 +70,7 @@ def _draw_rule(canvas: Canvas, context: PictureContext, number: int, rule: str, 
             text = wording.fixed(f"trial-guide-{rule}")
             y = canvas.text(text, x, y, width, _POINTS, "rule", face, floor=10, lines=3)
             if code:
-                face = Face(context.source.tag, context.source.script, 600)
+                face = Face.of(context.source, 600)
                 y = canvas.text(wording.code(code), x, y + 1.4, width, 11, "code", face, floor=8, lines=1)
     return y
 

@@ -114,7 +114,7 @@ def _draw_categories(canvas: Canvas, context: PictureContext, y: float) -> None:
             wording.fixed("trial-how-to-rate"), MARGIN, y, width, 11, "zone", canvas.face(700), lines=1
         )
     y += 1.4
-    code_face = Face(context.source.tag, context.source.script, 700)
+    code_face = Face.of(context.source, 700)
     for category in Category:
         with canvas.artefact():
             canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.25))
@@ -190,7 +190,7 @@ def _draw_meaning(
 ) -> None:
     """Name, marks, and the sentence of the picture."""
     meaning, wording = context.meaning(row.name), context.wording
-    face = Face(context.source.tag, context.source.script, 400)
+    face = Face.of(context.source, 400)
     bottom = canvas.text(
         wording.code(row.name), x, y + 1.2, width, 7, "scene-name", face, lines=1, colour=canvas.style.ink_2
     )

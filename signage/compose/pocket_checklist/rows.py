@@ -75,7 +75,7 @@ def phase_title(context: SheetContext, phase: Phase) -> str:
 
 def zone_face(context: SheetContext) -> Face:
     """The face of the names of zones."""
-    return Face(context.wording.tag, context.wording.script, 700, leading=1.08)
+    return Face.of(context.wording, 700, leading=1.08)
 
 
 def zone_fit(context: SheetContext, zone: str, name: str, width: float) -> Fitted:
@@ -96,7 +96,7 @@ def row_face(context: SheetContext, numbered: NumberedStep) -> Face:
     """Rubbing hands between two acts is lighter than the acts."""
     wording = context.wording
     leading = 1.08 if wording.script == "Latn" else 1.14
-    return Face(wording.tag, wording.script, 400 if _is_rub(numbered) else 600, leading=leading)
+    return Face.of(wording, 400 if _is_rub(numbered) else 600, leading=leading)
 
 
 def _is_rub(numbered: NumberedStep) -> bool:
@@ -110,11 +110,11 @@ def time_of(context: SheetContext, step: Step) -> str | None:
 
 
 def _time_face(context: SheetContext) -> Face:
-    return Face(context.wording.tag, context.wording.script, 600)
+    return Face.of(context.wording, 600)
 
 
 def _name_face(context: SheetContext) -> Face:
-    return Face(context.wording.tag, context.wording.script, leading=1.0)
+    return Face.of(context.wording, leading=1.0)
 
 
 def words_width(context: SheetContext, step: Step, width: float) -> float:

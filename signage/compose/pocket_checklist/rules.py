@@ -155,7 +155,7 @@ def _blocks(context: SheetContext, width: float, points: float, *, with_cautions
 
 
 def _face(context: SheetContext, weight: int) -> Face:
-    return Face(context.wording.tag, context.wording.script, weight)
+    return Face.of(context.wording, weight)
 
 
 def _rule(

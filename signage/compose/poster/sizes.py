@@ -56,8 +56,7 @@ class _Faces:
 
     @classmethod
     def of(cls, wording: Wording) -> _Faces:
-        tag, script = wording.tag, wording.script
-        return cls(Face(tag, script, 700), Face(tag, script, is_body=True), Face(tag, script, 600))
+        return cls(Face.of(wording, 700), Face.of(wording, is_body=True), Face.of(wording, 600))
 
 
 def small_text_width(card: float, height: float, scale: float) -> float:
@@ -67,7 +66,7 @@ def small_text_width(card: float, height: float, scale: float) -> float:
 
 def note_face(wording: Wording) -> Face:
     """The face of notes."""
-    return Face(wording.tag, wording.script, is_body=True, leading=1.2 if wording.script == "Latn" else None)
+    return Face.of(wording, is_body=True, leading=1.2 if wording.script == "Latn" else None)
 
 
 class SizeFinder:

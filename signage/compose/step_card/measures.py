@@ -150,7 +150,7 @@ def card_set(
     wording = context.wording
     inner = width - 2 * MARGIN
     texts = [wording.step_text(context.protocol, numbered.step, "text") or "" for *_, numbered in steps]
-    points, lines = _headlines(texts, Face(wording.tag, wording.script, 700), inner)
+    points, lines = _headlines(texts, Face.of(wording, 700), inner)
     side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for *_, numbered in steps))
     draft = draft_sentence(context)
     draft_height = fit_draft(context, draft, inner).height + 1.2 if draft else 0.0
@@ -166,7 +166,7 @@ def card_set(
             break
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
-    zone = _zone_name(zones, Face(wording.tag, wording.script, 600), inner - RAIL - 1 - picture)
+    zone = _zone_name(zones, Face.of(wording, 600), inner - RAIL - 1 - picture)
     critical = _critical_word(context, inner - RAIL - 1 - picture)
     number = _number_block(zone, critical.height + 1.4, picture)
     if number.tag_x >= _BESIDE:
@@ -188,7 +188,7 @@ def _words_height(
     """What all words of a step need, its detail at a size; a very long one may be smaller."""
     wording, protocol, step = context.wording, context.protocol, numbered.step
     headline = wording.step_text(protocol, step, "text") or ""
-    face = Face(wording.tag, wording.script, 700)
+    face = Face.of(wording, 700)
     height = fit(headline, face, points, points, Room(width, lines=lines)).measured.height
     detail = wording.step_text(protocol, step, "detail")
     if detail:
@@ -204,7 +204,7 @@ def _words_height(
 
 def detail_face(context: SheetContext) -> Face:
     """The face of details."""
-    return Face(context.wording.tag, context.wording.script, is_body=True)
+    return Face.of(context.wording, is_body=True)
 
 
 def fit_detail(context: SheetContext, text: str, width: float, height: float | None, points: float) -> Fitted:
@@ -237,7 +237,7 @@ class RuledRow:
 def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> list[RuledRow]:
     """Reason and caution of a step, where it has them, and the rule that stops all steps of its phase."""
     wording, protocol = context.wording, context.protocol
-    label_face = Face(wording.tag, wording.script, 700)
+    label_face = Face.of(wording, 700)
     widths = [line_width(wording.fixed(name), label_face, 9.5) for name in LABELS]
     label = min(max(17.5, *(each + 2.5 for each in widths)), width * 0.35)
     texts: list[tuple[str, str, str, str | None]] = [
@@ -276,7 +276,7 @@ def most_lines(field: str) -> int:
 
 def row_face(context: SheetContext, field: str) -> Face:
     """Cautions and rules are heavier than a reason."""
-    return Face(context.wording.tag, context.wording.script, 400 if field == "why" else 600)
+    return Face.of(context.wording, 400 if field == "why" else 600)
 
 
 def _headlines(texts: Sequence[str], face: Face, width: float) -> tuple[float, int]:
@@ -303,7 +303,7 @@ def _zone_name(names: Sequence[str], face: Face, width: float) -> ZoneName:
 
 def _critical_word(context: SheetContext, column: float) -> CriticalWord:
     """On one line under the block, else in the column, on two lines where it must be."""
-    face = Face(context.wording.tag, context.wording.script, 700)
+    face = Face.of(context.wording, 700)
     word = context.wording.fixed("critical")
     for width, lines in ((_UNDER_BLOCK, 1), (column, 1), (column, 3)):
         found = fit(word, face, 9, 7, Room(width, lines=lines))
@@ -358,14 +358,14 @@ def fit_draft(context: SheetContext, sentence: str, width: float) -> SetText:
 
 def draft_face(context: SheetContext) -> Face:
     """The face of the draft sentence."""
-    return Face(context.wording.tag, context.wording.script, 600)
+    return Face.of(context.wording, 600)
 
 
 def card_lines(context: SheetContext, phase: str, card: str, width: float) -> list[str]:
     """Control text in as few lines as its items fit."""
     revision, page, owner, review = parts.control_lines(context, card)
     code = context.wording.code(f"{context.protocol.code}-{phase}")
-    face = Face(context.wording.tag, context.wording.script)
+    face = Face.of(context.wording)
     return parts.packed((code, revision, page, owner, review), face, CONTROL_POINTS, width)
 
 
@@ -375,7 +375,7 @@ def _control_height(context: SheetContext, phase: str, card: str, width: float) 
     policy = fit(
         wording.fixed("local-policy"), draft_face(context), 8.6, 7.5, Room(width, lines=POLICY_LINES)
     ).measured.height
-    face = Face(wording.tag, wording.script)
+    face = Face.of(wording)
     lines = card_lines(context, phase, card, width)
     heights = [measure(line, face, CONTROL_POINTS, width).height + 0.6 for line in lines]
     return POLICY_TOP + policy + sum(heights) + _RULER_AIR + parts.RULER_HEIGHT + 0.2

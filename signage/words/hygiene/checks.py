@@ -7,6 +7,7 @@ import unicodedata
 from collections.abc import Iterator
 
 from signage.ground.quotation import quoted
+from signage.text.font_set import FontSet
 from signage.words.hygiene.drawn_signs import faults_of_shaping
 from signage.words.hygiene.joiners import misplaced
 from signage.words.hygiene.letters import faults_of_letters
@@ -53,7 +54,7 @@ _QUOTES = {
 }  # fmt: skip
 
 
-def faults_of_text(text: str, tag: str, source: str | None = None) -> Iterator[Fault]:
+def faults_of_text(text: str, tag: str, fonts: FontSet, source: str | None = None) -> Iterator[Fault]:
     """All faults of clean text in one text of a language; ``source`` is None where it is a source text.
 
     Rules WD-21 to WD-34, WD-37 and WD-38. What the source holds too is not held against a translation.
@@ -67,7 +68,7 @@ def faults_of_text(text: str, tag: str, source: str | None = None) -> Iterator[F
     letters = tuple(faults_of_letters(text, tag))
     yield from letters
     if all(code != "WD-32" for code, _ in letters):
-        yield from faults_of_shaping(text, tag)
+        yield from faults_of_shaping(text, tag, fonts)
 
 
 def _faults_of_characters(text: str, source: str | None, tag: str) -> Iterator[Fault]:

@@ -6,6 +6,7 @@ import unicodedata
 from collections.abc import Iterator
 
 from signage.ground.errors import MissingFromMachineError, RefusedError
+from signage.text.font_set import FontSet
 from signage.text.fonts import face
 from signage.text.paragraph import Paragraph, shape_paragraph
 from signage.words.hygiene.unseen import is_unseen
@@ -20,7 +21,7 @@ _ONE_VOWEL_A_LETTER = ("DEVANAGARI", "BENGALI", "GUJARATI", "GURMUKHI", "ORIYA")
 (Unicode, chapter 12); shapers set two of them without a word."""
 
 
-def faults_of_shaping(text: str, tag: str) -> Iterator[Fault]:
+def faults_of_shaping(text: str, tag: str, fonts: FontSet) -> Iterator[Fault]:
     """Rules WD-30 and WD-37, in the fonts that the sheets are set in.
 
     A shaper puts a dotted circle under a sign that has no letter (OpenType, shaping of Indic and complex
@@ -30,7 +31,7 @@ def faults_of_shaping(text: str, tag: str) -> Iterator[Fault]:
     if bare.isascii():
         return
     try:
-        paragraph = shape_paragraph(bare, tag, _NORMAL_WEIGHT)
+        paragraph = shape_paragraph(bare, tag, _NORMAL_WEIGHT, fonts)
     except (MissingFromMachineError, RefusedError):
         paragraph = None
     lonely = _mark_without_letter(bare)

@@ -7,7 +7,6 @@ from signage.check.sheet_rules.control_text import RULE
 from signage.drawing.marks import TextMark
 from signage.model.mark import Mark
 from signage.produce.requests import SheetRequest, compose_request
-from signage.project import Project
 
 
 def test_a_sheet_without_its_revision_code_is_found():
@@ -24,7 +23,7 @@ def test_a_proof_names_the_gap_in_place_of_owner_and_date():
     project = demo.project()
     own = project.library.locales["fr"]
     library = replace(project.library, locales={**project.library.locales, "ha": replace(own, tag="ha")})
-    bare = Project(library, project.content, project.locales, project.own_pictures)
+    bare = replace(project, library=library)
     request = SheetRequest("chair-turnaround", "ha", "step-cards", "", "A6")
     sheet = compose_request(bare, request, Mark.PROOF)
     context = bare.context(library.protocols["chair-turnaround"], "ha", mark=Mark.PROOF)

@@ -10,8 +10,10 @@ from signage.compose.typesetting import (
     measure,
     sizes_down,
 )
+from signage.text.font_set import BUNDLED_FONTS
 
-BOLD = Face("en", "Latn", 700)
+BOLD = Face("en", "Latn", BUNDLED_FONTS, 700)
+ARABIC = Face("ar", "Arab", BUNDLED_FONTS, 700)
 
 
 def test_sizes_fall_in_half_points_and_end_at_the_floor():
@@ -63,7 +65,9 @@ def test_one_size_serves_all_texts_of_a_role():
     assert fit(texts[1], BOLD, size + 0.5, size + 0.5, room).excess > 0
 
 
-@pytest.mark.parametrize(("text", "face"), [("Take off", BOLD), ("اخلع", Face("ar", "Arab", 700))])
+@pytest.mark.parametrize(
+    ("text", "face"), [("Take off", BOLD), ("اخلع", Face("ar", "Arab", BUNDLED_FONTS, 700))]
+)
 def test_ink_is_fitted_to_a_height(text, face):
     fitted = fit_ink(text, face, 60, 20, 1000, 9.0)
     line = fitted.measured.lines[0]

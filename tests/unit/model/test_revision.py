@@ -5,14 +5,13 @@ from dataclasses import replace
 import demo
 
 from signage.model.library import Printer
-from signage.project import Project
 
 P1 = "layered-protection"
 
 
 def code(library, tag="en", protocol=P1, project=None):
     project = project or demo.project()
-    changed = Project(library, project.content, project.locales, project.own_pictures)
+    changed = replace(project, library=library)
     return changed.revision(library.protocols[protocol], tag).split("-")
 
 
@@ -73,7 +72,7 @@ def test_a_corrected_translation_changes_the_second_part_of_its_own_sheets_only(
     text = catalogue.read_text(encoding="utf-8")
     start = text.index('msgstr "', text.index(f'msgctxt "{P1}/apron-off/detail"')) + len('msgstr "')
     catalogue.write_text(f"{text[:start]}Puis {text[start:]}", encoding="utf-8")
-    corrected = Project(project.library, project.content, tmp_path / "locales", project.own_pictures)
+    corrected = replace(project, locales=tmp_path / "locales")
     for tag in ("en", "ar", "fr", "hi"):
         for name, protocol in project.library.protocols.items():
             before = project.revision(protocol, tag).split("-")

@@ -17,7 +17,6 @@ from signage.model.mark import Mark
 from signage.produce.draw import Drawn, Refused, composed_as, draw_job, jobs_for
 from signage.produce.release import Releases
 from signage.produce.requests import SheetRequest, Wanted, requests_for
-from signage.project import Project
 
 DAY = date(2026, 11, 28)
 P1 = "layered-protection"
@@ -32,7 +31,7 @@ def job(project, request, **options):
 
 def project_with(**values):
     own = demo.project()
-    return Project(replace(own.library, **values), own.content, own.locales, own.own_pictures)
+    return replace(own, library=replace(own.library, **values))
 
 
 @pytest.fixture(scope="module")
@@ -54,7 +53,7 @@ def mistranslated(tmp_path_factory):
     start = text.index('msgstr "', text.index(f'msgctxt "{P1}/outer-gloves-off/text"'))
     end = text.index("\n", start)
     catalogue.write_text(text[:start] + 'msgstr "Retirer le tablier"' + text[end:], encoding="utf-8")
-    return Project(own.library, own.content, locales, own.own_pictures)
+    return replace(own, locales=locales)
 
 
 def test_an_order_that_can_hurt_is_refused_with_its_place_in_every_language(unsafe, tmp_path):

@@ -10,7 +10,7 @@ from demo import LANGUAGES, project, sheet
 from signage.pages.link_check import payloads_of
 from signage.produce.links import payloads_for, training_problems
 from signage.produce.requests import Wanted, requests_for
-from signage.project import Project
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.coverage import coverage_problems
 
 DAY = date(2026, 11, 28)
@@ -19,7 +19,7 @@ DAY = date(2026, 11, 28)
 def changed(**values):
     """The demo with other values of its library."""
     demo = project()
-    return Project(replace(demo.library, **values), demo.content, demo.locales, demo.own_pictures)
+    return replace(demo, library=replace(demo.library, **values))
 
 
 def test_the_demo_has_a_page_for_every_code_in_every_language():
@@ -93,8 +93,8 @@ def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_pa
     catalogue.write_text(
         text.replace('msgstr "Attendre {time}"', 'msgstr "Attendre {bin}"'), encoding="utf-8"
     )
-    broken = Project(demo.library, demo.content, locales, demo.own_pictures)
-    words = coverage_problems(broken.library, broken.messages, locales)
+    broken = replace(demo, locales=locales)
+    words = coverage_problems(broken.library, broken.messages, locales, BUNDLED_FONTS)
     assert {(problem.code, problem.locale) for problem in words if problem.locale == "fr"} == {("WD-6", "fr")}
     assert training_problems(broken, requests_for(broken, Wanted(locales=("en",))), DAY) == []
     assert training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))), DAY)

@@ -10,7 +10,6 @@ from signage.ground.errors import RefusedError
 from signage.ground.made_files import take_away
 from signage.pages.address import FILE_LIST
 from signage.produce.publish import _listed, publication_of, write_site
-from signage.project import Project
 
 DAY = date(2026, 11, 26)
 
@@ -31,7 +30,7 @@ def test_a_protocol_with_a_gap_has_no_pages_in_that_language_and_the_gap_is_name
     context = 'msgctxt "clean-hands/title"'
     start = text.index('msgstr "', text.index(context))
     catalogue.write_text(text[:start] + 'msgstr ""' + text[text.index("\n", start) :], encoding="utf-8")
-    changed = Project(project().library, project().content, locales)
+    changed = replace(project(), locales=locales)
     made, (left_out,) = publication_of(changed, DAY, ("en", "fr"))
     assert list(made.words) == ["en", "fr"]
     assert (left_out.locale, left_out.protocol) == ("fr", project().library.protocols["clean-hands"].code)
@@ -45,7 +44,7 @@ def test_an_order_that_can_hurt_is_taught_on_no_page():
     library = project().library
     unsafe = without_steps(library.protocols["layered-protection"], "rub-after-outer")
     changed = replace(library, protocols={**library.protocols, unsafe.id: unsafe})
-    made, refused = publication_of(Project(changed, project().content, project().locales), DAY, ("en", "ar"))
+    made, refused = publication_of(replace(project(), library=changed), DAY, ("en", "ar"))
     assert {(each.locale, each.protocol) for each in refused} == {("en", "P1"), ("ar", "P1")}
     assert all("HH-1" in " ".join(each.reasons) for each in refused)
     assert unsafe.id not in {each.id for each in made.protocols()}
@@ -56,7 +55,7 @@ def test_no_language_at_all_is_refused():
         publication_of(project(), DAY, ("bn",))
     library = project().library
     unsafe = without_steps(library.protocols["layered-protection"], "rub-after-outer")
-    changed = Project(replace(library, protocols={unsafe.id: unsafe}), project().content, project().locales)
+    changed = replace(project(), library=replace(library, protocols={unsafe.id: unsafe}))
     with pytest.raises(RefusedError) as refused:
         publication_of(changed, DAY, ("en", "ar"))
     lines = str(refused.value).splitlines()

@@ -9,7 +9,6 @@ import demo
 from signage.model.mark import Mark
 from signage.model.waiver import Waiver
 from signage.produce.release import Releases
-from signage.project import Project
 
 DAY = date(2026, 11, 28)
 P1 = "layered-protection"
@@ -17,7 +16,7 @@ P1 = "layered-protection"
 
 def releases(day=DAY, **values):
     own = demo.project()
-    return Releases(Project(replace(own.library, **values), own.content, own.locales, own.own_pictures), day)
+    return Releases(replace(own, library=replace(own.library, **values)), day)
 
 
 def codes(release):
@@ -59,7 +58,7 @@ def test_a_file_that_cannot_be_read_refuses_its_language_and_no_other(tmp_path):
     locales = tmp_path / "locales"
     shutil.copytree(own.locales, locales)
     (locales / "fr" / "LC_MESSAGES" / "content.po").write_bytes(b"\xff\xfem\x00s\x00g\x00")
-    made = Releases(Project(own.library, own.content, locales, own.own_pictures), DAY)
+    made = Releases(replace(own, locales=locales), DAY)
     decision = made.of(P1, "fr").decision
     assert (decision.mark, decision.on_request) == (Mark.REFUSED, Mark.REFUSED)
     assert "content.po" in str(decision.reasons[0])
@@ -75,11 +74,7 @@ def test_a_lost_placeholder_is_told_at_its_entry(tmp_path):
     entry = text.index('msgctxt "chair-turnaround/dirty-chair-wet/text"')
     start = text.index("{time}", text.index("msgstr", entry))
     catalogue.write_text(text[:start] + text[start + len("{time}") :], encoding="utf-8")
-    decision = (
-        Releases(Project(own.library, own.content, locales, own.own_pictures), DAY)
-        .of("chair-turnaround", "fr")
-        .decision
-    )
+    decision = Releases(replace(own, locales=locales), DAY).of("chair-turnaround", "fr").decision
     assert (decision.mark, decision.on_request) == (Mark.REFUSED, Mark.PROOF)
     line = text[:entry].count("\n") + 1
     (reason,) = map(str, decision.reasons)

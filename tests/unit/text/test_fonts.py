@@ -5,19 +5,13 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from text_samples import shape_paragraph
 
 from signage.ground.errors import MissingFromMachineError, UnreadableInputError, WrongUsageError
 from signage.ground.glyphs import FontKey
-from signage.text import fonts
+from signage.text import fonts, paragraph
+from signage.text.font_set import BUNDLED_FONTS, open_font_set
 from signage.text.manifest import FILE_BY_NAME, FONT_FILES, NOTO_CJK
-from signage.text.paragraph import shape_paragraph
-
-
-@pytest.fixture
-def no_added_fonts():
-    fonts.forget_added_fonts()
-    yield
-    fonts.forget_added_fonts()
 
 
 @pytest.fixture
@@ -26,11 +20,15 @@ def changed_manifest(monkeypatch):
 
     def change(name, **values):
         monkeypatch.setitem(FILE_BY_NAME, name, replace(FILE_BY_NAME[name], **values))
-        fonts.forget_added_fonts()
+        forget()
+
+    def forget():
+        for remembered in (fonts.face, fonts._opened_bundled, fonts._checked_path):
+            remembered.cache_clear()
 
     yield change
     monkeypatch.undo()
-    fonts.forget_added_fonts()
+    forget()
 
 
 @pytest.fixture
@@ -94,30 +92,40 @@ def test_a_face_covers_what_harfbuzz_can_compose_or_substitute():
     assert not latin.covers("ก")
 
 
-def test_fonts_of_the_content_join_the_end_of_the_chain(tmp_path, emoji_font, no_added_fonts):
-    before = shape_paragraph("Wash 🧼", "en", 400)
-    assert [glyph.character for glyph in before.missing] == ["🧼"]
+def test_fonts_of_a_library_are_tried_last_and_by_this_library_alone(tmp_path, emoji_font):
     shutil.copy(emoji_font, tmp_path / "Soap.ttf")
-    assert fonts.add_font_folder(tmp_path) == ("Soap.ttf",)
-    after = shape_paragraph("Wash 🧼", "en", 400)
-    assert after.missing == ()
-    assert [shaped.item.font.file for shaped in after.items] == ["NotoSans[wght].ttf", "Soap.ttf"]
-    assert fonts.fallback_chain()[-1] == "Soap.ttf"
+    own = open_font_set(tmp_path)
+    set_in_own = paragraph.shape_paragraph("Wash 🧼", "en", 400, own)
+    assert set_in_own.missing == ()
+    assert [shaped.item.font.file for shaped in set_in_own.items] == ["NotoSans[wght].ttf", "Soap.ttf"]
+    assert own.fallback_fonts(400)[-1].file == "Soap.ttf"
+    assert [glyph.character for glyph in shape_paragraph("Wash 🧼", "en", 400).missing] == ["🧼"]
 
 
-def test_adding_a_folder_twice_or_one_that_is_absent_changes_nothing(tmp_path, emoji_font, no_added_fonts):
-    shutil.copy(emoji_font, tmp_path / "Soap.ttf")
-    fonts.add_font_folder(tmp_path)
-    fonts.add_font_folder(tmp_path)
-    fonts.add_font_folder(tmp_path / "absent")
-    assert fonts.fallback_chain().count("Soap.ttf") == 1
+def test_a_set_is_known_by_what_its_files_hold(tmp_path, emoji_font):
+    for folder in ("here", "there"):
+        (tmp_path / folder).mkdir()
+        shutil.copy(emoji_font, tmp_path / folder / "Soap.ttf")
+    assert open_font_set(tmp_path / "here") == open_font_set(tmp_path / "there")
+    shutil.copy(emoji_font.with_name("NotoSansSymbols[wght].ttf"), tmp_path / "there" / "Soap.ttf")
+    assert open_font_set(tmp_path / "here") != open_font_set(tmp_path / "there")
+    assert open_font_set(tmp_path / "absent") == BUNDLED_FONTS
 
 
-def test_faulty_fonts_of_the_content_are_gathered(tmp_path, emoji_font, no_added_fonts):
+def test_a_font_that_changes_after_its_library_was_opened_is_not_set(tmp_path, emoji_font):
+    file = tmp_path / "Soap.ttf"
+    file.write_bytes(emoji_font.read_bytes() + b"\0" * 4)
+    own = open_font_set(tmp_path)
+    shutil.copy(emoji_font, file)
+    with pytest.raises(MissingFromMachineError, match=r"Soap\.ttf has changed"):
+        paragraph.shape_paragraph("Wash 🧼", "en", 400, own)
+
+
+def test_faulty_fonts_of_the_content_are_gathered(tmp_path, emoji_font):
     Path(tmp_path / "broken.ttf").write_bytes(b"not a font at all")
     shutil.copy(emoji_font, tmp_path / "NotoSans[wght].ttf")
     with pytest.raises(UnreadableInputError) as error:
-        fonts.add_font_folder(tmp_path)
+        open_font_set(tmp_path)
     messages = [problem.message for problem in error.value.problems]
     assert len(messages) == 2
     assert "same file name" in messages[0]

@@ -1,10 +1,10 @@
 """Direction overrides can make a code read differently from what is stored: refused."""
 
 import pytest
+from text_samples import shape_paragraph
 
 from signage.ground.errors import RefusedError
 from signage.text.forbidden import find_forbidden
-from signage.text.paragraph import shape_paragraph
 
 
 @pytest.mark.parametrize("code", range(0x202A, 0x202F))

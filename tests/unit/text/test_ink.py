@@ -3,10 +3,10 @@
 import pytest
 from fontTools.pens.boundsPen import BoundsPen
 from fontTools.ttLib import TTFont
+from text_samples import shape_paragraph
 
 from signage.text.fonts import font_for, font_path
 from signage.text.ink import ink_box
-from signage.text.paragraph import shape_paragraph
 
 
 def line_of(text, language):

@@ -1,8 +1,9 @@
 """Texts are cut where script, direction or font changes, and nowhere else."""
 
 import pytest
+from text_samples import itemize
 
-from signage.text.itemize import itemize, script_of_character
+from signage.text.itemize import script_of_character
 
 
 def cut(text, language, base_level=0):

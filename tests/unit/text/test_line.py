@@ -1,9 +1,9 @@
 """A line in visual order, its blanks outside its width, its soft hyphen shown."""
 
 import pytest
+from text_samples import shape_paragraph
 
 from signage.text.fonts import face
-from signage.text.paragraph import shape_paragraph
 
 UNLIMITED = 1000.0
 

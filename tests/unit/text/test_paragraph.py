@@ -2,8 +2,9 @@
 
 import pytest
 from samples import SAMPLES
+from text_samples import shape_paragraph
 
-from signage.text.paragraph import MissingGlyph, shape_paragraph
+from signage.text.paragraph import MissingGlyph
 
 
 def texts(text, language, width, balanced=False):

@@ -1,8 +1,8 @@
 """Glyphs of items: clusters, joining across their ends, and safe places to cut."""
 
 import pytest
+from text_samples import itemize
 
-from signage.text.itemize import itemize
 from signage.text.shape import shape_item
 
 

@@ -2,8 +2,7 @@
 
 import pytest
 from samples import SAMPLES
-
-from signage.text.paragraph import shape_paragraph
+from text_samples import shape_paragraph
 
 SENTENCE = "Wash your hands with soap and water before you close the door of the room"
 

@@ -6,6 +6,7 @@ import pytest
 from word_samples import build_library
 
 from signage.model.messages import library_messages
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
 from signage.words.po.reader import read_catalogue_file
 from signage.words.update import update, write_changes
@@ -51,7 +52,7 @@ def test_a_new_id_of_step_or_protocol_loses_no_translation(library, locales, fre
     new = entries["/".join(change.get(part, part) for part in ("off", "rub", "text"))]
     assert new.marks.checked is None
     assert any("was checked: b" in comment for comment in new.comments)
-    wording = open_wording(other, library_messages(other), locales, "fr")
+    wording = open_wording(other, library_messages(other), locales, "fr", BUNDLED_FONTS)
     with pytest.raises(MissingMessageError, match="doubtful"):
         wording.content(new.context)
     assert run_update(other, locales) == 0

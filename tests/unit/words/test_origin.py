@@ -1,5 +1,6 @@
 """A line on a sheet leads back to the text that it was made from."""
 
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.origin import TextOrigins
 from signage.words.wording import open_wording
 
@@ -29,7 +30,7 @@ def test_a_line_is_found_with_values_ties_and_isolates_in_it():
 
 def test_a_text_is_mended_where_it_stands(library, messages, locales, french, rewrite):
     rewrite({"off/rub/text": None})
-    wording = open_wording(library, messages, locales, "fr")
+    wording = open_wording(library, messages, locales, "fr", BUNDLED_FONTS)
     catalogue = locales / "fr" / "LC_MESSAGES" / "content.po"
     lines = catalogue.read_text(encoding="utf-8").splitlines()
     place = wording.place_of("off/apron-off/text")
@@ -37,6 +38,6 @@ def test_a_text_is_mended_where_it_stands(library, messages, locales, french, re
     assert lines[place.line - 1] == 'msgctxt "off/apron-off/text"'
     assert (wording.place_of("off/rub/text").path, wording.place_of("off/rub/text").line) == (place.path, 0)
     assert not wording.place_of("off/nothing/text").path
-    source = open_wording(library, messages, locales, "en")
+    source = open_wording(library, messages, locales, "en", BUNDLED_FONTS)
     assert source.place_of("library/name") == library.at("name")
     assert not source.place_of("interface/stop").path

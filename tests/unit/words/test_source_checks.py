@@ -5,6 +5,7 @@ from dataclasses import replace
 import demo
 
 from signage.model.messages import library_messages
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.coverage import locale_problems
 
 RULES = {"WD-36", "WD-57", "WD-58", "WD-59", "WD-60"}
@@ -19,7 +20,7 @@ def told(protocol, **changes):
     )
     protocols = {**project.library.protocols, protocol: replace(old, phases=phases)}
     library = replace(project.library, protocols=protocols)
-    found = locale_problems(library, library_messages(library), project.locales, "en")
+    found = locale_problems(library, library_messages(library), project.locales, "en", BUNDLED_FONTS)
     return {(problem.code, problem.step) for problem in found if problem.code in RULES}
 
 

@@ -5,6 +5,7 @@ from word_samples import build_library
 
 from signage.ground.language import is_right_to_left
 from signage.model.messages import library_messages
+from signage.text.font_set import BUNDLED_FONTS
 from signage.text.fonts import face, font_for
 from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.placeholders import placeholder_names
@@ -60,7 +61,7 @@ def test_the_fonts_have_every_letter(tag, scripts):
 @pytest.mark.parametrize("tag", list(STAND_INS))
 def test_a_stand_in_needs_no_file_and_leaves_none(tag, tmp_path):
     library = build_library()
-    wording = open_wording(library, library_messages(library), tmp_path, tag)
+    wording = open_wording(library, library_messages(library), tmp_path, tag, BUNDLED_FONTS)
     protocol = library.protocols["off"]
     texts = [wording.step_text(protocol, step, "text") for step in protocol.steps]
     assert wording.gaps == ()

@@ -109,7 +109,7 @@ def test_a_protocol_narrows_the_sheet_down():
 @pytest.mark.parametrize("tag", [*demo.LANGUAGES, "en-XA", "ar-XB"])
 def test_the_sheet_holds_what_every_sheet_must(tag, paper):
     sheet = picture_sheet("pictures", tag, paper=paper)
-    assert reasons_not_to_print(sheet) == ()
+    assert reasons_not_to_print(sheet, demo.project().wording(tag)) == ()
     assert problems_of(sheet, *GENERAL_RULES) == []
 
 

@@ -160,5 +160,5 @@ def test_on_a_copier_the_trial_tests_what_the_copier_prints():
 @pytest.mark.parametrize("tag", [*demo.LANGUAGES, "en-XA", "ar-XB"])
 def test_the_document_holds_what_every_sheet_must(tag, paper):
     sheet = trial(tag, paper=paper)
-    assert reasons_not_to_print(sheet) == ()
+    assert reasons_not_to_print(sheet, demo.project().wording(tag)) == ()
     assert problems_of(sheet, *GENERAL_RULES) == []

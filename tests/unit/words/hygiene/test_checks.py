@@ -1,5 +1,6 @@
 """Texts that are clean and texts that are not, by the rules WD-21 to WD-38, as translation and as source."""
 
+from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import Entry
 from signage.words.entry_checks import faults_of_source, faults_of_translation
 from signage.words.hygiene.letters import faults_of_letters
@@ -180,7 +181,7 @@ is the spelling that checks tend to take for a fault: joiners, points, accents, 
 
 def codes_of(text, tag, source=SOURCE):
     entry = Entry(context="a/b/text", source=source, translation=text)
-    return {code for code, _ in faults_of_translation(entry, tag, "en")}
+    return {code for code, _ in faults_of_translation(entry, tag, "en", BUNDLED_FONTS)}
 
 
 def test_every_rule_finds_its_faults_in_translations():
@@ -211,13 +212,13 @@ def test_source_texts_are_held_to_the_same():
         (code, tag, text)
         for code, cases in SPOILED.items()
         for tag, text in cases
-        if code not in comparing | {code for code, _ in faults_of_source(text, tag)}
+        if code not in comparing | {code for code, _ in faults_of_source(text, tag, BUNDLED_FONTS)}
     ]
     # a break-off and a typed line break are judged by the source text alone
     assert [case for case in missed if case[2] != "Retirer les…"] == []
     for text in ("\u200b\u200b", "\u3000\u00a0", "\u00ad", "\u2060", "\u3164", "\u115f", "\u2800"):
-        assert [code for code, _ in faults_of_source(text, "en")] == ["WD-4"]
-    assert "WD-12" in {code for code, _ in faults_of_source("Put on \u2067the gloves", "en")}
+        assert [code for code, _ in faults_of_source(text, "en", BUNDLED_FONTS)] == ["WD-4"]
+    assert "WD-12" in {code for code, _ in faults_of_source("Put on \u2067the gloves", "en", BUNDLED_FONTS)}
 
 
 def test_what_the_source_holds_is_not_held_against_its_translation():
@@ -233,15 +234,15 @@ def test_a_number_of_any_length_is_only_a_fault():
 
 def test_a_name_may_stay_where_the_translator_says_so():
     entry = Entry(context="library/name", source="Harbour Hospital", translation="Harbour Hospital अस्पताल")
-    assert {code for code, _ in faults_of_translation(entry, "hi", "en")} == {"WD-35"}
+    assert {code for code, _ in faults_of_translation(entry, "hi", "en", BUNDLED_FONTS)} == {"WD-35"}
     named = Entry(
         context="library/name",
         source="Harbour Hospital",
         translation="Harbour Hospital अस्पताल",
         comments=(" same as source",),
     )
-    assert list(faults_of_translation(named, "hi", "en")) == []
-    assert list(faults_of_translation(entry, "hi", "en", {"harbour", "hospital"})) == []
+    assert list(faults_of_translation(named, "hi", "en", BUNDLED_FONTS)) == []
+    assert list(faults_of_translation(entry, "hi", "en", BUNDLED_FONTS, {"harbour", "hospital"})) == []
 
 
 def test_a_single_word_of_the_source_is_betrayed_by_the_other_texts():
@@ -270,5 +271,12 @@ def test_a_word_of_another_script_is_told_whole():
 
 def test_a_language_without_a_font_is_told_by_one_sentence():
     """Of the scripts that CLDR has languages in, Tibetan and N’Ko are in no font of the programme."""
-    assert {tag for tag in ("bo", "nqo") if "no font" in (script_without_font(tag) or "")} == {"bo", "nqo"}
-    assert not [tag for tag in ("ar", "am", "fr", "ka", "prs", "qaa", "ta", "ur") if script_without_font(tag)]
+    assert {tag for tag in ("bo", "nqo") if "no font" in (script_without_font(tag, BUNDLED_FONTS) or "")} == {
+        "bo",
+        "nqo",
+    }
+    assert not [
+        tag
+        for tag in ("ar", "am", "fr", "ka", "prs", "qaa", "ta", "ur")
+        if script_without_font(tag, BUNDLED_FONTS)
+    ]

@@ -1,0 +1,78 @@
+"""The fonts that the texts of a library are set in: those of the manifest, then its own."""
+
+from __future__ import annotations
+
+import hashlib
+from dataclasses import dataclass
+from pathlib import Path
+
+import uharfbuzz
+
+from signage.ground.errors import UnreadableInputError
+from signage.ground.files import read_ordinary
+from signage.ground.glyphs import FontKey, OwnFont
+from signage.ground.place import Place
+from signage.ground.problem import Problem, Severity
+from signage.text.fonts import bundled_fallbacks
+from signage.text.manifest import FILE_BY_NAME
+
+
+@dataclass(frozen=True, slots=True)
+class FontSet:
+    """The bundled fonts and a library's ``own`` ones, which are tried last and in order.
+
+    A value: two libraries with the same files have equal sets, and whatever is remembered under a set holds
+    for all of them.
+    """
+
+    own: tuple[OwnFont, ...] = ()
+
+    def fallback_fonts(self, weight: int) -> tuple[FontKey, ...]:
+        """Fonts to try, in order, for what the font of a script lacks."""
+        return (*bundled_fallbacks(weight), *(FontKey(font.file, weight, font) for font in self.own))
+
+
+BUNDLED_FONTS = FontSet()
+"""The fonts that the programme brings, for a library without fonts of its own."""
+
+
+def open_font_set(folder: Path) -> FontSet:
+    """The bundled fonts and the TrueType files of a folder; a folder that does not exist adds nothing.
+
+    Raises UnreadableInputError with one problem for each file that cannot serve.
+    """
+    problems: list[Problem] = []
+    fonts: list[OwnFont] = []
+    for path in sorted(folder.glob("*.[tToO][tT][fF]")) if folder.is_dir() else []:
+        read = _read(path)
+        if isinstance(read, OwnFont):
+            fonts.append(read)
+            continue
+        problems.append(
+            Problem(
+                code="unusable-font",
+                name="A font of the content cannot be used",
+                severity=Severity.S1,
+                message=f"{path.name}: {read}",
+                hint="Put a TrueType font with its own file name there, or remove the file.",
+                place=Place(str(path)),
+            )
+        )
+    if problems:
+        raise UnreadableInputError(problems)
+    return FontSet(tuple(fonts))
+
+
+def _read(path: Path) -> OwnFont | str:
+    """The font of a file, or why it cannot serve."""
+    if path.name in FILE_BY_NAME:
+        return "a font of the manifest has the same file name"
+    try:
+        data = read_ordinary(path)
+    except OSError as error:
+        return f"it could not be read: {error.strerror or error}"
+    if data[:4] not in {b"\x00\x01\x00\x00", b"true", b"OTTO"}:
+        return "not an OpenType font file"
+    if "glyf" not in uharfbuzz.Face(uharfbuzz.Blob(data)).table_tags:
+        return "the outlines are not TrueType (no glyf table), which embedding needs"
+    return OwnFont(path.name, hashlib.sha256(data).hexdigest(), path)
