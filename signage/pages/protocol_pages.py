@@ -147,7 +147,7 @@ def full_view_page(context: PageContext) -> Page:
         context,
         "full_view.html",
         lambda locale: address.full_view(locale, context.protocol),
-        {"phases": phase_views(context)},
+        {"phases": phase_views(context), "sources": context.protocol.sources},
         title=context.words.fixed("page-full-view"),
     )
 

@@ -146,6 +146,17 @@ def test_next_and_back_walk_through_a_phase():
     assert path == "en/p1/index.html"
 
 
+@pytest.mark.parametrize("tag", LANGUAGES)
+def test_the_whole_protocol_ends_with_its_sources_in_their_own_language(tag):
+    listed = html(f"{tag}/full-view/p1/index.html").split('<ul class="sources')[1].split("</ul>")[0]
+    assert 'lang="en"' in listed
+    assert (
+        "<cite>WHO Guidelines on Hand Hygiene in Health Care</cite>. World Health Organization, 2009."
+        in listed
+    )
+    assert listed.count("<li>") == len(page_context(tag).protocol.sources) == 2
+
+
 def test_every_critical_step_has_its_reason_and_questions_for_the_trainer():
     page = html("en/trainer-notes/p1/index.html")
     context = page_context("en")
