@@ -28,7 +28,6 @@ from signage.ground.geometry import (
     IDENTITY,
     Affine,
     Box,
-    circle,
     polygon,
     rectangle,
     rotation,
@@ -174,12 +173,6 @@ class Canvas:
         """A straight line."""
         path = polygon([(self.left(x0), y0), (self.left(x1), y1)], closed=False)
         self.add(PathMark(path, None, colour or self.style.ink, width, dash, has_butt_caps))
-
-    def disc(
-        self, x: float, y: float, radius: float, fill: Fill | None = None, stroke: str | None = None
-    ) -> None:
-        """A circle about a logical point."""
-        self.add(PathMark(circle(self.left(x), y, radius), fill, stroke, 0.35 if stroke else 0.0))
 
     def picture(
         self,

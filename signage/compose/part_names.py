@@ -7,14 +7,6 @@ import unicodedata
 from signage.drawing.marks import Overflow
 from signage.ground.quotation import quoted
 
-SHEET_NAMES = {
-    "poster": "poster",
-    "step-cards": "step cards",
-    "pocket-checklist": "pocket checklist",
-    "pictures": "sheet of pictures",
-    "picture-trial": "picture trial",
-}
-
 PART_NAMES = {
     "title": "title",
     "over": "line above the title",
@@ -67,11 +59,6 @@ PART_NAMES = {
 def part_name(role: str) -> str:
     """The plain name of a type role, with the role itself where it has none."""
     return PART_NAMES.get(role, role.replace("-", " "))
-
-
-def sheet_name(kind: str) -> str:
-    """The plain name of a kind of sheet."""
-    return SHEET_NAMES.get(kind, kind)
 
 
 def overflow_message(overflow: Overflow) -> str:

@@ -86,11 +86,9 @@ class TextMark:
 class Structure(StrEnum):
     """What a group is in the reading structure of the document (names of ISO 32000 structure types)."""
 
-    PART = "Part"
     SECTION = "Sect"
     HEADING_1 = "H1"
     HEADING_2 = "H2"
-    HEADING_3 = "H3"
     PARAGRAPH = "P"
     LIST = "L"
     ITEM = "LI"

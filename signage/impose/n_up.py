@@ -25,16 +25,6 @@ def four_up(sheet: Sheet, width: float, height: float, paper: str) -> Sheet:
     return replace(sheet, pages=tuple(pages), paper=paper)
 
 
-def back_order(cards: Sequence[int], columns: int, *, flips_long_edge: bool = True) -> list[int]:
-    """The order of backs behind fronts given row by row on an upright page.
-
-    Turning on the long edge swaps columns; turning on the short edge swaps rows.
-    """
-    rows = [list(cards[i : i + columns]) for i in range(0, len(cards), columns)]
-    turned = [row[::-1] for row in rows] if flips_long_edge else rows[::-1]
-    return [card for row in turned for card in row]
-
-
 def _page(cards: Sequence[Page], width: float, height: float, is_right_to_left: bool) -> Page:
     cell_width, cell_height = width / 2, height / 2
     placed: list[Mark] = []

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from urllib.parse import unquote, urlsplit
 
-from signage.drawing.marks import Sheet, groups_of
 from signage.ground.problem import Problem
 from signage.pages import address
 from signage.pages.rules import DEAD_LINK
@@ -22,14 +21,6 @@ class Payload:
     text: str
     sheet: str
     locale: str
-
-
-def payloads_of(sheets: Iterable[Sheet]) -> Iterator[Payload]:
-    """The QR codes of composed sheets."""
-    for sheet in sheets:
-        for page in sheet.pages:
-            for group, _box in groups_of(page, "qr"):
-                yield Payload(group.name, sheet.file_stem, sheet.locale)
 
 
 def link_problems(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -207,8 +207,3 @@ def container_view(context: PageContext, fixture: Fixture) -> ContainerView:
     if not code and fixture.name is not None:
         word = context.words.content(f"ward/{context.ward.id}/fixture/{fixture.id}")
     return ContainerView(container_sign(kind, code, f"{word} {code}".strip()), word)
-
-
-def pictures_of(phases: Iterable[PhaseView]) -> set[PictureKey]:
-    """Every picture that the phases show."""
-    return {step.picture for phase in phases for step in phase.steps}

@@ -35,20 +35,6 @@ def _way(came_from: dict[str, str | None], end: str) -> tuple[str, ...]:
     return tuple(reversed(way))
 
 
-def two_way_doors(ward: Ward) -> tuple[tuple[str, str], ...]:
-    """Pairs of zones of different class that doors join in both directions: worth a look on a floor walk."""
-    ways = {(door.start, door.end) for door in ward.doors if {door.start, door.end} <= set(ward.zones)}
-    return tuple(
-        sorted(
-            (start, end)
-            for start, end in ways
-            if start < end
-            and (end, start) in ways
-            and ward.zones[start].zone_class != ward.zones[end].zone_class
-        )
-    )
-
-
 def look_at_ways(scene: Scene) -> None:
     """Rule ZN-6 for every contaminated zone that this protocol enters, unless kit comes off right there."""
     ward = scene.setting.ward

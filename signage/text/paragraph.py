@@ -51,13 +51,6 @@ class Paragraph:
             (self.measure.width(stretch.start, stretch.end) for stretch in self._stretches), default=0.0
         )
 
-    @property
-    def longest_word(self) -> float:
-        """Width of the widest part that no line break divides."""
-        ends = line_opportunities(self.text, self.language)
-        starts = (0, *ends[:-1])
-        return max((self.measure.width(a, b) for a, b in zip(starts, ends, strict=True)), default=0.0)
-
     def lines(self, width_em: float, *, balanced: bool = True) -> tuple[Line, ...]:
         """The text in lines that are at most ``width_em`` wide; at least one line.
 

@@ -40,12 +40,6 @@ class LevelPattern:
     directions: int
 
     @property
-    def share_of_ink(self) -> float:
-        """How much of the ground the lines cover, between 0 and 1: the shade that the eye sees from afar."""
-        one_direction = self.width / self.distance if self.directions else 0.0
-        return 1 - (1 - one_direction) ** self.directions
-
-    @property
     def lines(self) -> Path:
         """The lines over the whole canvas, the first direction falling, the second rising."""
         right, step = CANVAS.right, self.distance * sqrt(2)

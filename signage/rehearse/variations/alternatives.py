@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections import deque
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from signage.ground.problem import Severity
@@ -132,27 +131,6 @@ def judge_order(
     own, theirs = _earlier_steps(schedule), _earlier_steps(other)
     moved = tuple(name for name in own if name not in judged and own[name] != theirs[name])
     return OrderJudgement(found, moved)
-
-
-def accepted_orders(library: Library, protocol: Protocol, limit: int = 1000) -> Iterator[Schedule]:
-    """Orders without a new S1 or S2 that free swaps lead to, the protocol's own first, at most ``limit``."""
-    judged = set(leave_one_out(library, protocol).load_bearing)
-    setting, start = prepare(library, protocol), schedule_of(protocol)
-    before = {finding.identity for finding in find(setting, start)[0]}
-    seen = {_names(start)}
-    waiting = deque([start])
-    given = 0
-    while waiting and given < limit:
-        schedule = waiting.popleft()
-        given += 1
-        yield schedule
-        for index in range(len(schedule) - 1):
-            other = exchanged(schedule, index)
-            if _names(other) in seen or not set(_names(schedule)[index : index + 2]) <= judged:
-                continue
-            if worst(_new(setting, other, before, ())) not in _COUNTS:
-                seen.add(_names(other))
-                waiting.append(other)
 
 
 def exchanged(schedule: Schedule, index: int) -> Schedule:

@@ -4,107 +4,99 @@ from __future__ import annotations
 
 from signage.words.fixed.page_texts import PAGE_TEXTS
 from signage.words.fixed.text import FixedText
-from signage.words.fixed.text import fixed_text as _fixed
 from signage.words.fixed.trial_texts import TRIAL_TEXTS
 
 __all__ = ["FIXED_TEXTS", "FixedText"]
 
 _TEXTS = (
-    _fixed("draft", "DRAFT", "Mark in a small frame on every sheet that is not approved.", 10),
-    _fixed("draft-sentence", "Draft. Not for clinical use.", "Printed along all four edges.", 40),
-    _fixed(
+    FixedText("draft", "DRAFT", "Mark in a small frame on every sheet that is not approved.", 10),
+    FixedText("draft-sentence", "Draft. Not for clinical use.", "Printed along all four edges.", 40),
+    FixedText(
         "proof",
         "PROOF",
         "Mark in a small frame on a print for proofreading that is known to have faults.",
         10,
     ),
-    _fixed(
+    FixedText(
         "proof-sentence",
         "Proof. Has faults. Not to be posted.",
         "Printed along all four edges of a print for proofreading.",
         44,
     ),
-    _fixed("critical", "Critical", "Mark on a step where a mistake can hurt.", 16),
-    _fixed("stop", "Stop", "Key word of the rule box on taking-off sheets.", 9),
-    _fixed("caution", "Caution", "Key word of the rule box; label on step cards.", 10),
-    _fixed("why", "Why", "Label on step cards, before the reason.", 10),
-    _fixed("bin", "bin", "A waste bin, under its letter.", 10),
-    _fixed("tub", "tub", "A tub with a lid for things that are used again, under its letter.", 10),
-    _fixed("if-soiled", "Only if soiled", "Above the headline of a step that is done only then.", 24),
-    _fixed("if-torn", "Only if torn", "Above the headline of a step that is done only then.", 24),
-    _fixed(
+    FixedText("critical", "Critical", "Mark on a step where a mistake can hurt.", 16),
+    FixedText("stop", "Stop", "Key word of the rule box on taking-off sheets.", 9),
+    FixedText("caution", "Caution", "Key word of the rule box; label on step cards.", 10),
+    FixedText("why", "Why", "Label on step cards, before the reason.", 10),
+    FixedText("bin", "bin", "A waste bin, under its letter.", 10),
+    FixedText("tub", "tub", "A tub with a lid for things that are used again, under its letter.", 10),
+    FixedText("if-soiled", "Only if soiled", "Above the headline of a step that is done only then.", 24),
+    FixedText("if-torn", "Only if torn", "Above the headline of a step that is done only then.", 24),
+    FixedText(
         "movements-together",
         "All movements together: {time}",
         "On cards of hand hygiene; the time that all its movements share.",
         44,
-        "time",
     ),
-    _fixed(
+    FixedText(
         "cautions-elsewhere",
         "Cautions: see poster and step cards.",
         "On the cover of pocket checklists, which leave cautions out.",
         64,
     ),
-    _fixed("rub-outer-gloves", "Rub outer gloves", "Short name of a hand-hygiene step.", 30),
-    _fixed("rub-inner-gloves", "Rub inner gloves", "Short name of a hand-hygiene step.", 30),
-    _fixed("rub-bare-hands", "Rub both hands", "Short name of a hand-hygiene step, skin.", 30),
-    _fixed(
-        "continued", "{zone}, continued", "Head of a zone that began on an earlier row or sheet.", 36, "zone"
-    ),
-    _fixed("every-rub", "Every rub: {time}.", "Note that stands for the time on each rub.", 30, "time"),
-    _fixed("rub-for", "Rub for {time}", "Head over the rubbing movements.", 24, "time"),
-    _fixed(
+    FixedText("rub-outer-gloves", "Rub outer gloves", "Short name of a hand-hygiene step.", 30),
+    FixedText("rub-inner-gloves", "Rub inner gloves", "Short name of a hand-hygiene step.", 30),
+    FixedText("rub-bare-hands", "Rub both hands", "Short name of a hand-hygiene step, skin.", 30),
+    FixedText("continued", "{zone}, continued", "Head of a zone that began on an earlier row or sheet.", 36),
+    FixedText("every-rub", "Every rub: {time}.", "Note that stands for the time on each rub.", 30),
+    FixedText("rub-for", "Rub for {time}", "Head over the rubbing movements.", 24),
+    FixedText(
         "wash-for",
         "Wash for {time}",
         "Head over the movements of washing; the time of the whole.",
         24,
-        "time",
     ),
-    _fixed("owner", "Owner: {role}", "Control text; the role that answers for the sheet.", 44, "role"),
-    _fixed("review-by", "Review by {date}", "Control text.", 34, "date"),
-    _fixed("revision", "Revision {code}", "Control text; the code stays as it is.", 28, "code"),
-    _fixed("page-of", "Page {page} of {pages}", "Control text.", 24, "page", "pages"),
-    _fixed("card-of", "Card {card} of {cards}", "Control text on step cards.", 24, "card", "cards"),
-    _fixed(
+    FixedText("owner", "Owner: {role}", "Control text; the role that answers for the sheet.", 44),
+    FixedText("review-by", "Review by {date}", "Control text.", 34),
+    FixedText("revision", "Revision {code}", "Control text; the code stays as it is.", 28),
+    FixedText("page-of", "Page {page} of {pages}", "Control text.", 24),
+    FixedText("card-of", "Card {card} of {cards}", "Control text on step cards.", 24),
+    FixedText(
         "sheet-of",
         "Sheet {page} of {pages}",
         "In the title band of a poster that needs several sheets.",
         24,
-        "page",
-        "pages",
     ),
-    _fixed(
+    FixedText(
         "ruler",
         "{length}. If this line is not {length} long, do not use the print.",
         "Beside a ruler that proves the print is at full size.",
         70,
-        "length",
     ),
-    _fixed(
+    FixedText(
         "local-policy",
         "Local policy decides. If this sheet and local policy differ, stop and ask.",
         "Caution on every sheet.",
         80,
     ),
-    _fixed(
+    FixedText(
         "memory-aid",
         "Memory aid only. Does not replace training or an observer.",
         "Caution on pocket checklists.",
         64,
     ),
-    _fixed("training-page", "Training page", "Under the QR code.", 24),
-    _fixed("notes", "Notes", "Head of empty lines for the reader's own notes.", 14),
-    _fixed("where-it-goes", "What goes where", "Head of the list of bins and tubs and what each takes.", 26),
-    _fixed(
+    FixedText("training-page", "Training page", "Under the QR code.", 24),
+    FixedText("notes", "Notes", "Head of empty lines for the reader's own notes.", 14),
+    FixedText(
+        "where-it-goes", "What goes where", "Head of the list of bins and tubs and what each takes.", 26
+    ),
+    FixedText(
         "container-takes",
         "{container} takes: {items}",
         "In that list, for a bin or tub that has a name and no letter.",
         44,
-        "container",
-        "items",
     ),
-    _fixed("list-joiner", ", ", "Between the items of a list of things that go into one bin.", 4),
-    _fixed(
+    FixedText("list-joiner", ", ", "Between the items of a list of things that go into one bin.", 4),
+    FixedText(
         "translation-unverified",
         "Translation not verified.",
         "Beside the draft mark on a translated sheet.",

@@ -7,15 +7,9 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class FixedText:
-    """A text that sheets or pages may carry. ``note`` is for translators."""
+    """A text that sheets or pages may carry. ``note`` is for translators, ``budget`` in characters."""
 
     id: str
     source: str
     note: str = ""
     budget: int = 40
-    placeholders: frozenset[str] = frozenset()
-
-
-def fixed_text(id_: str, source: str, note: str = "", budget: int = 40, *placeholders: str) -> FixedText:
-    """A fixed text; the budget is in characters."""
-    return FixedText(id_, source, note, budget, frozenset(placeholders))

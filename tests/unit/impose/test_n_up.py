@@ -1,7 +1,5 @@
-import pytest
-
 from signage.drawing.marks import Group, Page, PathMark, Sheet, walk
-from signage.impose.n_up import back_order, four_up
+from signage.impose.n_up import four_up
 
 
 def cards(count, is_right_to_left=False):
@@ -44,9 +42,3 @@ def test_cut_marks_stand_on_the_two_cuts_and_inside_the_card_margins():
                 min(abs(x - edge) for edge in (0, 105, 210)) < 7
                 or min(abs(y - e) for e in (0, 148.5, 297)) < 7
             )
-
-
-@pytest.mark.parametrize(("flips_long_edge", "expected"), [(True, [2, 1, 4, 3]), (False, [3, 4, 1, 2])])
-def test_backs_lie_behind_their_fronts(flips_long_edge, expected):
-    # long edge: the back of (row, column) goes to (row, C - 1 - column); short edge: to (R - 1 - row, column)
-    assert back_order([1, 2, 3, 4], 2, flips_long_edge=flips_long_edge) == expected

@@ -1,8 +1,9 @@
 import pytest
+from code_samples import payloads_of
 from demo import sheet
 from site_samples import LANGUAGES, site
 
-from signage.pages.link_check import Payload, link_problems, payloads_of
+from signage.pages.link_check import Payload, link_problems
 
 BASE = "http://lantern-bay.internal:8080"
 FILES = {

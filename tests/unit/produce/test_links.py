@@ -5,9 +5,9 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
+from code_samples import payloads_of
 from demo import LANGUAGES, project, sheet
 
-from signage.pages.link_check import payloads_of
 from signage.produce.links import payloads_for, training_problems
 from signage.produce.requests import Wanted, requests_for
 from signage.text.font_set import BUNDLED_FONTS

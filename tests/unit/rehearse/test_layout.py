@@ -7,7 +7,7 @@ from rehearsal_edits import demo_library, found, layered_protection
 
 from signage.ground.place import Place
 from signage.model.library import Door
-from signage.rehearse.layout import two_way_doors, way_round
+from signage.rehearse.layout import way_round
 from signage.rehearse.rehearsal import rehearse
 
 WARD = demo_library().wards["lantern-bay"]
@@ -56,8 +56,3 @@ def test_against_a_one_way_door_the_message_says_so():
     library = replace(demo_library(), wards={WARD.id: turned})
     codes = {(f.code, f.step): f.message for f in rehearse(library, protocol).findings}
     assert "other way only" in codes["ZN-3", "to-dirty-side"]
-
-
-def test_doors_in_both_directions_between_classes_are_listed():
-    ward = with_doors(("room", "anteroom"), ("anteroom", "corridor"))
-    assert set(two_way_doors(ward)) - set(two_way_doors(WARD)) == {("anteroom", "room")}

@@ -66,12 +66,6 @@ def test_the_width_of_a_paragraph_with_forced_breaks_is_that_of_its_widest_line(
     assert paragraph.width == pytest.approx(shape_paragraph("hands and arms", "en", 400).width)
 
 
-def test_the_longest_word_is_the_narrowest_width_without_broken_words():
-    paragraph = shape_paragraph("do decontamination now", "en", 400)
-    assert not any(line.breaks_word for line in paragraph.lines(paragraph.longest_word))
-    assert any(line.breaks_word for line in paragraph.lines(paragraph.longest_word - 0.05))
-
-
 def test_a_word_wider_than_the_line_is_broken_and_says_so():
     paragraph = shape_paragraph("decontamination", "en", 400)
     lines = paragraph.lines(3.0)

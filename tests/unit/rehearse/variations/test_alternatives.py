@@ -1,14 +1,12 @@
 """Steps left out, exchanged and reordered."""
 
 from dataclasses import replace
-from itertools import islice
 
 import pytest
 from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after, without_steps
 
 from signage.ground.problem import Severity
 from signage.rehearse.variations.alternatives import (
-    accepted_orders,
     free_swaps,
     judge_order,
     leave_one_out,
@@ -100,14 +98,6 @@ class TestJudgingAnOrder:
 
 def test_movements_of_a_technique_card_are_never_called_free():
     assert free_swaps(demo_library(), HANDS) == ()
-
-
-def test_accepted_orders_begin_with_the_own_and_are_all_accepted():
-    orders = list(islice(accepted_orders(demo_library(), layered_protection(), limit=12), 12))
-    names = [[step.id for _phase, step in order] for order in orders]
-    assert names[0] == ORDER
-    assert len({tuple(order) for order in names}) == 12
-    assert all(judge_order(demo_library(), layered_protection(), order).is_accepted for order in names)
 
 
 def test_every_critical_step_is_marked_where_policy_says_nothing():
