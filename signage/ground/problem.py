@@ -1,7 +1,9 @@
 """What is wrong, how bad, where, and what to do."""
 
+from collections.abc import Generator, Iterable
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import TypeAlias, TypeVar
 
 from signage.ground.place import NOWHERE, Place
 
@@ -54,3 +56,27 @@ class Problem:
             "text": self.text,
             "in_work": self.is_in_work,
         }
+
+
+Value = TypeVar("Value")
+Reading: TypeAlias = Generator[Problem, None, Value]
+"""What is read: every problem is yielded, and the value is returned at the end (``yield from`` gives it)."""
+
+
+def read_each(readings: Iterable[Reading[Value]]) -> Reading[tuple[Value, ...]]:
+    """The values of several readings in their order."""
+    values = []
+    for reading in readings:
+        value = yield from reading
+        values.append(value)
+    return tuple(values)
+
+
+def with_problems(reading: Reading[Value]) -> tuple[Value, tuple[Problem, ...]]:
+    """The value of a reading, and all problems that were met on the way."""
+    problems = []
+    while True:
+        try:
+            problems.append(next(reading))
+        except StopIteration as end:
+            return end.value, tuple(problems)

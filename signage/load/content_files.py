@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading
 from signage.load import faults
 from signage.load.file_text import shown_path
 from signage.load.suggestion import nearest
@@ -33,26 +33,27 @@ class ContentFiles:
     waivers: Path | None = None
 
 
-def find_files(content: Path, problems: list[Problem]) -> ContentFiles | None:
+def find_files(content: Path) -> Reading[ContentFiles | None]:
     """The files to read; None where the folder itself is not there. Nothing is opened."""
-    entries = _list_folder(content, problems)
+    entries = yield from _list_folder(content)
     if entries is None:
         return None
-    problems.extend(
-        _unexpected(path, "is not a file that is read", nearest(path.stem, _stems()))
-        for path in entries
-        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in (*KNOWN_FILES, *UNREAD_YET)
-    )
+    for path in entries:
+        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in (*KNOWN_FILES, *UNREAD_YET):
+            yield _unexpected(path, "is not a file that is read", nearest(path.stem, _stems()))
+    wards = yield from _files_of(content / "wards", "ward")
+    protocols = yield from _files_of(content / "protocols", "protocol")
+    scenes: tuple[Path, ...] = ()
+    if content / "scenes" in entries:
+        scenes = yield from _files_of(content / "scenes", "scene", may_be_empty=True)
     return ContentFiles(
         content / "library.yaml",
         content / "kit.yaml",
         content / "policy.yaml",
         terms=content / _TERMS if content / _TERMS in entries else None,
-        wards=_files_of(content / "wards", "ward", problems),
-        protocols=_files_of(content / "protocols", "protocol", problems),
-        scenes=_files_of(content / "scenes", "scene", problems, may_be_empty=True)
-        if content / "scenes" in entries
-        else (),
+        wards=wards,
+        protocols=protocols,
+        scenes=scenes,
         waivers=content / _WAIVERS if content / _WAIVERS in entries else None,
     )
 
@@ -62,8 +63,8 @@ def _stems() -> list[str]:
     return [name.removesuffix(".yaml") for name in KNOWN_FILES]
 
 
-def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:
-    """The entries of a folder by name, without hidden ones; None, and a problem, where it has none."""
+def _list_folder(folder: Path) -> Reading[list[Path] | None]:
+    """The entries of a folder by name, without hidden ones; None where it cannot be listed."""
     place = Place(shown_path(folder))
     try:
         return sorted(path for path in folder.iterdir() if not path.name.startswith("."))
@@ -76,29 +77,23 @@ def _list_folder(folder: Path, problems: list[Problem]) -> list[Path] | None:
     hint = (
         "Name the folder that holds library.yaml; 'signage start DIR' writes a small library to begin from."
     )
-    problems.append(faults.UNREADABLE_FILE.problem(message, place, hint=hint))
+    yield faults.UNREADABLE_FILE.problem(message, place, hint=hint)
     return None
 
 
-def _files_of(
-    folder: Path, what: str, problems: list[Problem], *, may_be_empty: bool = False
-) -> tuple[Path, ...]:
+def _files_of(folder: Path, what: str, *, may_be_empty: bool = False) -> Reading[tuple[Path, ...]]:
     """The YAML files of a folder, which has to hold at least one unless it may be empty."""
-    entries = _list_folder(folder, problems)
+    entries = yield from _list_folder(folder)
     if entries is None:
         return ()
     found = [path for path in entries if path.suffix == ".yaml"]
-    problems.extend(
-        _unexpected(path, f"is not read as a {what}", path.stem)
-        for path in entries
-        if path.suffix != ".yaml" and path.suffix.lower() in {".yaml", ".yml"}
-    )
+    for path in entries:
+        if path.suffix != ".yaml" and path.suffix.lower() in {".yaml", ".yml"}:
+            yield _unexpected(path, f"is not read as a {what}", path.stem)
     if not found and not may_be_empty:
         place = Place(shown_path(folder))
-        problems.append(
-            faults.UNREADABLE_FILE.problem(
-                f"The folder {place} holds no {what}.", place, hint=f"Write one {what} a file."
-            )
+        yield faults.UNREADABLE_FILE.problem(
+            f"The folder {place} holds no {what}.", place, hint=f"Write one {what} a file."
         )
     return tuple(found)
 

@@ -8,7 +8,7 @@ import stat
 from pathlib import Path
 
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Reading
 from signage.load import faults
 
 LARGEST_FILE = 2_000_000
@@ -30,44 +30,39 @@ def shown_path(path: Path) -> str:
     return os.fsencode(path.as_posix()).decode("utf-8", "replace")
 
 
-def read_bytes(path: Path) -> bytes | Problem:
-    """The bytes of a regular file of at most ``LARGEST_FILE`` bytes, or the problem with it."""
-    place = Place(shown_path(path))
+def read_bytes(path: Path) -> Reading[bytes | None]:
+    """The bytes of a regular file of at most ``LARGEST_FILE`` bytes; None where it cannot be read."""
+    place, hint = Place(shown_path(path)), ""
     try:
         state = path.stat()
+        if stat.S_ISREG(state.st_mode) and state.st_size <= LARGEST_FILE:
+            with path.open("rb") as stream:
+                return stream.read(LARGEST_FILE + 1)[:LARGEST_FILE]
         if stat.S_ISDIR(state.st_mode):
-            return faults.UNREADABLE_FILE.problem(
-                f"{place} is a folder; a file was wanted.",
-                place,
-                hint="Rename the folder and put the file there.",
-            )
-        if not stat.S_ISREG(state.st_mode):
-            return faults.UNREADABLE_FILE.problem(f"{place} is not an ordinary file.", place)
-        if state.st_size > LARGEST_FILE:
+            message = f"{place} is a folder; a file was wanted."
+            hint = "Rename the folder and put the file there."
+        elif not stat.S_ISREG(state.st_mode):
+            message = f"{place} is not an ordinary file."
+        else:
             size = f"{state.st_size / 1e6:.1f} MB"
-            return faults.TOO_LARGE.problem(f"{place} has {size}; content files have at most 2 MB.", place)
-        with path.open("rb") as stream:
-            return stream.read(LARGEST_FILE + 1)[:LARGEST_FILE]
+            yield faults.TOO_LARGE.problem(f"{place} has {size}; content files have at most 2 MB.", place)
+            return None
     except FileNotFoundError:
-        return faults.UNREADABLE_FILE.problem(
-            f"{place} is missing.",
-            place,
-            hint="Put the file there; 'signage start DIR' writes a small library to begin from.",
-        )
+        message = f"{place} is missing."
+        hint = "Put the file there; 'signage start DIR' writes a small library to begin from."
     except PermissionError:
-        return faults.UNREADABLE_FILE.problem(
-            f"{place} may not be read by this user.", place, hint="Give yourself the right to read it."
-        )
+        message, hint = f"{place} may not be read by this user.", "Give yourself the right to read it."
     except (OSError, ValueError) as error:
-        reason = getattr(error, "strerror", None) or str(error)
-        return faults.UNREADABLE_FILE.problem(f"{place} could not be read: {reason}.", place)
+        message = f"{place} could not be read: {getattr(error, 'strerror', None) or str(error)}."
+    yield faults.UNREADABLE_FILE.problem(message, place, hint=hint)
+    return None
 
 
-def decode(data: bytes, path: str, problems: list[Problem]) -> str | None:
+def decode(data: bytes, path: str) -> Reading[str | None]:
     """The text of UTF-8 bytes without byte order mark; None where the bytes are not UTF-8."""
     if data.startswith(b"\xef\xbb\xbf"):
-        problems.append(
-            faults.BYTE_ORDER_MARK.problem(f"{path} begins with a byte order mark (BOM).", Place(path, 1, 1))
+        yield faults.BYTE_ORDER_MARK.problem(
+            f"{path} begins with a byte order mark (BOM).", Place(path, 1, 1)
         )
         data = data[3:]
     try:
@@ -81,11 +76,9 @@ def decode(data: bytes, path: str, problems: list[Problem]) -> str | None:
         guess = ""
         if data[:2] in {b"\xff\xfe", b"\xfe\xff"}:
             guess = "; the file looks like UTF-16"
-        problems.append(
-            faults.NOT_UTF_8.problem(
-                f"{path} is not UTF-8 text: {found} (line {line}) belongs to no character{guess}.",
-                Place(path, line, column),
-            )
+        yield faults.NOT_UTF_8.problem(
+            f"{path} is not UTF-8 text: {found} (line {line}) belongs to no character{guess}.",
+            Place(path, line, column),
         )
         return None
 
@@ -105,31 +98,27 @@ def describe(character: str) -> str:
     return f"the control character {number}"
 
 
-def clean(text: str, path: str, problems: list[Problem]) -> str | None:
+def clean(text: str, path: str) -> Reading[str | None]:
     """The text with forbidden characters replaced, so that the rest can be read; None for a binary file."""
     found = forbidden_in(text)
     further = len(found) - _MOST_CHARACTER_PROBLEMS
     for number, (index, character) in enumerate(found[:_MOST_CHARACTER_PROBLEMS], start=1):
         more = f"; {further} more follow" if further > 0 and number == _MOST_CHARACTER_PROBLEMS else ""
-        problems.append(
-            faults.FORBIDDEN_CHARACTER.problem(
-                f"Here stands {describe(character)}{more}.", place_of(text, index, path)
-            )
+        yield faults.FORBIDDEN_CHARACTER.problem(
+            f"Here stands {describe(character)}{more}.", place_of(text, index, path)
         )
     if len(found) > _MOST_CHARACTER_PROBLEMS and len(found) > _NOT_BINARY * len(text):
         return None
     return _FORBIDDEN.sub("\ufffd", text)
 
 
-def has_tab_indent(text: str, path: str, problems: list[Problem]) -> bool:
+def has_tab_indent(text: str, path: str) -> Reading[bool]:
     """Whether a line is indented with a tab; the first such line is reported with the number of others."""
     found = list(_TAB_INDENT.finditer(text))
     if found:
         tab = text.index("\t", found[0].start())
         more = f", as are {len(found) - 1} further lines" if len(found) > 1 else ""
-        problems.append(
-            faults.TAB_INDENT.problem(f"This line is indented with a tab{more}.", place_of(text, tab, path))
-        )
+        yield faults.TAB_INDENT.problem(f"This line is indented with a tab{more}.", place_of(text, tab, path))
     return bool(found)
 
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Generic
 
 from signage.ground.errors import UnreadableInputError
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem, Reading, Severity, read_each, with_problems
 from signage.load.building import field_places
 from signage.load.content_files import ContentFiles, find_files
 from signage.load.declared import gather
@@ -32,7 +32,7 @@ from signage.model.library import Library, Vocabulary
 
 
 @dataclass(frozen=True, slots=True)
-class _Reading(Generic[EntryType]):
+class _FileRead(Generic[EntryType]):
     """A file as nodes and, where its schema holds, as an entry."""
 
     node: Node | None
@@ -47,17 +47,17 @@ class _Reading(Generic[EntryType]):
 
 
 @dataclass(frozen=True, slots=True)
-class _Readings:
+class _FilesRead:
     """All files of a content folder."""
 
-    library: _Reading[LibraryEntry]
-    kit: _Reading[KitEntry]
-    policy: _Reading[PoliciesEntry]
-    terms: _Reading[TermsEntry] | None
-    wards: tuple[_Reading[WardEntry], ...]
-    protocols: tuple[_Reading[ProtocolEntry], ...]
+    library: _FileRead[LibraryEntry]
+    kit: _FileRead[KitEntry]
+    policy: _FileRead[PoliciesEntry]
+    terms: _FileRead[TermsEntry] | None
+    wards: tuple[_FileRead[WardEntry], ...]
+    protocols: tuple[_FileRead[ProtocolEntry], ...]
     scenes: tuple[Path, ...]
-    waivers: _Reading[WaiversEntry] | None
+    waivers: _FileRead[WaiversEntry] | None
 
 
 def load_library(
@@ -72,125 +72,129 @@ def load_library(
     read as YAML only; ``Library.scene_files`` are their paths.
     Raises UnreadableInputError with every problem of every file, in the order of file, line and column.
     """
-    problems: list[Problem] = []
-    files = find_files(content, problems)
-    if files is None:
-        raise UnreadableInputError(problems)
-    readings = _read_files(files, problems)
-    problems.extend(scene_problems(readings.scenes, known_pictures or ()))
-    if known_pictures is not None:
-        known_pictures = {*known_pictures, *(scene.stem for scene in readings.scenes)}
-    problems.extend(_reference_problems(readings, known_pictures))
-    problems.extend(_waiver_problems(readings, known_rules))
-    if problems:
+    read, problems = with_problems(_read(content, known_pictures, known_rules))
+    if read is None or problems:
         distinct = dict.fromkeys(problems)
         raise UnreadableInputError(sorted(distinct, key=lambda problem: (problem.place, problem.code)))
-    return _build_library(readings)
+    return _build_library(read)
 
 
-def _read_file(path: Path, schema: type[EntryType], problems: list[Problem]) -> _Reading[EntryType]:
+def _read(
+    content: Path, pictures: Collection[str] | None, rules: Mapping[str, Severity] | None
+) -> Reading[_FilesRead | None]:
+    """Every file, first by itself and then beside the others; None where there is no folder."""
+    files = yield from find_files(content)
+    if files is None:
+        return None
+    read = yield from _read_files(files)
+    yield from scene_problems(read.scenes, pictures or ())
+    if pictures is not None:
+        pictures = {*pictures, *(scene.stem for scene in read.scenes)}
+    yield from _reference_problems(read, pictures)
+    yield from _waiver_problems(read, rules)
+    return read
+
+
+def _read_file(path: Path, schema: type[EntryType]) -> Reading[_FileRead[EntryType]]:
     """One file against its schema."""
-    node, found = read_yaml(path)
-    problems.extend(found)
-    return _Reading(node, validate(node, schema, problems) if node is not None else None)
+    node = yield from read_yaml(path)
+    return _FileRead(node, (yield from validate(node, schema)) if node is not None else None)
 
 
-def _read_protocol(path: Path, problems: list[Problem]) -> _Reading[ProtocolEntry]:
+def _read_protocol(path: Path) -> Reading[_FileRead[ProtocolEntry]]:
     """A protocol's file, with ``do`` as a list in every step; its problems carry the protocol's name."""
-    found: list[Problem] = []
-    node, read = read_yaml(path)
-    found.extend(read)
-    entry = None
-    if node is not None:
-        node = normal_form(node, found)
-        entry = validate(node, ProtocolEntry, found)
-    problems.extend(_about(node, found))
-    return _Reading(node, entry)
+    read, problems = with_problems(_read_normal_form(path))
+    yield from _about(read.node, problems)
+    return read
 
 
-def _about(protocol: Node | None, problems: Iterable[Problem]) -> list[Problem]:
+def _read_normal_form(path: Path) -> Reading[_FileRead[ProtocolEntry]]:
+    node = yield from read_yaml(path)
+    if node is None:
+        return _FileRead(None, None)
+    node = yield from normal_form(node)
+    return _FileRead(node, (yield from validate(node, ProtocolEntry)))
+
+
+def _about(protocol: Node | None, problems: Iterable[Problem]) -> Iterator[Problem]:
     """The problems with the name of the protocol that they are about."""
     name = text_of(protocol, "protocol")
-    return [replace(problem, protocol=name.text if name else None) for problem in problems]
+    for problem in problems:
+        yield replace(problem, protocol=name.text if name else None)
 
 
-def _read_files(files: ContentFiles, problems: list[Problem]) -> _Readings:
+def _read_files(files: ContentFiles) -> Reading[_FilesRead]:
     """Every file against its schema."""
-    return _Readings(
-        library=_read_file(files.library, LibraryEntry, problems),
-        kit=_read_file(files.kit, KitEntry, problems),
-        policy=_read_file(files.policy, PoliciesEntry, problems),
-        terms=_read_file(files.terms, TermsEntry, problems) if files.terms is not None else None,
-        wards=tuple(_read_file(path, WardEntry, problems) for path in files.wards),
-        protocols=tuple(_read_protocol(path, problems) for path in files.protocols),
-        scenes=files.scenes,
-        waivers=_read_file(files.waivers, WaiversEntry, problems) if files.waivers is not None else None,
-    )
+    library = yield from _read_file(files.library, LibraryEntry)
+    kit = yield from _read_file(files.kit, KitEntry)
+    policy = yield from _read_file(files.policy, PoliciesEntry)
+    terms = (yield from _read_file(files.terms, TermsEntry)) if files.terms is not None else None
+    wards = yield from read_each(_read_file(path, WardEntry) for path in files.wards)
+    protocols = yield from read_each(map(_read_protocol, files.protocols))
+    waivers = (yield from _read_file(files.waivers, WaiversEntry)) if files.waivers is not None else None
+    return _FilesRead(library, kit, policy, terms, wards, protocols, files.scenes, waivers)
 
 
-def _reference_problems(readings: _Readings, pictures: Collection[str] | None) -> list[Problem]:
+def _reference_problems(read: _FilesRead, pictures: Collection[str] | None) -> Iterator[Problem]:
     """What the schemas of single files cannot see: references, duplicates, placeholders."""
-    library, kit, policy = readings.library.node, readings.kit.node, readings.policy.node
-    wards = [ward.node for ward in readings.wards]
-    protocols = [protocol.node for protocol in readings.protocols]
+    library, kit, policy = read.library.node, read.kit.node, read.policy.node
+    wards = [ward.node for ward in read.wards]
+    protocols = [protocol.node for protocol in read.protocols]
     declared = gather(library, kit, policy, wards, protocols)
-    problems = list(library_duplicates(library, wards, protocols))
+    yield from library_duplicates(library, wards, protocols)
     if library is not None:
-        problems.extend((*library_problems(library, declared), *name_brace_problems(library)))
+        yield from library_problems(library, declared)
+        yield from name_brace_problems(library)
     if kit is not None:
-        problems.extend(
-            (*kit_duplicates(kit), *kit_problems(kit, declared, pictures), *name_brace_problems(kit))
-        )
+        yield from kit_duplicates(kit)
+        yield from kit_problems(kit, declared, pictures)
+        yield from name_brace_problems(kit)
     if policy is not None:
-        problems.extend(policy_problems(policy))
-    if readings.terms is not None and readings.terms.node is not None:
-        problems.extend(term_problems(readings.terms.node, declared))
+        yield from policy_problems(policy)
+    if read.terms is not None and read.terms.node is not None:
+        yield from term_problems(read.terms.node, declared)
     for ward in wards:
         if ward is not None:
-            problems.extend(
-                (*ward_duplicates(ward), *ward_problems(ward, declared), *name_brace_problems(ward))
-            )
+            yield from ward_duplicates(ward)
+            yield from ward_problems(ward, declared)
+            yield from name_brace_problems(ward)
     for protocol in protocols:
         if protocol is not None:
-            found = (
-                *protocol_duplicates(protocol),
-                *protocol_problems(protocol, declared, pictures),
-                *name_brace_problems(protocol),
-            )
-            problems.extend(_about(protocol, found))
-    return problems
+            yield from _about(protocol, protocol_duplicates(protocol))
+            yield from _about(protocol, protocol_problems(protocol, declared, pictures))
+            yield from _about(protocol, name_brace_problems(protocol))
 
 
-def _waiver_problems(readings: _Readings, rules: Mapping[str, Severity] | None) -> list[Problem]:
+def _waiver_problems(read: _FilesRead, rules: Mapping[str, Severity] | None) -> Iterator[Problem]:
     """What waivers name and what does not exist."""
-    if readings.waivers is None or readings.waivers.node is None:
-        return []
-    locales = dict.fromkeys(entries_of(readings.library.node, "locales"), "locale")
-    protocols = [each.node for each in readings.protocols]
-    return list(waiver_problems(readings.waivers.node, protocols, rules, locales or None))
+    if read.waivers is None or read.waivers.node is None:
+        return
+    locales = dict.fromkeys(entries_of(read.library.node, "locales"), "locale")
+    protocols = [each.node for each in read.protocols]
+    yield from waiver_problems(read.waivers.node, protocols, rules, locales or None)
 
 
-def _build_library(readings: _Readings) -> Library:
+def _build_library(read: _FilesRead) -> Library:
     """The frozen library of files that have no problems."""
-    entry, node = readings.library.valid
-    policy = build_policy(*readings.policy.valid)
+    entry, node = read.library.valid
+    policy = build_policy(*read.policy.valid)
     seconds = {key: value.value for key, value in policy.items() if type(value.value) is int}
-    wards = [build_ward(*ward.valid) for ward in readings.wards]
-    protocols = [build_protocol(*protocol.valid, seconds) for protocol in readings.protocols]
+    wards = [build_ward(*ward.valid) for ward in read.wards]
+    protocols = [build_protocol(*protocol.valid, seconds) for protocol in read.protocols]
     return Library(
         name=entry.name,
         source_locale=entry.source_language,
         locales=build_locales(entry, node, {protocol.code: protocol.id for protocol in protocols}),
         training_address=entry.training_address,
         papers=entry.papers,
-        garments=build_kit(*readings.kit.valid),
+        garments=build_kit(*read.kit.valid),
         policy=policy,
-        terms=build_terms(*readings.terms.valid) if readings.terms is not None else (),
-        vocabulary=build_vocabulary(*readings.terms.valid) if readings.terms is not None else Vocabulary(),
+        terms=build_terms(*read.terms.valid) if read.terms is not None else (),
+        vocabulary=build_vocabulary(*read.terms.valid) if read.terms is not None else Vocabulary(),
         wards={ward.id: ward for ward in wards},
         protocols={protocol.id: protocol for protocol in protocols},
-        scene_files=tuple(scene.as_posix() for scene in readings.scenes),
-        waivers=build_waivers(*readings.waivers.valid) if readings.waivers is not None else (),
+        scene_files=tuple(scene.as_posix() for scene in read.scenes),
+        waivers=build_waivers(*read.waivers.valid) if read.waivers is not None else (),
         place=node.place,
         places=field_places(node, LibraryEntry, source_language="source_locale"),
     )

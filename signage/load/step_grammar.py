@@ -6,9 +6,10 @@ whose ``do`` is a list of action nodes.
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading, read_each
 from signage.load import faults
 from signage.load.suggestion import shorten, suggest
 from signage.load.yaml.nodes import Node, Sequence, Table, Text, child, items_of
@@ -63,12 +64,13 @@ HYGIENE_PARTS = (
 """The movements of hand hygiene that a technique card shows one by one."""
 
 
-def normal_form(protocol: Node, problems: list[Problem]) -> Node:
+def normal_form(protocol: Node) -> Reading[Node]:
     """The protocol with ``do`` as a list in every step; keys beside a list are reported."""
     phases = child(protocol, "phases")
     if not isinstance(protocol, Table) or not isinstance(phases, Sequence):
         return protocol
-    return _with(protocol, phases=Sequence(tuple(_phase(p, problems) for p in phases.items), phases.place))
+    items = yield from read_each(map(_phase, phases.items))
+    return _with(protocol, phases=Sequence(items, phases.place))
 
 
 def _with(table: Table, **replaced: Node) -> Table:
@@ -76,79 +78,67 @@ def _with(table: Table, **replaced: Node) -> Table:
     return replace(table, values={**table.values, **replaced})
 
 
-def _phase(phase: Node, problems: list[Problem]) -> Node:
+def _phase(phase: Node) -> Reading[Node]:
     """A phase with its steps in normal form."""
     steps = child(phase, "steps")
     if not isinstance(phase, Table) or not isinstance(steps, Sequence):
         return phase
-    return _with(phase, steps=Sequence(tuple(_step(s, problems) for s in steps.items), steps.place))
+    items = yield from read_each(map(_step, steps.items))
+    return _with(phase, steps=Sequence(items, steps.place))
 
 
-def _step(step: Node, problems: list[Problem]) -> Node:
+def _step(step: Node) -> Reading[Node]:
     """A step whose action keys, if they stand beside ``do``, have moved into a list of one action."""
     if not isinstance(step, Table):
         return step
     beside = [key for key in step.values if key in ACTION_KEYS and key != "do"]
-    unknown = [key for key in step.values if key not in STEP_KEYS and key not in ACTION_KEYS]
-    problems.extend(
-        faults.UNKNOWN_KEY.problem(
-            f"The key '{shorten(key)}' is not known in a step.",
-            step.key_place(key),
-            hint=suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
-        )
-        for key in unknown
-    )
+    for key in step.values:
+        if key not in STEP_KEYS and key not in ACTION_KEYS:
+            yield faults.UNKNOWN_KEY.problem(
+                f"The key '{shorten(key)}' is not known in a step.",
+                step.key_place(key),
+                hint=suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
+            )
     kept = {key: value for key, value in step.values.items() if key in STEP_KEYS}
     verb = step.values.get("do")
     if isinstance(verb, Text) and not verb.is_absent:
         values = {"do": verb, **{key: step.values[key] for key in beside}}
         kept["do"] = Sequence((Table(values, verb.place, step.key_places),), verb.place)
     elif isinstance(verb, Sequence):
-        problems.extend(
-            faults.MISFIT_KEY.problem(
+        for key in beside:
+            yield faults.MISFIT_KEY.problem(
                 f"'{key}' stands beside a list of movements, so it belongs to none of them.",
                 step.key_place(key),
                 hint="Write it into the movement that it belongs to.",
             )
-            for key in beside
-        )
     return replace(step, values=kept)
 
 
-def action_problems(action: Node) -> list[Problem]:
+def action_problems(action: Node) -> Iterator[Problem]:
     """Keys that say nothing to the verb of an action, and keys that its verb needs and lacks."""
     verb = child(action, "do")
     if not isinstance(action, Table) or not isinstance(verb, Text) or verb.text not in VERBS:
-        return []
+        return
     keys = VERBS[verb.text]
     usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.possible)
-    problems = [
-        faults.MISFIT_KEY.problem(
-            f"'{key}' says nothing to the verb '{verb.text}'.",
-            action.key_place(key),
-            hint=f"Delete it, or choose the verb that uses it; '{verb.text}' uses: {', '.join(usable[1:])}.",
-        )
-        for key in action.values
-        if key in ACTION_KEYS and key not in usable
-    ]
-    problems.extend(
-        faults.MISFIT_KEY.problem(
-            f"The verb '{verb.text}' needs '{key}'.",
-            verb.place,
-            hint=f"Add '{key}: …' inside the braces."
-            if action.is_in_braces
-            else f"Add a line that begins with '{key}:'.",
-        )
-        for key in keys.needed
-        if key not in action.values
-    )
-    if verb.text == "adjust" and not {"item", "target"} & set(action.values):
-        problems.append(
-            faults.MISFIT_KEY.problem(
-                "The verb 'adjust' needs 'item' or 'target'.", verb.place, hint="Add one of them."
+    for key in action.values:
+        if key in ACTION_KEYS and key not in usable:
+            uses = ", ".join(usable[1:])
+            yield faults.MISFIT_KEY.problem(
+                f"'{key}' says nothing to the verb '{verb.text}'.",
+                action.key_place(key),
+                hint=f"Delete it, or choose the verb that uses it; '{verb.text}' uses: {uses}.",
             )
+    where = "Add '{}: …' inside the braces." if action.is_in_braces else "Add a line that begins with '{}:'."
+    for key in keys.needed:
+        if key not in action.values:
+            yield faults.MISFIT_KEY.problem(
+                f"The verb '{verb.text}' needs '{key}'.", verb.place, hint=where.format(key)
+            )
+    if verb.text == "adjust" and not {"item", "target"} & set(action.values):
+        yield faults.MISFIT_KEY.problem(
+            "The verb 'adjust' needs 'item' or 'target'.", verb.place, hint="Add one of them."
         )
-    return problems
 
 
 def steps_of(protocol: Node) -> list[Table]:

@@ -9,7 +9,7 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 from pydantic_core import ErrorDetails
 
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading
 from signage.load import faults
 from signage.load.kind import kind_of
 from signage.load.suggestion import shorten, suggest
@@ -43,15 +43,15 @@ class Entry(BaseModel):
 EntryType = TypeVar("EntryType", bound=Entry)
 
 
-def validate(node: Node, schema: type[EntryType], problems: list[Problem]) -> EntryType | None:
-    """The node as an entry of the schema; None where it has faults, all of which are reported."""
+def validate(node: Node, schema: type[EntryType]) -> Reading[EntryType | None]:
+    """The node as an entry of the schema; None where it has faults."""
     try:
         return schema.model_validate(plain(node))
     except ValidationError as error:
         for details in error.errors(include_url=False):
             problem = _problem(details, node, schema)
             if problem is not None:
-                problems.append(problem)
+                yield problem
         return None
 
 

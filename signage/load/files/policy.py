@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from typing import Any
 
 from signage.ground.problem import Problem
@@ -60,9 +61,8 @@ class PoliciesEntry(Entry):
     """Each decision by its identifier; others than those known may stand there too."""
 
 
-def policy_problems(node: Node) -> list[Problem]:
+def policy_problems(node: Node) -> Iterator[Problem]:
     """Values of the wrong kind and identifiers that are nearly known ones."""
-    problems = []
     policy = child(node, "policy")
     for key, entry in entries_of(node, "policy").items():
         if key not in KNOWN_POLICIES and isinstance(policy, Table):
@@ -70,65 +70,57 @@ def policy_problems(node: Node) -> list[Problem]:
             if match is not None:
                 message = f"The policy value '{shorten(key)}' is not known, and it is nearly '{match}'."
                 hint = f"Did you mean '{match}'? Choose a name that differs more if you mean another value."
-                problems.append(faults.UNKNOWN_KEY.problem(message, policy.key_place(key), hint=hint))
+                yield faults.UNKNOWN_KEY.problem(message, policy.key_place(key), hint=hint)
         value = child(entry, "value")
         if value is not None and not isinstance(value, Refused):
-            problems.extend(_value_problems(key, value))
-    return problems
+            yield from _value_problems(key, value)
 
 
-def _value_problems(key: str, value: Node) -> list[Problem]:
+def _value_problems(key: str, value: Node) -> Iterator[Problem]:
     """What is wrong with the value of one identifier."""
     if isinstance(value, Text) and value.is_absent:
-        return [
-            faults.WRONG_KIND.problem(
-                f"'value' in '{shorten(key)}' has no value.", value.place, hint="Write the value."
-            )
-        ]
-    if key in YES_NO_POLICIES and not (isinstance(value, Text) and value.text in YES_NO):
-        return [_wrong(key, value, "yes or no", "Write yes or no.")]
-    if key in NUMBER_POLICIES and not (isinstance(value, Text) and WHOLE_NUMBER.fullmatch(value.text)):
-        return [_wrong(key, value, "a whole number", "Write digits only, such as 20.")]
-    if key in AGENT_POLICIES:
-        return _agent_problems(key, value)
-    if key in CHOICE_POLICIES and not isinstance(value, Refused):
-        return _choice_problems(key, value)
-    if isinstance(value, Table):
-        return [_wrong(key, value, "a text, a number, yes or no, or a list of texts", "")]
-    if isinstance(value, Sequence):
-        return [
-            _wrong(key, item, "a text in the list", "")
-            for item in value.items
-            if not isinstance(item, (Text, Refused)) or (isinstance(item, Text) and item.is_absent)
-        ]
-    return []
+        yield faults.WRONG_KIND.problem(
+            f"'value' in '{shorten(key)}' has no value.", value.place, hint="Write the value."
+        )
+    elif key in YES_NO_POLICIES and not (isinstance(value, Text) and value.text in YES_NO):
+        yield _wrong(key, value, "yes or no", "Write yes or no.")
+    elif key in NUMBER_POLICIES and not (isinstance(value, Text) and WHOLE_NUMBER.fullmatch(value.text)):
+        yield _wrong(key, value, "a whole number", "Write digits only, such as 20.")
+    elif key in AGENT_POLICIES:
+        yield from _agent_problems(key, value)
+    elif key in CHOICE_POLICIES and not isinstance(value, Refused):
+        yield from _choice_problems(key, value)
+    elif isinstance(value, Table):
+        yield _wrong(key, value, "a text, a number, yes or no, or a list of texts", "")
+    elif isinstance(value, Sequence):
+        for item in value.items:
+            if not isinstance(item, (Text, Refused)) or (isinstance(item, Text) and item.is_absent):
+                yield _wrong(key, item, "a text in the list", "")
 
 
-def _choice_problems(key: str, value: Node) -> list[Problem]:
+def _choice_problems(key: str, value: Node) -> Iterator[Problem]:
     """A value that is none of the words to choose from."""
     words = CHOICE_POLICIES[key]
-    if isinstance(value, Text) and value.text in words:
-        return []
     if not isinstance(value, Text):
-        return [_wrong(key, value, "one word", f"Write one of: {', '.join(words)}.")]
-    message = f"'{shorten(value.text)}' is no choice for '{key}'."
-    return [faults.UNKNOWN_WORD.problem(message, value.place, hint=suggest(value.text, words, "They are"))]
+        yield _wrong(key, value, "one word", f"Write one of: {', '.join(words)}.")
+    elif value.text not in words:
+        message = f"'{shorten(value.text)}' is no choice for '{key}'."
+        yield faults.UNKNOWN_WORD.problem(message, value.place, hint=suggest(value.text, words, "They are"))
 
 
-def _agent_problems(key: str, value: Node) -> list[Problem]:
+def _agent_problems(key: str, value: Node) -> Iterator[Problem]:
     """A list of agents that is none, or that names an unknown one."""
     if not isinstance(value, Sequence):
-        return [_wrong(key, value, "a list", "Write the agents in brackets, such as [rub, wash].")]
-    problems = []
+        yield _wrong(key, value, "a list", "Write the agents in brackets, such as [rub, wash].")
+        return
     for item in value.items:
         if isinstance(item, Text) and item.text not in AGENTS:
             message = f"'{shorten(item.text)}' in '{key}' is not an agent."
-            problems.append(
-                faults.UNKNOWN_WORD.problem(message, item.place, hint=suggest(item.text, AGENTS, "They are"))
+            yield faults.UNKNOWN_WORD.problem(
+                message, item.place, hint=suggest(item.text, AGENTS, "They are")
             )
         elif not isinstance(item, (Text, Refused)):
-            problems.append(_wrong(key, item, "the name of an agent", ""))
-    return problems
+            yield _wrong(key, item, "the name of an agent", "")
 
 
 def _wrong(key: str, value: Node, wanted: str, hint: str) -> Problem:

@@ -33,7 +33,7 @@ def scene_problems(files: Sequence[Path], shipped: Collection[str]) -> Iterator[
                 message, place, hint="Draw with fewer layers and points: docs/pictures.md."
             )
         else:
-            yield from read_yaml(file)[1]
+            yield from read_yaml(file)
         if IDENTIFIER.fullmatch(file.stem) is None:
             message = f"The file name '{shorten(file.stem)}' is not written as the name of a picture."
             yield faults.MALFORMED_NAME.problem(message, place)

@@ -9,7 +9,7 @@ from pathlib import Path
 import yaml
 
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading
 from signage.load import faults
 from signage.load.file_text import (
     clean,
@@ -32,34 +32,33 @@ _PARSER = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 """The parser written in C where this installation has it."""
 
 
-def read_yaml(path: Path) -> tuple[Node | None, tuple[Problem, ...]]:
-    """The content of a YAML file and every problem met while reading it.
+def read_yaml(path: Path) -> Reading[Node | None]:
+    """The content of a YAML file; None where nothing could be read.
 
-    The node is None where nothing could be read. Problems do not raise, so that a report can hold
-    those of all files.
+    Problems do not raise, so that a report can hold those of all files.
     """
-    data = read_bytes(path)
-    if isinstance(data, Problem):
-        return None, (data,)
-    return parse_yaml(data, shown_path(path))
+    data = yield from read_bytes(path)
+    if data is None:
+        return None
+    return (yield from parse_yaml(data, shown_path(path)))
 
 
-def parse_yaml(data: bytes, path: str, parser: type | None = None) -> tuple[Node | None, tuple[Problem, ...]]:
+def parse_yaml(data: bytes, path: str, parser: type | None = None) -> Reading[Node | None]:
     """The same for bytes; ``path`` is the name that places carry, ``parser`` a loader class of PyYAML."""
-    problems: list[Problem] = []
-    text = decode(data, path, problems)
-    cleaned = clean(text, path, problems) if text is not None else None
-    if cleaned is None or has_tab_indent(cleaned, path, problems):
-        return None, tuple(problems)
-    composer = _Composer(path, problems)
+    text = yield from decode(data, path)
+    if text is None:
+        return None
+    cleaned = yield from clean(text, path)
+    if cleaned is None or (yield from has_tab_indent(cleaned, path)):
+        return None
+    composer = _Composer(path)
     root = composer.compose(cleaned, parser or _PARSER)
+    yield from composer.problems
     if root is None and not composer.has_failed:
-        problems.append(
-            faults.EMPTY_FILE.problem(
-                f"{path} holds nothing; content was wanted.", place_of(cleaned, 0, path)
-            )
+        yield faults.EMPTY_FILE.problem(
+            f"{path} holds nothing; content was wanted.", place_of(cleaned, 0, path)
         )
-    return root, tuple(problems)
+    return root
 
 
 @dataclass(slots=True)
@@ -86,7 +85,7 @@ class _Composer:
     """Builds nodes from parser events without recursion, so that no nesting can exhaust the stack."""
 
     path: str
-    problems: list[Problem]
+    problems: list[Problem] = field(default_factory=list)
     has_failed: bool = False
     open: list[_OpenTable | _OpenSequence] = field(default_factory=list)
     root: Node | None = None

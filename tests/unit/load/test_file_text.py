@@ -3,12 +3,13 @@ from pathlib import Path
 
 import pytest
 
+from signage.ground.problem import with_problems
 from signage.load.file_text import LARGEST_FILE, read_bytes
 from signage.load.yaml.reader import parse_yaml, read_yaml
 
 
 def problem_of(path):
-    node, problems = read_yaml(path)
+    node, problems = with_problems(read_yaml(path))
     assert node is None
     (problem,) = problems
     return problem
@@ -61,8 +62,9 @@ def test_a_large_file_is_refused_before_it_is_read(tmp_path, monkeypatch):
 def test_a_file_of_the_largest_size_is_read(tmp_path):
     path = tmp_path / "kit.yaml"
     path.write_bytes(b"a: 1\n".ljust(LARGEST_FILE, b"\n"))
-    assert isinstance(read_bytes(path), bytes)
-    assert read_yaml(path)[1] == ()
+    data, problems = with_problems(read_bytes(path))
+    assert (len(data), problems) == (LARGEST_FILE, ())
+    assert with_problems(read_yaml(path))[1] == ()
 
 
 @pytest.mark.parametrize(
@@ -78,7 +80,7 @@ def test_a_file_of_the_largest_size_is_read(tmp_path):
     ],
 )
 def test_ill_formed_utf_8_is_reported_with_line_column_and_byte_offset(data, place, offset, byte):
-    node, (problem,) = parse_yaml(data, "kit.yaml")
+    node, (problem,) = with_problems(parse_yaml(data, "kit.yaml"))
     assert node is None
     assert (problem.code, (problem.place.line, problem.place.column)) == ("LD-3", place)
     assert f"the byte {byte} at offset {offset} (line {place[0]})" in problem.message
@@ -86,12 +88,12 @@ def test_ill_formed_utf_8_is_reported_with_line_column_and_byte_offset(data, pla
 
 
 def test_utf_16_is_recognised():
-    _, (problem,) = parse_yaml("a: 1\n".encode("utf-16"), "kit.yaml")
+    _, (problem,) = with_problems(parse_yaml("a: 1\n".encode("utf-16"), "kit.yaml"))
     assert "looks like UTF-16" in problem.message
 
 
 def test_a_byte_order_mark_is_refused_with_its_cure_and_the_rest_is_read():
-    node, (problem,) = parse_yaml(b"\xef\xbb\xbfa: 1\n", "kit.yaml")
+    node, (problem,) = with_problems(parse_yaml(b"\xef\xbb\xbfa: 1\n", "kit.yaml"))
     assert (problem.code, problem.hint) == ("LD-4", "Save the file as UTF-8 without BOM.")
     assert node.values["a"].text == "1"
 
@@ -99,19 +101,19 @@ def test_a_byte_order_mark_is_refused_with_its_cure_and_the_rest_is_read():
 @pytest.mark.parametrize("character", "\u202a\u202b\u202c\u202d\u202e")
 def test_direction_overrides_and_embeddings_are_named(character):
     # The explicit formatting characters of UAX #9, table 1, other than the isolates.
-    _, (problem,) = parse_yaml(f"a: x{character}\n".encode(), "kit.yaml")
+    _, (problem,) = with_problems(parse_yaml(f"a: x{character}\n".encode(), "kit.yaml"))
     assert problem.code == "LD-5"
     assert f"the direction override U+{ord(character):04X}" in problem.message
 
 
 def test_a_binary_file_gives_few_problems():
-    _, problems = parse_yaml(bytes(range(32)) * 50, "kit.yaml")
+    _, problems = with_problems(parse_yaml(bytes(range(32)) * 50, "kit.yaml"))
     assert 1 <= len(problems) <= 10
     assert "more follow" in problems[-1].message
 
 
 def test_tabs_are_reported_once_with_the_number_of_further_lines():
-    _, (problem,) = parse_yaml(b"a:\n\tb: 1\n\tc: 2\n\t\td: 3\n", "kit.yaml")
+    _, (problem,) = with_problems(parse_yaml(b"a:\n\tb: 1\n\tc: 2\n\t\td: 3\n", "kit.yaml"))
     assert (problem.place.line, problem.place.column) == (2, 1)
     assert "2 further lines" in problem.message
     assert "spaces" in problem.hint

@@ -4,6 +4,7 @@ import pytest
 import yaml
 
 from signage.ground.place import Place
+from signage.ground.problem import with_problems
 from signage.load.validation import plain
 from signage.load.yaml.nodes import Sequence, Table, Text
 from signage.load.yaml.reader import DEEPEST, parse_yaml, read_yaml
@@ -15,7 +16,7 @@ PARSERS = [yaml.SafeLoader, *([yaml.CSafeLoader] if hasattr(yaml, "CSafeLoader")
 def parse(request):
     def run(text):
         data = text if isinstance(text, bytes) else text.encode()
-        node, problems = parse_yaml(data, "kit.yaml", request.param)
+        node, problems = with_problems(parse_yaml(data, "kit.yaml", request.param))
         return node, [(str(problem.place), problem.code) for problem in problems]
 
     return run
@@ -106,13 +107,13 @@ def test_an_alias_bomb_is_refused_line_by_line_and_not_expanded(parse):
 
 
 def test_after_a_repeated_key_the_first_value_counts_and_the_message_names_its_line():
-    node, problems = parse_yaml(b"a: 1\nb: 2\na: 3\n", "kit.yaml")
+    node, problems = with_problems(parse_yaml(b"a: 1\nb: 2\na: 3\n", "kit.yaml"))
     assert plain(node)["a"] == "1"
     assert "line 1" in problems[0].message
 
 
 def test_the_message_of_an_alias_says_to_write_the_value_out():
-    _, problems = parse_yaml(b"a: &x 1\nb: *x\n", "kit.yaml")
+    _, problems = with_problems(parse_yaml(b"a: &x 1\nb: *x\n", "kit.yaml"))
     assert problems[1].message == "The alias *x stands here."
     assert problems[1].hint == "Write the value out in full."
 
@@ -153,6 +154,6 @@ def test_a_file_is_read_from_disk_with_its_path_in_every_place(tmp_path, monkeyp
     monkeypatch.chdir(tmp_path)
     path = tmp_path / "Küche 1.yaml"
     path.write_text("a: 1\n", encoding="utf-8")
-    node, problems = read_yaml(path.relative_to(tmp_path))
+    node, problems = with_problems(read_yaml(path.relative_to(tmp_path)))
     assert problems == ()
     assert str(node.values["a"].place) == "Küche 1.yaml:1:4"

@@ -1,6 +1,7 @@
 import pytest
 import yaml
 
+from signage.ground.problem import with_problems
 from signage.load.yaml.reader import parse_yaml
 
 CASES = [
@@ -27,7 +28,7 @@ CASES = [
 
 @pytest.mark.parametrize(("text", "line", "column", "words"), CASES)
 def test_a_syntax_error_is_said_in_plain_words_with_its_place(text, line, column, words):
-    node, problems = parse_yaml(text.encode(), "kit.yaml", yaml.CSafeLoader)
+    node, problems = with_problems(parse_yaml(text.encode(), "kit.yaml", yaml.CSafeLoader))
     assert node is None
     (problem,) = problems
     assert problem.code == "LD-8"
@@ -38,7 +39,7 @@ def test_a_syntax_error_is_said_in_plain_words_with_its_place(text, line, column
 
 @pytest.mark.parametrize(("text", "line", "column", "words"), CASES)
 def test_the_parser_in_python_reports_each_error_too(text, line, column, words):
-    node, problems = parse_yaml(text.encode(), "kit.yaml", yaml.SafeLoader)
+    node, problems = with_problems(parse_yaml(text.encode(), "kit.yaml", yaml.SafeLoader))
     assert node is None
     assert [problem.code for problem in problems] == ["LD-8"]
     assert abs(problems[0].place.line - line) <= 1
@@ -46,5 +47,5 @@ def test_the_parser_in_python_reports_each_error_too(text, line, column, words):
 
 def test_no_word_of_the_parser_reaches_the_message():
     for text, *_ in CASES:
-        _, (problem,) = parse_yaml(text.encode(), "kit.yaml")
+        _, (problem,) = with_problems(parse_yaml(text.encode(), "kit.yaml"))
         assert not any(word in problem.message for word in ("token", "scalar", "node", "mapping values"))
