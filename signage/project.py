@@ -15,7 +15,7 @@ from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.problem import Problem, Severity
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
-from signage.model.library import Library, LocaleState, Protocol
+from signage.model.library import Library, LocaleState, Protocol, Vocabulary
 from signage.model.mark import Mark
 from signage.model.messages import Message, contexts_of_protocol, library_messages
 from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
@@ -41,6 +41,9 @@ class Project:
     signed: frozenset[tuple[str, str]] = frozenset()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _parts: dict[tuple[str, str, bool], Wording] = field(
+        init=False, default_factory=dict, compare=False, repr=False
+    )
     _prints: dict[str, str] = field(init=False, default_factory=dict, compare=False, repr=False)
     _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
@@ -124,16 +127,37 @@ class Project:
     def context(
         self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT
     ) -> SheetContext:
-        """What the sheets of a protocol in a locale are made from, its critical steps marked."""
+        """What the sheets of a protocol in a locale are made from, its critical steps marked.
+
+        Nothing else is in it: a sheet cannot show what the fingerprint of its context does not know.
+        """
         marked = with_marks(protocol, self.study(protocol).steps.marked)
-        if mark is Mark.PROOF:
-            wording = self.proof_wording(tag)
-            return SheetContext(
-                self.library, marked, wording, self.source, wording.fixed("proof"), tone, mark
-            )
-        return SheetContext(
-            self.library, marked, self.wording(tag), self.source, self.revision(protocol, tag), tone, mark
+        is_proof = mark is Mark.PROOF
+        wording = self._words_of(protocol, tag, is_proof=is_proof)
+        source = self._words_of(protocol, self.library.source_locale)
+        code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
+        return SheetContext(self._part_of(protocol), marked, wording, source, code, tone, mark)
+
+    def _part_of(self, protocol: Protocol) -> Library:
+        """The library as far as sheets of a protocol show it."""
+        return replace(
+            self.library,
+            locales={},
+            terms=(),
+            wards={protocol.ward: self.library.wards[protocol.ward]},
+            protocols={},
+            scene_files=(),
+            waivers=(),
+            vocabulary=Vocabulary(),
         )
+
+    def _words_of(self, protocol: Protocol, tag: str, *, is_proof: bool = False) -> Wording:
+        """The words of a locale as far as sheets of a protocol show them."""
+        key = (protocol.id, tag, is_proof)
+        if key not in self._parts:
+            whole = self.proof_wording(tag) if is_proof else self.wording(tag)
+            self._parts[key] = whole.only(contexts_of_protocol(protocol, self.messages) | SHEET_CONTEXTS)
+        return self._parts[key]
 
     def picture_context(
         self, protocol: str, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT

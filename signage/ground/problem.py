@@ -1,9 +1,9 @@
 """What is wrong, how bad, where, and what to do."""
 
-from collections.abc import Generator, Iterable
+from collections.abc import Generator, Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
-from typing import TypeAlias, TypeVar
+from typing import Any, TypeAlias, TypeVar
 
 from signage.ground.place import NOWHERE, Place
 
@@ -80,3 +80,22 @@ def with_problems(reading: Reading[Value]) -> tuple[Value, tuple[Problem, ...]]:
             problems.append(next(reading))
         except StopIteration as end:
             return end.value, tuple(problems)
+
+
+def problem_from_json(fields: Mapping[str, Any]) -> Problem:
+    """The finding of which these are the fields of the contract. Raises KeyError, TypeError or ValueError."""
+    path = fields["path"]
+    return Problem(
+        code=fields["code"],
+        name=fields["name"],
+        severity=Severity(fields["severity"]),
+        message=fields["message"],
+        hint=fields["hint"] or "",
+        place=Place(path, fields["line"] or 0, fields["column"] or 0) if path else NOWHERE,
+        protocol=fields["protocol"],
+        step=fields["step"],
+        locale=fields["locale"],
+        sheet=fields["sheet"],
+        text=fields["text"],
+        is_in_work=fields["in_work"],
+    )

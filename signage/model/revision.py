@@ -14,14 +14,17 @@ from signage.model.library import Library, Protocol, Ward
 _NOT_CONTENT = {"place", "places"}
 
 
-def plain(value: Any) -> Any:
-    """The value as dictionaries, lists and scalars, without places in files."""
+def plain(value: Any, *, has_places: bool = False) -> Any:
+    """The value as dictionaries, lists and scalars; places in files only where they are asked for."""
     if is_dataclass(value) and not isinstance(value, type):
-        return {f.name: plain(getattr(value, f.name)) for f in fields(value) if f.name not in _NOT_CONTENT}
+        names = (f.name for f in fields(value) if has_places or f.name not in _NOT_CONTENT)
+        return {name: plain(getattr(value, name), has_places=has_places) for name in names}
     if isinstance(value, dict) or hasattr(value, "items"):
-        return {str(key): plain(item) for key, item in value.items()}
+        return {str(key): plain(item, has_places=has_places) for key, item in value.items()}
     if isinstance(value, (tuple, list)):
-        return [plain(item) for item in value]
+        return [plain(item, has_places=has_places) for item in value]
+    if isinstance(value, (set, frozenset)):
+        return sorted((plain(item, has_places=has_places) for item in value), key=str)
     if isinstance(value, Enum):
         return value.value
     if isinstance(value, date):

@@ -138,6 +138,18 @@ class Wording:
         """The contexts whose text no second person has checked, or that are left as a machine made them."""
         return frozenset(context for context, text in self._texts.items() if not text.is_checked)
 
+    def only(self, contexts: Iterable[str]) -> Wording:
+        """The same words without any text of another context: what is not there cannot be printed."""
+        texts = {context: self._texts[context] for context in contexts if context in self._texts}
+        part = Wording(self._library, self.tag, texts, self._numerals, self.name, self.fonts)
+        part._is_for_proof = self._is_for_proof
+        return part
+
+    @property
+    def texts(self) -> dict[str, str | None]:
+        """Every text as it is written, by context; None where there is none to print."""
+        return {context: text.text for context, text in self._texts.items()}
+
     def for_proof(self, sources: Mapping[str, str]) -> Wording:
         """The same words with each gap named in its place, for prints that are only read through.
 
