@@ -8,13 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 from signage.ground.length import MM_PER_POINT
 from signage.text.font_set import FontSet
 from signage.text.line import Line
 from signage.text.metrics import ScriptMetrics, metrics_of
-from signage.text.paragraph import Paragraph, shape_paragraph
+from signage.text.paragraph import Paragraph, Setting, shape_paragraph
 from signage.words.ties import soften
 from signage.words.wording import Wording
 
@@ -52,15 +51,29 @@ class Face:
         return metrics_of(self.script)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class Measured:
     """A text set in lines, in millimetres; ``height`` runs from the first ascent to the last descent."""
 
-    paragraph: Paragraph
-    lines: tuple[Line, ...]
+    setting: Setting
     em: float
     leading: float
     height: float
+
+    @property
+    def paragraph(self) -> Paragraph:
+        """The shaped text."""
+        return self.setting.paragraph
+
+    @property
+    def lines(self) -> tuple[Line, ...]:
+        """Its lines with their glyphs."""
+        return self.setting.lines
+
+    @property
+    def count(self) -> int:
+        """How many lines there are."""
+        return self.setting.count
 
     @property
     def width(self) -> float:
@@ -70,34 +83,19 @@ class Measured:
     @property
     def ink_height(self) -> float:
         """From the highest ink of the first line to the lowest of the last."""
-        if not self.lines:
-            return 0.0
         ink = self.lines[0].ink_top - self.lines[-1].ink_bottom
-        return ink * self.em + (len(self.lines) - 1) * self.leading
-
-    @property
-    def breaks_word(self) -> bool:
-        """Whether a word had to be broken."""
-        return any(line.breaks_word for line in self.lines)
-
-    @property
-    def evenness(self) -> float:
-        """The shortest line as a share of the longest."""
-        widths = [line.width for line in self.lines]
-        longest = max(widths, default=0.0)
-        return min(widths) / longest if longest else 1.0
+        return ink * self.em + (self.count - 1) * self.leading
 
 
-@lru_cache(maxsize=65536)
 def measure(text: str, face: Face, points: float, width: float) -> Measured:
     """The text in lines of at most ``width`` mm at a nominal size in points."""
     metrics = face.metrics
     em = points * metrics.size_factor * MM_PER_POINT
     paragraph = shape_paragraph(text, face.language, face.weight, face.fonts)
-    lines = paragraph.lines(width / em, balanced=face.is_balanced)
+    setting = paragraph.setting(width / em, balanced=face.is_balanced)
     factor = face.leading or (metrics.body_leading if face.is_body else metrics.headline_leading)
-    height = (metrics.ascent + metrics.descent) * em + (len(lines) - 1) * factor * em
-    return Measured(paragraph, lines, em, factor * em, height)
+    height = (metrics.ascent + metrics.descent) * em + (setting.count - 1) * factor * em
+    return Measured(setting, em, factor * em, height)
 
 
 def line_width(text: str, face: Face, points: float) -> float:
@@ -120,12 +118,12 @@ class Room:
 
     def excess(self, measured: Measured) -> float:
         """By how many millimetres the text is too large; 0 when it fits."""
-        excess = measured.width - self.width - 0.02
+        excess = measured.setting.widest * measured.em - self.width - 0.02
         if self.height is not None:
             excess = max(excess, measured.height - self.height - 0.02)
-        if self.lines is not None and len(measured.lines) > self.lines:
-            excess = max(excess, (len(measured.lines) - self.lines) * measured.leading)
-        if measured.breaks_word:
+        if self.lines is not None and measured.count > self.lines:
+            excess = max(excess, (measured.count - self.lines) * measured.leading)
+        if measured.setting.breaks_word:
             excess = max(excess, 0.1)
         return max(0.0, excess)
 
@@ -161,10 +159,10 @@ def fit(text: str, face: Face, points: float, floor: float, room: Room) -> Fitte
 
     def at(size: float) -> Fitted:
         tied = _set(text, face, size, room, is_softened=False)
-        if loose == text or not (tied.excess or tied.measured.evenness < UNEVEN):
+        if loose == text or not (tied.excess or tied.measured.setting.evenness < UNEVEN):
             return tied
         softened = _set(loose, face, size, room, is_softened=True)
-        is_evener = not softened.excess and softened.measured.evenness > tied.measured.evenness
+        is_evener = not softened.excess and softened.measured.setting.evenness > tied.measured.setting.evenness
         return softened if tied.excess or is_evener else tied
 
     return largest_fitting(sizes_down(points, floor), at)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cached_property, lru_cache, partial
 from itertools import pairwise
 
 from signage.ground import language as languages
@@ -17,10 +17,7 @@ from signage.text.itemize import itemize, uncovered
 from signage.text.line import Line, set_line
 from signage.text.measure import Measure
 from signage.text.shape import ShapedItem, shape_item
-from signage.text.wrap import Stretch, balanced_breaks, greedy_breaks, stretch_of
-
-_REMEMBERED_WIDTHS = 64
-"""Widths for which a paragraph keeps its lines; a layout asks for the same few again and again."""
+from signage.text.wrap import Stretch, Wrap, stretch_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,12 +55,20 @@ class Paragraph:
         line is broken between graphemes, and its line says so by ``breaks_word``; a single grapheme
         that is wider still stands alone on its line, beyond the width.
         """
-        key = (width_em, balanced)
-        if key not in self._set_lines:
-            if len(self._set_lines) >= _REMEMBERED_WIDTHS:
-                self._set_lines.clear()
-            self._set_lines[key] = self._lines(width_em, balanced)
-        return self._set_lines[key]
+        return self.setting(width_em, balanced=balanced).lines
+
+    def setting(self, width_em: float, *, balanced: bool = True) -> Setting:
+        """Where the lines end that ``lines`` gives, and how wide they are; glyphs only when asked for.
+
+        All widths at which the lines end at the same places give the same object.
+        """
+        ends: tuple[int, ...] = ()
+        for wrap in self._wraps:
+            ends += wrap.balanced(width_em) if balanced else wrap.full(width_em)
+        known = self._settings.get(ends)
+        if known is None:
+            known = self._settings[ends] = Setting(self, ends)
+        return known
 
     @cached_property
     def measure(self) -> Measure:
@@ -71,8 +76,21 @@ class Paragraph:
         return Measure(self.text, self.language, self.items)
 
     @cached_property
-    def _set_lines(self) -> dict[tuple[float, bool], tuple[Line, ...]]:
+    def _settings(self) -> dict[tuple[int, ...], Setting]:
         return {}
+
+    @cached_property
+    def _wraps(self) -> tuple[Wrap, ...]:
+        return tuple(
+            Wrap(stretch, self.measure, (partial(self._hyphen_stretch, number), partial(self._grapheme_stretch, number)))
+            for number, stretch in enumerate(self._stretches)
+        )
+
+    def _hyphen_stretch(self, number: int) -> Stretch:
+        return self._hyphen_stretches[number]
+
+    def _grapheme_stretch(self, number: int) -> Stretch:
+        return self._grapheme_stretches[number]
 
     @cached_property
     def _stretches(self) -> tuple[Stretch, ...]:
@@ -100,34 +118,71 @@ class Paragraph:
                 first = i + 1
         return tuple(stretches)
 
-    def _lines(self, width: float, is_balanced: bool) -> tuple[Line, ...]:
-        lines: list[Line] = []
-        for number, stretch in enumerate(self._stretches):
+    def is_word_end(self, end: int) -> bool:
+        """Whether a line that ends there breaks no word."""
+        return end in self._word_ends
 
-            def hyphens(number: int = number) -> Stretch:
-                return self._hyphen_stretches[number]
+    @cached_property
+    def _word_ends(self) -> frozenset[int]:
+        return frozenset(line_opportunities(self.text, self.language))
 
-            def graphemes(number: int = number) -> Stretch:
-                return self._grapheme_stretches[number]
+    def line(self, start: int, end: int) -> Line:
+        """The line ``text[start:end]``, set once."""
+        known = self._lines.get((start, end))
+        if known is None:
+            known = self._lines[start, end] = set_line(
+                self.text,
+                self.language,
+                self.items,
+                start,
+                end,
+                is_right_to_left=self.is_right_to_left,
+                breaks_word=not self.is_word_end(end),
+            )
+        return known
 
-            breaks = greedy_breaks(stretch, width, self.measure, (hyphens, graphemes))
-            if is_balanced and len(breaks) > 1:
-                breaks = balanced_breaks(stretch, width, self.measure, breaks)
-            for start, end in pairwise((stretch.start, *breaks)):
-                is_word_end = end in stretch.ends or end in self._hyphen_stretches[number].ends
-                lines.append(self._line(start, end, breaks_word=not is_word_end))
-        return tuple(lines) or (Line((), 0, 0, 0.0, 0.0, breaks_word=False),)
+    @cached_property
+    def _lines(self) -> dict[tuple[int, int], Line]:
+        return {}
 
-    def _line(self, start: int, end: int, *, breaks_word: bool) -> Line:
-        return set_line(
-            self.text,
-            self.language,
-            self.items,
-            start,
-            end,
-            is_right_to_left=self.is_right_to_left,
-            breaks_word=breaks_word,
-        )
+
+class Setting:
+    """A paragraph cut into lines, lengths in ems of the type size; glyphs are put together when asked for."""
+
+    def __init__(self, paragraph: Paragraph, ends: tuple[int, ...]) -> None:
+        self.paragraph = paragraph
+        self._parts = tuple(pairwise((0, *ends)))
+
+    @property
+    def count(self) -> int:
+        """How many lines there are; at least one."""
+        return len(self._parts) or 1
+
+    @cached_property
+    def lines(self) -> tuple[Line, ...]:
+        """The lines with their glyphs."""
+        lines = tuple(self.paragraph.line(start, end) for start, end in self._parts)
+        return lines or (Line((), 0, 0, 0.0, 0.0, breaks_word=False),)
+
+    @cached_property
+    def breaks_word(self) -> bool:
+        """Whether a word had to be broken."""
+        return not all(self.paragraph.is_word_end(end) for _, end in self._parts)
+
+    @cached_property
+    def widths(self) -> tuple[float, ...]:
+        """The widths of the lines."""
+        return tuple(self.paragraph.measure.width(start, end) for start, end in self._parts) or (0.0,)
+
+    @cached_property
+    def widest(self) -> float:
+        """The width of the longest line."""
+        return max(self.widths)
+
+    @cached_property
+    def evenness(self) -> float:
+        """The shortest line as a share of the longest."""
+        return min(self.widths) / self.widest if self.widest else 1.0
 
 
 @lru_cache(maxsize=8192)
