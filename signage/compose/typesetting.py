@@ -162,7 +162,9 @@ def fit(text: str, face: Face, points: float, floor: float, room: Room) -> Fitte
         if loose == text or not (tied.excess or tied.measured.setting.evenness < UNEVEN):
             return tied
         softened = _set(loose, face, size, room, is_softened=True)
-        is_evener = not softened.excess and softened.measured.setting.evenness > tied.measured.setting.evenness
+        is_evener = (
+            not softened.excess and softened.measured.setting.evenness > tied.measured.setting.evenness
+        )
         return softened if tied.excess or is_evener else tied
 
     return largest_fitting(sizes_down(points, floor), at)

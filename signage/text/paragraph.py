@@ -82,7 +82,11 @@ class Paragraph:
     @cached_property
     def _wraps(self) -> tuple[Wrap, ...]:
         return tuple(
-            Wrap(stretch, self.measure, (partial(self._hyphen_stretch, number), partial(self._grapheme_stretch, number)))
+            Wrap(
+                stretch,
+                self.measure,
+                (partial(self._hyphen_stretch, number), partial(self._grapheme_stretch, number)),
+            )
             for number, stretch in enumerate(self._stretches)
         )
 

@@ -87,14 +87,15 @@ def test_items_hold_all_characters_but_forced_breaks_in_order(text, language, ba
 
 
 @settings(max_examples=60)
-@given(texts, languages, widths, directions)
-def test_the_same_question_gives_the_same_answer_without_anything_remembered(
-    text, language, width, direction
-):
-    first = shape_paragraph(text, language, 400, direction).lines(width)
-    paragraphs._shape_paragraph.cache_clear()
-    shape._shape.cache_clear()
-    assert shape_paragraph(text, language, 400, direction).lines(width) == first
+@given(texts, languages, st.lists(widths, min_size=1, max_size=12), directions)
+def test_the_same_question_gives_the_same_answer_whatever_was_asked_before(text, language, asked, direction):
+    paragraph = shape_paragraph(text, language, 400, direction)
+    answers = [(paragraph.lines(width), paragraph.lines(width, balanced=False)) for width in asked]
+    for width, answer in zip(asked, answers, strict=True):
+        paragraphs.shape_paragraph.cache_clear()
+        shape._shape.cache_clear()
+        fresh = shape_paragraph(text, language, 400, direction)
+        assert (fresh.lines(width), fresh.lines(width, balanced=False)) == answer
 
 
 @quickly

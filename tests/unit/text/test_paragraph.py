@@ -100,6 +100,6 @@ def test_equal_questions_give_the_same_objects():
 
 def test_many_widths_do_not_fill_the_memory():
     paragraph = shape_paragraph("wash hands often", "en", 400)
-    for tenth in range(20, 400):
-        paragraph.lines(tenth / 10)
-    assert len(paragraph._set_lines) <= 64
+    settings = {paragraph.setting(tenth / 10) for tenth in range(30, 400)}
+    ways_to_set_three_words = 4
+    assert len(settings) <= ways_to_set_three_words
