@@ -88,17 +88,22 @@ class EmbeddedFont:
         self._cids: dict[tuple[ClusterShape, str], int] = {}
         self._codes: dict[tuple[object, ...], ClusterCode] = {}
 
+    def code_of_one(self, glyph: Glyph, text: str) -> ClusterCode:
+        """The code of a cluster of one glyph; they are nearly all."""
+        key = (text, glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset)
+        return self._codes.get(key) or self._new_code(key, (glyph,), text)
+
     def code(self, glyphs: Sequence[Glyph], text: str) -> ClusterCode:
         """The code of the glyphs of one cluster that stands for a text."""
-        first = glyphs[0]
-        key: tuple[object, ...] = (text, first.id, first.advance, first.x_offset, first.y_offset)
-        if len(glyphs) > 1:
-            key += tuple([(glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset) for glyph in glyphs[1:]])
-        found = self._codes.get(key)
-        if found is None:
-            shape, before, after = self._shape(glyphs)
-            cid = self._cids.setdefault((shape, text), len(self._cids) + 1)  # 0 is the missing glyph
-            found = self._codes[key] = ClusterCode(f"{cid:04X}", before, after)
+        if len(glyphs) == 1:
+            return self.code_of_one(glyphs[0], text)
+        key = (text, *[(glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset) for glyph in glyphs])
+        return self._codes.get(key) or self._new_code(key, glyphs, text)
+
+    def _new_code(self, key: tuple[object, ...], glyphs: Sequence[Glyph], text: str) -> ClusterCode:
+        shape, before, after = self._shape(glyphs)
+        cid = self._cids.setdefault((shape, text), len(self._cids) + 1)  # 0 is the missing glyph
+        found = self._codes[key] = ClusterCode(f"{cid:04X}", before, after)
         return found
 
     def _shape(self, glyphs: Sequence[Glyph]) -> tuple[ClusterShape, int, int]:

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import cache
+from functools import cache, lru_cache
+from itertools import chain
 
 from signage.drawing.marks import Dots, PathMark
 from signage.ground.geometry import Affine, Path
 from signage.paint.pdf import syntax
 
-_SUPERFLUOUS_ZEROS = re.compile(r"\.?0+(?= )")
-"""Zeros at the end of a number that was written with decimals."""
-
 _ROUND = 1
 _BUTT = 0
+
+_WHOLE = "_"
+"""Stands for the end of a whole number while noughts are taken away; no operator has it."""
 
 
 @dataclass(slots=True)
@@ -118,15 +118,32 @@ def path_operators(path: Path, decimals: int = 3) -> str:
     box = _upright_rectangle(path)
     if box is not None:
         return f"{syntax.numbers(box, decimals)} re"
+    kinds = tuple([segment[0] for segment in path])
+    values = chain.from_iterable([segment[1:] for segment in path])
+    return _without_superfluous_zeros(_template(kinds, decimals) % tuple(values), decimals)
+
+
+def _without_superfluous_zeros(text: str, decimals: int) -> str:
+    """Numbers with ``decimals`` and a blank behind each, in their shortest notation.
+
+    Whole numbers go first and are marked until the end, so that their own noughts stay.
+    """
+    text = text.replace(f".{'0' * decimals} ", _WHOLE)
+    for count in range(decimals - 1, 0, -1):
+        text = text.replace(f"{'0' * count} ", " ")
+    return text.replace(_WHOLE, " ")
+
+
+@lru_cache(maxsize=256)
+def _template(kinds: tuple[str | float, ...], decimals: int) -> str:
+    """The notation of a path with its segments: formatting it at once is three times as fast."""
     templates = _segment_templates(decimals)
-    text = " ".join([templates[segment[0]] for segment in path])
-    values = [value for segment in path for value in segment[1:]]
-    return _SUPERFLUOUS_ZEROS.sub("", text % tuple(values))
+    return " ".join([templates[kind] for kind in kinds])
 
 
 @cache
 def _segment_templates(decimals: int) -> dict[str | float, str]:
-    """The notation of each kind of segment: formatting a path at once is three times as fast."""
+    """The notation of each kind of segment."""
     number = f"%.{decimals}f"
     return {"M": f"{number} {number} m", "L": f"{number} {number} l", "C": f"{number} " * 6 + "c", "Z": "h"}
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import OrderedDict
+from functools import lru_cache
 
 from signage.drawing.marks import Dots, Form
 from signage.ground.geometry import IDENTITY, Affine, circle
@@ -14,8 +14,6 @@ from signage.paint.pdf.reportlab_adapter import PdfFile, pack
 
 _FORM_DECIMALS = 2
 """A hundredth of a form's unit is five micrometres on the largest picture."""
-
-_KEPT_FORMS = 512
 
 
 class Resources:
@@ -87,26 +85,14 @@ class Resources:
         return self._patterns[dots, syntax.matrix(IDENTITY)][1]
 
 
-_painted_forms: OrderedDict[int, tuple[Form, tuple[bytes, tuple[tuple[Dots, str], ...]]]] = OrderedDict()
-
-
+@lru_cache(maxsize=512)
 def _form_content(form: Form) -> tuple[bytes, tuple[tuple[Dots, str], ...]]:
-    """The packed operators of a form, and its patterns with their names inside it.
-
-    Remembered by identity, since comparing thousands of coordinates costs as much as painting them.
-    """
-    remembered = _painted_forms.get(id(form))
-    if remembered is not None:
-        return remembered[1]
+    """The packed operators of a form, and its patterns with their names inside it."""
     names: dict[Dots, str] = {}
     operators = OperatorList(lambda dots: names.setdefault(dots, f"P{len(names) + 1}"), _FORM_DECIMALS)
     for mark in form.marks:
         operators.paint(mark)
-    painted = (pack("\n".join([*operators.code, ""]).encode()), tuple(names.items()))
-    _painted_forms[id(form)] = (form, painted)
-    if len(_painted_forms) > _KEPT_FORMS:
-        _painted_forms.popitem(last=False)
-    return painted
+    return pack("\n".join([*operators.code, ""]).encode()), tuple(names.items())
 
 
 def _dot_operators(dots: Dots) -> bytes:

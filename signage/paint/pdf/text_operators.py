@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable
+from functools import lru_cache
+from itertools import pairwise
 
 from signage.drawing.marks import PlacedLine, TextMark
 from signage.ground.geometry import rotation, scaling, translation
-from signage.ground.glyphs import FontKey, Glyph, GlyphRun
+from signage.ground.glyphs import FontKey, GlyphRun
 from signage.paint.pdf import syntax
-from signage.paint.pdf.fonts import EmbeddedFont
+from signage.paint.pdf.fonts import ClusterCode, EmbeddedFont
 from signage.paint.pdf.operators import OperatorList
 
 _SILENT = dict.fromkeys([*range(0x2066, 0x206A), 0x200E, 0x200F, 0x061C, 0x0A, 0x0D])
@@ -49,6 +51,8 @@ def _first_position(mark: TextMark, x: float, baseline: float) -> str:
 
 def _runs_in_reading_order(line: PlacedLine, size: float) -> list[tuple[GlyphRun, float]]:
     """Runs with the x of their left end, sorted by the text that they show."""
+    if len(line.runs) == 1:
+        return [(line.runs[0], line.x)] if line.runs[0].glyphs else []
     placed: list[tuple[GlyphRun, float]] = []
     x = line.x
     for run in line.runs:
@@ -62,32 +66,33 @@ def _show_run(run: GlyphRun, text: str, font: EmbeddedFont) -> str:
     scale = 1000 / font.face.units_per_em
     words = ["[<"]
     owed = 0
-    for glyphs, cluster_text in _clusters(run, text):
-        code = font.code(glyphs, cluster_text)
-        correction = (owed + code.before) * scale
+    for cid, before, after in _codes(run, text, font):
+        correction = (owed + before) * scale
         if correction:
             words.append(f">{syntax.number(-correction, 1)}<")
-        words.append(code.cid)
-        owed = code.after
+        words.append(cid)
+        owed = after
     words.append(">]")
     return "".join(words).replace("<>", "")
 
 
-def _clusters(run: GlyphRun, text: str) -> Iterator[tuple[Sequence[Glyph], str]]:
-    """Glyphs of one cluster each, with the text from its first character to the next cluster."""
-    glyphs = run.glyphs
+def _codes(run: GlyphRun, text: str, font: EmbeddedFont) -> list[ClusterCode]:
+    """The codes of the clusters, each with the text from its first character to the next cluster."""
+    glyphs, is_right_to_left = run.glyphs, run.is_right_to_left
     clusters = [glyph.cluster for glyph in glyphs]
     starts = sorted(set(clusters))
-    bounds = zip([run.start, *starts[1:]], [*starts[1:], run.end], strict=True)
-    texts = {
-        start: _text_to_find(text[first:end], run.is_right_to_left)
-        for start, (first, end) in zip(starts, bounds, strict=True)
-    }
+    edges = [run.start, *starts[1:], run.end]
+    texts = [_text_to_find(text[start:end], is_right_to_left) for start, end in pairwise(edges)]
+    if len(starts) == len(glyphs):
+        in_order = starts[::-1] if is_right_to_left else starts
+        if clusters == in_order:
+            return list(map(font.code_of_one, glyphs, reversed(texts) if is_right_to_left else texts))
+    text_of = dict(zip(starts, texts, strict=True))
     heads = [i for i, cluster in enumerate(clusters) if i == 0 or cluster != clusters[i - 1]]
-    for head, tail in zip(heads, [*heads[1:], len(glyphs)], strict=True):
-        yield glyphs[head:tail], texts[clusters[head]]
+    return [font.code(glyphs[i:end], text_of[clusters[i]]) for i, end in pairwise([*heads, len(glyphs)])]
 
 
+@lru_cache(maxsize=4096)
 def _text_to_find(cluster: str, is_right_to_left: bool) -> str:
     """What readers of the file get for a cluster.
 

@@ -20,6 +20,7 @@ from signage.ground.geometry import (
     scaling,
     translation,
 )
+from signage.paint.pdf import resources
 from signage.paint.pdf.document import paint_pdf
 
 DOTS_PER_MM = 10
@@ -169,6 +170,13 @@ def test_a_form_is_painted_once_a_document():
         ]
     assert len(forms) == 1
     assert len(placed) == 9
+
+
+def test_drawings_of_the_same_marks_are_painted_once_a_run():
+    resources._form_content.cache_clear()
+    first = paint_pdf(sheet_of(figure(20, 20, 20, form=disc_form())))
+    assert paint_pdf(sheet_of(figure(20, 20, 20, form=disc_form()))) == first
+    assert resources._form_content.cache_info()[:2] == (1, 1)
 
 
 def test_forms_with_other_keys_are_kept_apart():

@@ -1,5 +1,7 @@
 """Paths to operators and back, read by pikepdf (qpdf's parser) by what ISO 32000-1 says they mean."""
 
+import re
+
 from hypothesis import given
 from hypothesis import strategies as st
 from outside_readers import outside
@@ -50,6 +52,12 @@ def assert_same(found, wanted):
 @given(paths)
 def test_a_path_comes_back(path):
     assert_same(path_of(path_operators(path)), path)
+
+
+@given(paths, st.integers(1, 4))
+def test_numbers_end_without_noughts_behind_the_point(path, decimals):
+    text = path_operators(path, decimals)
+    assert not re.search(r"\.\d*0(?!\d)|\.(?!\d)", text), text
 
 
 @given(lengths, lengths, lengths, lengths, st.booleans())
