@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 import time
 from typing import Annotated
 
@@ -77,7 +76,7 @@ def draw(
     jobs = jobs_for(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
-    results = draw_all(project, jobs, output, workers=os.cpu_count() or 1)
+    results = draw_all(project, jobs, output)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
     made = list(bar(results, total=len(jobs)) if bar else results)
     cleared = clear_outdated(output, wanted, [each for each in made if isinstance(each, Drawn)], keeps=keep)

@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import math
-import os
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from pathlib import Path
 from typing import Any
 
 from signage.check.picture_rule import picture_subject
@@ -24,7 +22,8 @@ from signage.model.mark import Mark
 from signage.produce.links import training_problems
 from signage.produce.release import Releases
 from signage.produce.requests import SheetRequest, Wanted, compose_request, requests_for
-from signage.project import Project, open_project
+from signage.produce.workers import work_through
+from signage.project import Project
 from signage.words.coverage import coverage_problems
 from signage.words.standin import STAND_INS
 
@@ -124,14 +123,7 @@ def _check_all(
     project: Project, jobs: Sequence[SheetRequest | str], progress: Progress | None
 ) -> list[Problem]:
     """Pictures by their names, and sheets."""
-    workers = os.cpu_count() or 1
-    if workers == 1 or len(jobs) < 8:
-        return _gather((_check(project, job) for job in jobs), len(jobs), progress)
-    from signage.produce.workers import map_in_processes  # noqa: PLC0415 - only for large jobs
-
-    arguments = (project.content, project.locales)
-    results = map_in_processes(_check_in_worker, jobs, workers, _open_in_worker, arguments, chunk=2)
-    return _gather(results, len(jobs), progress)
+    return _gather(work_through(_check, project, jobs), len(jobs), progress)
 
 
 def _check(project: Project, job: SheetRequest | str) -> list[Problem]:
@@ -156,14 +148,3 @@ def _order(problem: Problem) -> tuple[str, ...]:
         problem.sheet or "",
         problem.message,
     )
-
-
-_worker_project: list[Project] = []
-
-
-def _open_in_worker(content: Path, locales: Path) -> None:
-    _worker_project[:] = [open_project(content, locales)]
-
-
-def _check_in_worker(job: SheetRequest | str) -> list[Problem]:
-    return _check(_worker_project[0], job)

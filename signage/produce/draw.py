@@ -20,7 +20,8 @@ from signage.ground.problem import Problem, Severity
 from signage.model.mark import Mark
 from signage.produce.release import Release, Releases
 from signage.produce.requests import SheetRequest, compose_request
-from signage.project import Project, open_project
+from signage.produce.workers import work_through
+from signage.project import Project
 
 _OBSTACLES = frozenset({"SH-1", "SH-2"})
 """Rules about text that cannot be printed as it is; ``reasons_not_to_print`` tells of it in full."""
@@ -227,28 +228,12 @@ def jobs_for(
 
 
 def draw_all(
-    project: Project, jobs: Sequence[Job], output: Path, workers: int = 1
+    project: Project, jobs: Sequence[Job], output: Path, workers: int | None = None
 ) -> Iterator[Drawn | Refused]:
     """Every document, in the order of the jobs; with several workers, on several processes."""
-    if workers <= 1 or len(jobs) < 8:
-        for job in jobs:
-            yield draw_job(project, job, output)
-        return
-    from signage.produce.workers import map_in_processes  # noqa: PLC0415 - only for large jobs
-
-    items = [(job, output) for job in jobs]
-    arguments = (project.content, project.locales)
-    chunk = max(1, len(items) // (workers * 8))
-    yield from map_in_processes(_draw_in_worker, items, workers, _open_in_worker, arguments, chunk)
+    yield from work_through(_draw, (project, output), jobs, workers)
 
 
-_worker_project: list[Project] = []
-
-
-def _open_in_worker(content: Path, locales: Path) -> None:
-    _worker_project[:] = [open_project(content, locales)]
-
-
-def _draw_in_worker(item: tuple[Job, Path]) -> Drawn | Refused:
-    job, output = item
-    return draw_job(_worker_project[0], job, output)
+def _draw(shared: tuple[Project, Path], job: Job) -> Drawn | Refused:
+    project, output = shared
+    return draw_job(project, job, output)

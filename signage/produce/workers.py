@@ -9,30 +9,38 @@ import threading
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
+from functools import partial
 from typing import Any, TypeVar
 
 from signage.ground.errors import MissingFromMachineError
 
 Job = TypeVar("Job")
 Result = TypeVar("Result")
+Shared = TypeVar("Shared")
+
+_FEWEST = 8
+"""Jobs below which a second process takes longer to begin than it saves."""
+_CHUNKS_A_WORKER = 8
 
 
-def map_in_processes(
-    do: Callable[[Job], Result],
-    jobs: Sequence[Job],
-    workers: int,
-    prepare: Callable[..., None],
-    arguments: tuple[Any, ...],
-    chunk: int = 1,
+def work_through(
+    do: Callable[[Shared, Job], Result], shared: Shared, jobs: Sequence[Job], workers: int | None = None
 ) -> Iterator[Result]:
-    """The results in the order of the jobs; ``prepare`` runs once in every process before its first job.
+    """``do(shared, job)`` for each job, in their order; few jobs in this process, many on all processors.
 
-    Raises MissingFromMachineError where a process was ended from outside. After Ctrl-C no job is finished:
-    each gives up at once and clears away what it was writing.
+    ``shared`` is what all jobs need, such as a project: each process gets it once, as it is now, so that
+    files which change meanwhile change nothing. Raises MissingFromMachineError where a process was ended
+    from outside. After Ctrl-C no job is finished: each gives up at once and clears away what it was writing.
     """
-    pool = ProcessPoolExecutor(workers, initializer=_begin, initargs=(prepare, arguments))
+    workers = min(workers or os.cpu_count() or 1, len(jobs))
+    if workers <= 1 or len(jobs) < _FEWEST:
+        for job in jobs:
+            yield do(shared, job)
+        return
+    chunk = max(1, len(jobs) // (workers * _CHUNKS_A_WORKER))
+    pool = ProcessPoolExecutor(workers, initializer=_begin, initargs=(do, shared))
     try:
-        yield from pool.map(do, jobs, chunksize=chunk)
+        yield from pool.map(_do, jobs, chunksize=chunk)
     except BrokenProcessPool as error:
         raise MissingFromMachineError(
             "A process of this run was ended from outside, most often because the memory of this machine was "
@@ -47,11 +55,21 @@ def map_in_processes(
         pool.shutdown(wait=True, cancel_futures=True)
 
 
-def _begin(prepare: Callable[..., None], arguments: tuple[Any, ...]) -> None:
+class _Work:
+    """What this process was started for; a pool hands a process nothing else to remember it by."""
+
+    do: Callable[[Any], Any]
+
+
+def _begin(do: Callable[[Shared, Job], Result], shared: Shared) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     signal.signal(signal.SIGTERM, _give_up)
     threading.Thread(target=_end_with_parent, daemon=True).start()
-    prepare(*arguments)
+    _Work.do = partial(do, shared)
+
+
+def _do(job: Any) -> Any:
+    return _Work.do(job)
 
 
 def _give_up(*_: object) -> None:
