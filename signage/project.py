@@ -19,8 +19,9 @@ from signage.model.library import Library, LocaleState, Protocol, Vocabulary
 from signage.model.mark import Mark
 from signage.model.messages import Message, contexts_of_protocol, library_messages
 from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
-from signage.pictograms.own_scenes import add_scenes, read_scenes
-from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names
+from signage.pictograms.own_scenes import read_own_pictures
+from signage.pictograms.picture_set import PictureSet
+from signage.pictograms.shipped import shipped_names
 from signage.rehearse.report import Report, report_on
 from signage.rehearse.variations.alternatives import with_marks
 from signage.rehearse.variations.study import Study, study_protocol
@@ -37,7 +38,7 @@ class Project:
     content: Path
     locales: Path
     fonts: FontSet
-    own_pictures: tuple[str, ...] = ()
+    picture_set: PictureSet
     signed: frozenset[tuple[str, str]] = frozenset()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
@@ -50,28 +51,29 @@ class Project:
     @cached_property
     def messages(self) -> tuple[Message, ...]:
         """Every text to translate, pictures' alternative texts last."""
-        used = sorted(
-            {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
-        )
-        return (*library_messages(self.library), *picture_messages(used))
+        pictures = self.picture_set.messages(sorted(self._pictures_of_steps))
+        return (*library_messages(self.library), *pictures)
+
+    @cached_property
+    def _pictures_of_steps(self) -> frozenset[str]:
+        steps = (step for protocol in self.library.protocols.values() for step in protocol.steps)
+        return frozenset(step.picture for step in steps)
 
     @property
     def pictures(self) -> tuple[str, ...]:
         """The names of all pictures: those that ship with the programme and those of the library."""
-        return tuple(sorted({*scene_names(), *self.own_pictures}))
+        return self.picture_set.names
 
     @property
     def pictures_in_use(self) -> tuple[str, ...]:
         """The names of the pictures of steps and kit, and of all that the library has drawn itself."""
-        steps = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
         kit = {name for garment in self.library.garments.values() for name in garment.pictures.values()}
-        return tuple(sorted(steps | kit | set(self.own_pictures)))
+        return tuple(sorted(self._pictures_of_steps | kit | set(self.picture_set.own_names)))
 
     @cached_property
     def picture_fingerprints(self) -> dict[str, str]:
         """The fingerprint of every scene that a step uses."""
-        used = {step.picture for protocol in self.library.protocols.values() for step in protocol.steps}
-        return {name: scene_fingerprint(name) for name in sorted(used)}
+        return {name: self.picture_set.fingerprint(name) for name in sorted(self._pictures_of_steps)}
 
     @cached_property
     def source(self) -> Wording:
@@ -136,7 +138,9 @@ class Project:
         wording = self._words_of(protocol, tag, is_proof=is_proof)
         source = self._words_of(protocol, self.library.source_locale)
         code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
-        return SheetContext(self._part_of(protocol), marked, wording, source, code, tone, mark)
+        return SheetContext(
+            self._part_of(protocol), marked, wording, source, self.picture_set, code, tone, mark
+        )
 
     def _part_of(self, protocol: Protocol) -> Library:
         """The library as far as sheets of a protocol show it."""
@@ -166,10 +170,12 @@ class Project:
         library = self.marked_library
         chosen = library.protocols[protocol] if protocol else None
         used = {step.picture for step in chosen.steps} if chosen else self.pictures
-        prints = {name: scene_fingerprint(name) for name in used}
+        prints = {name: self.picture_set.fingerprint(name) for name in used}
         code = revision_code(fingerprint(prints))
         wording = self.proof_wording(tag) if mark is Mark.PROOF else self.wording(tag)
-        return PictureContext(library, wording, self.source, code, tuple(sorted(used)), chosen, tone, mark)
+        return PictureContext(
+            library, wording, self.source, self.picture_set, code, tuple(sorted(used)), chosen, tone, mark
+        )
 
     @property
     def locales_in_use(self) -> tuple[str, ...]:
@@ -182,16 +188,15 @@ def open_project(content: Path, locales: Path) -> Project:
     fonts = open_font_set(content / "fonts")
     problems: list[Problem] = []
     try:
-        library = load_library(content, scene_names(), _rules_to_waive(content))
+        library = load_library(content, shipped_names(), _rules_to_waive(content))
     except UnreadableInputError as unreadable:
         problems += unreadable.problems
     told = {problem.place.path for problem in problems}
     files = [(file, shown_path(file)) for file in sorted((content / "scenes").glob("[!.]*.yaml"))]
-    scenes, faults = read_scenes((file, shown) for file, shown in files if shown not in told)
+    pictures, faults = read_own_pictures((file, shown) for file, shown in files if shown not in told)
     if problems or faults:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
-    add_scenes(scenes)
-    return Project(library, content, locales, fonts, tuple(scene.name for scene in scenes))
+    return Project(library, content, locales, fonts, PictureSet(tuple(pictures)))
 
 
 def _rules_to_waive(content: Path) -> dict[str, Severity] | None:

@@ -9,17 +9,18 @@ from signage.ground.problem import Problem
 from signage.ground.rule import Rule
 from signage.pictograms.compile import CompiledLayer
 from signage.pictograms.legibility import Finding
-from signage.pictograms.picture import compiled_scene
-from signage.pictograms.scenes import Scene, scene_of
+from signage.pictograms.picture import Picture
+from signage.pictograms.picture_set import PictureSet
+from signage.pictograms.scenes import Scene
 
 
 @dataclass(frozen=True)
 class PictureSubject:
-    """A scene as it is painted; ``others`` are the names of pictures that may stand beside it."""
+    """A scene as it is painted; ``others`` are the pictures that may stand beside it."""
 
     scene: Scene
     layers: tuple[CompiledLayer, ...]
-    others: tuple[str, ...] = ()
+    others: tuple[Picture, ...] = ()
 
     def problem(self, rule: Rule, message: str) -> Problem:
         """A finding of a rule about this picture, at the place of its sentence in the scene's file."""
@@ -40,6 +41,7 @@ class PictureRule:
     find: Callable[[PictureSubject], Iterable[Problem]]
 
 
-def picture_subject(name: str, others: Iterable[str] = ()) -> PictureSubject:
-    """The subject of a picture by its name."""
-    return PictureSubject(scene_of(name), compiled_scene(name), tuple(others))
+def picture_subject(pictures: PictureSet, name: str, others: Iterable[str] = ()) -> PictureSubject:
+    """The subject of a picture by its name, among others by theirs."""
+    beside = tuple(pictures.picture(other) for other in others)
+    return PictureSubject(pictures.scene(name), pictures.compiled(name), beside)

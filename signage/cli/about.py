@@ -19,7 +19,7 @@ _LIBRARIES = (
 @typer_application.command()
 def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
     """Print versions, fonts with their scripts, and the platform, to paste into a report."""
-    from signage.pictograms.scenes import scene_names
+    from signage.pictograms.shipped import shipped_names
     from signage.text.manifest import FONT_FILES
 
     versions = {}
@@ -29,7 +29,7 @@ def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
         except metadata.PackageNotFoundError:
             versions[name] = "not installed"
     fonts = sorted(f"{file.name}: {', '.join(file.scripts) or 'symbols'}" for file in FONT_FILES)
-    pictures = len(scene_names())
+    pictures = len(shipped_names())
     facts = {
         "signage": __version__,
         "python": platform.python_version(),

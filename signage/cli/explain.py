@@ -17,10 +17,10 @@ def further_lists(code: str) -> tuple[tuple[str, tuple[str, ...]], ...]:
     """All keys, words, forms or pictures that a code is about, whole, as titles with their lines."""
     from signage.load import faults
     from signage.load.fields.lists import lists_for
-    from signage.pictograms.scenes import scene_names
+    from signage.pictograms.shipped import shipped_names
 
     if code == faults.UNKNOWN_PICTURE.code:
-        return (("Pictures ('signage draw --sheet pictures' shows them)", (", ".join(scene_names()),)),)
+        return (("Pictures ('signage draw --sheet pictures' shows them)", (", ".join(shipped_names()),)),)
     return lists_for(code)
 
 

@@ -145,14 +145,14 @@ def ship(
 
 def shipped_from(project: Project) -> dict[str, bytes]:
     """The files of shipped words as the catalogues of a project would make them, languages in use only."""
-    from signage.pictograms.scenes import scene_names
+    from signage.pictograms.shipped import shipped_names
     from signage.words.fixed.interface import FIXED_TEXTS
     from signage.words.shipped import files_to_ship
 
     source = project.library.source_locale
     tags = [tag for tag in project.locales_in_use if tag != source]
     fixed = [f"interface/{name}" for name in FIXED_TEXTS]
-    return files_to_ship(project.locales, tags, [*fixed, *(f"picture/{name}" for name in scene_names())])
+    return files_to_ship(project.locales, tags, [*fixed, *(f"picture/{name}" for name in shipped_names())])
 
 
 @words_application.command()

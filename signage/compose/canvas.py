@@ -9,6 +9,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager
 
 from signage.compose import qr
+from signage.compose.context import Speaking
 from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, fit_ink, measure, shift_into
 from signage.drawing.marks import (
@@ -36,8 +37,6 @@ from signage.ground.geometry import (
 )
 from signage.ground.length import MM_PER_POINT
 from signage.pictograms.palette import Palette
-from signage.pictograms.picture import picture_form
-from signage.pictograms.scenes import scene_of
 from signage.words.wording import Wording
 
 Fact = str | float | int | bool
@@ -50,15 +49,16 @@ class Canvas:
         self,
         width: float,
         height: float,
-        wording: Wording,
+        context: Speaking,
         style: Style,
         scale: float = 1.0,
         margin: float = 0.0,
     ) -> None:
         self.width, self.height = width, height
-        self.wording, self.style = wording, style
+        self.wording, self.style = context.wording, style
+        self.picture_set = context.picture_set
         self.scale, self.margin = scale, margin
-        self.is_right_to_left = wording.is_right_to_left
+        self.is_right_to_left = context.wording.is_right_to_left
         self.fit_steps: list[FitStep] = []
         self.overflows: list[Overflow] = []
         self._marks: list[list[Mark]] = [[]]
@@ -187,8 +187,7 @@ class Canvas:
         language: str | None = None,
     ) -> None:
         """A pictogram in a square, decoration without alternative text; rules let a sign be smaller."""
-        is_mirrored = self.is_right_to_left and scene_of(name).mirror == "with-layout"
-        form = picture_form(name, palette or self.style.palette, mirrored=is_mirrored)
+        form = self.picture_set.form(name, palette or self.style.palette, self.is_right_to_left)
         box = self.box(x, y, side, side)
         transform = translation(box.x, box.y) @ scaling(side / form.size)
         structure = Structure.FIGURE if alternative else Structure.ARTEFACT

@@ -9,11 +9,12 @@ from signage.compose.theme import Tone
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
 from signage.model.mark import Mark
 from signage.model.training_path import training_path
+from signage.pictograms.picture_set import PictureSet
 from signage.words.wording import Wording
 
 
 class Speaking(Shape):
-    """What draft marks and rulers need to know of a sheet: its words, and whether it is a draft."""
+    """What a canvas, draft marks and rulers need to know of a sheet: its words and pictures, and its mark."""
 
     @property
     def wording(self) -> Wording:
@@ -22,6 +23,10 @@ class Speaking(Shape):
     @property
     def source(self) -> Wording:
         """The words of the language of its authors."""
+
+    @property
+    def picture_set(self) -> PictureSet:
+        """The pictures of its library."""
 
     @property
     def mark(self) -> Mark:
@@ -49,6 +54,7 @@ class SheetContext:
     protocol: Protocol
     wording: Wording
     source: Wording
+    picture_set: PictureSet
     revision: str
     tone: Tone = Tone.COLOUR
     mark: Mark = Mark.DRAFT

@@ -39,7 +39,7 @@ def as_proof(sheet: Sheet, context: Speaking, faulty: Faulty) -> Sheet:
 
 def _proof_page(page: Page, context: Speaking, faulty: Faulty, protocol: str) -> Page:
     marks = tuple(_without_code(mark) for mark in page.marks)
-    canvas = Canvas(page.width, page.height, context.wording, style_of("plain"), 1.0, page.margin)
+    canvas = Canvas(page.width, page.height, context, style_of("plain"), 1.0, page.margin)
     has_ribbon = any(isinstance(mark, Group) and mark.role == "ribbon" for mark, _ in walk(page.marks))
     if not has_ribbon:
         draft_ribbon(canvas, context, _RIBBON_POINTS)

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from signage.model.library import Library, Protocol, Step, Ward
+from signage.pages.picture import PagePictures
 from signage.pages.words import PageWords
 
 
@@ -22,6 +23,7 @@ class Publication:
 
     library: Library
     words: Mapping[str, PageWords]
+    pictures: PagePictures
     revisions: Mapping[tuple[str, str], str]
     made_on: date
     earlier_revisions: Mapping[str, tuple[str, ...]] = field(default_factory=dict)

@@ -11,7 +11,6 @@ from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 
 from signage.pages import address
 from signage.pages.embedded_font import RARE_ON_PHONES, letter_style, own_letters
-from signage.pages.picture import inline_picture
 from signage.pages.publication import Publication
 from signage.pages.words import PageWords
 
@@ -72,7 +71,7 @@ def render_page(publication: Publication, page: Page) -> bytes:
         file=page.link_to_file,
         stylesheet=page.link_to_file(address.STYLESHEET),
         script=page.link_to_file(address.SCRIPT),
-        inline=inline_picture,
+        inline=publication.pictures.inline,
         picture_source=lambda key: page.link_to_file(key.file),
         **page.values,
     )

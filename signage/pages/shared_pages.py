@@ -7,7 +7,7 @@ from urllib.parse import urlsplit
 
 from signage.model.library import Phase, Protocol, Step
 from signage.pages import address
-from signage.pages.picture import PictureKey, picture_key
+from signage.pages.picture import PictureKey
 from signage.pages.publication import PageContext, Publication
 from signage.pages.rendering import Page
 from signage.pages.views import TECHNIQUE, PhaseView, phase_view
@@ -105,7 +105,7 @@ def not_found_page(publication: Publication) -> Page:
 
 def contents_page(publication: Publication, words: PageWords) -> Page:
     """All protocols in one language."""
-    entries = [_entry(words, protocol) for protocol in publication.protocols(words.tag)]
+    entries = [_entry(publication, words, protocol) for protocol in publication.protocols(words.tag)]
     return Page(
         address=address.contents(words.tag),
         template="contents.html",
@@ -121,7 +121,7 @@ def contents_page(publication: Publication, words: PageWords) -> Page:
     )
 
 
-def _entry(words: PageWords, protocol: Protocol) -> ContentsEntry:
+def _entry(publication: Publication, words: PageWords, protocol: Protocol) -> ContentsEntry:
     titles = [words.content(f"{protocol.id}/phase/{phase.id}/title") for phase in protocol.phases]
     phase = protocol.phases[-1]
     step = _telling_step(phase)
@@ -131,7 +131,7 @@ def _entry(words: PageWords, protocol: Protocol) -> ContentsEntry:
         title=words.content(f"{protocol.id}/title"),
         phases=words.wording.join(titles),
         theme=phase.theme,
-        picture=picture_key(step, phase, words.is_right_to_left),
+        picture=publication.pictures.key(step, phase, words.is_right_to_left),
     )
 
 

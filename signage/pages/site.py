@@ -11,7 +11,6 @@ from signage.pages import address
 from signage.pages.container_sign import pattern_names, pattern_tile
 from signage.pages.embedded_font import letter_files, own_letters
 from signage.pages.look import stylesheet
-from signage.pages.picture import picture_file, picture_key
 from signage.pages.practice.pages import Exercise, plan_practice, practice_pages
 from signage.pages.practice.reasons import Examiner
 from signage.pages.protocol_pages import (
@@ -88,14 +87,14 @@ def _assets(publication: Publication) -> Iterator[tuple[str, bytes]]:
         yield f"{address.ASSETS}{pattern}.svg", pattern_tile(pattern)
     directions = {words.is_right_to_left for words in publication.words.values()}
     keys = {
-        picture_key(step, phase, is_right_to_left)
+        publication.pictures.key(step, phase, is_right_to_left)
         for protocol in publication.protocols()
         for phase in protocol.phases
         for step in phase.steps
         for is_right_to_left in directions
     }
     for key in sorted(keys):
-        yield key.file, picture_file(key)
+        yield key.file, publication.pictures.file(key)
 
 
 def _letters(publication: Publication, files: Mapping[str, bytes]) -> Iterator[tuple[str, bytes]]:

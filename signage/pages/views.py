@@ -13,7 +13,7 @@ from signage.model.walk import zones_of_steps
 from signage.model.zone_pattern import pattern_of
 from signage.pages import address
 from signage.pages.container_sign import container_sign
-from signage.pages.picture import PictureKey, picture_key
+from signage.pages.picture import PictureKey
 from signage.pages.publication import PageContext
 
 TECHNIQUE = "hand-technique"
@@ -165,7 +165,7 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
         caution=words.step_text(protocol, step, "caution"),
         zone=zone_view(context, zone_id),
         containers=container_views(context, step),
-        picture=picture_key(step, phase, words.is_right_to_left),
+        picture=context.publication.pictures.key(step, phase, words.is_right_to_left),
         picture_words=context.picture_words(step),
         seconds=seconds,
         time=words.seconds(seconds) if seconds else None,

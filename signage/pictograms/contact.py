@@ -8,11 +8,11 @@ from collections.abc import Sequence
 from signage.drawing.marks import FormMark, Group, Mark, Page, PathMark
 from signage.ground.geometry import Box, rectangle, scaling, translation
 from signage.pictograms.palette import PALETTES, Palette
-from signage.pictograms.picture import picture_form
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import PictureSet
 
 
 def contact_page(
+    pictures: PictureSet,
     names: Sequence[str],
     palette: Palette | None = None,
     *,
@@ -30,7 +30,7 @@ def contact_page(
     for index, name in enumerate(names):
         x = gap + index % columns * (side + gap)
         y = gap + index // columns * (side + gap)
-        form = picture_form(name, palette or PALETTES[scene_of(name).theme], mirrored)
+        form = pictures.form(name, palette or PALETTES[pictures.scene(name).theme], mirrored)
         placed = translation(x, y) @ scaling(side / form.size)
         marks.append(PathMark(rectangle(Box(x, y, side, side)), fill=tile))
         box = Box(x, y, side, side)

@@ -1,4 +1,4 @@
-"""The scenes of a library: read beside those that ship with the project, and then found by name like them."""
+"""The pictures that a library has drawn itself: read from its scenes, and proved to be drawable."""
 
 from __future__ import annotations
 
@@ -11,42 +11,35 @@ from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.pictograms import faults
-from signage.pictograms.picture import compiled, compiled_scene
-from signage.pictograms.scenes import Scene, add_scene, load_scene
+from signage.pictograms.picture import Picture
+from signage.pictograms.scenes import load_scene
 
 
-def read_scenes(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Scene], list[Problem]]:
-    """The scenes of files that can be read and drawn, and every problem of the others.
+def read_own_pictures(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Picture], list[Problem]]:
+    """The pictures of scenes that can be read and drawn, and every problem of the others.
 
     Each file comes with the path that messages show.
     """
-    found: list[Scene] = []
+    found: list[Picture] = []
     problems: list[Problem] = []
     for file, shown in files:
         try:
-            scene = load_scene(file, shown)
+            picture = Picture(load_scene(file, shown))
         except UnreadableInputError as unreadable:
             problems += unreadable.problems
             continue
-        reason = _why_undrawable(scene)
+        reason = _why_undrawable(picture)
         if reason:
             problems.append(faults.LAYER.problem(reason, Place(shown)))
         else:
-            found.append(scene)
+            found.append(picture)
     return found, problems
 
 
-def _why_undrawable(scene: Scene) -> str:
+def _why_undrawable(picture: Picture) -> str:
     """Why the outlines of a scene cannot be joined; empty where they can."""
     try:
-        compiled(scene.operations)
+        picture.compiled()
     except pathops.PathOpsError:
         return "the outlines of the scene cannot be joined; look for a shape that crosses itself"
     return ""
-
-
-def add_scenes(added: Iterable[Scene]) -> None:
-    """Make scenes known by their names to everything that draws; a later scene of a name takes its place."""
-    has_replaced = [add_scene(scene) for scene in added]
-    if any(has_replaced):
-        compiled_scene.cache_clear()

@@ -6,7 +6,8 @@ import hashlib
 import json
 import math
 import os
-from functools import cache
+from dataclasses import dataclass, field
+from functools import cache, cached_property
 from importlib import metadata
 from pathlib import Path as FilePath
 from typing import Any, get_args
@@ -16,38 +17,67 @@ from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
 from signage.ground.fingerprint import canonical_json, fingerprint
 from signage.ground.geometry import Segment, mirroring
+from signage.model.messages import Message, MessageRole
 from signage.pictograms import compile as compile_module
 from signage.pictograms.compile import CompiledLayer, compile_operations
 from signage.pictograms.kit.nodes import CANVAS, Operation, Pigment, flatten, group
 from signage.pictograms.palette import Palette
-from signage.pictograms.scenes import operation_record, scene_of
+from signage.pictograms.scenes import Scene, operation_record
 
 _PAINTED = frozenset(get_args(Pigment)) - {"ground"}
 _NUMBERS_OF = {"M": 2, "L": 2, "C": 6, "Z": 0}
 """How many numbers each kind of segment takes (``ground.geometry.Segment``)."""
 
 
-def picture_form(name: str, palette: Palette, mirrored: bool = False) -> Form:
-    """The picture of a scene, 96 units a side, as filled paths with transparent gaps.
+@dataclass(frozen=True, eq=False)
+class Picture:
+    """A scene and what is made of it, each made once and then the same object: layers, forms, fingerprint."""
 
-    ``mirrored`` asks for the drawing of a right-to-left sheet; scenes whose rule is ``never`` stay
-    as they are. Raises WrongUsageError if no scene has the name.
-    """
-    is_mirrored = mirrored and scene_of(name).mirror == "with-layout"
-    marks = tuple(
-        PathMark(path, fill=palette.fill(pigment)) for pigment, path in compiled_scene(name, is_mirrored)
-    )
-    suffix = "-mirrored" if is_mirrored else ""
-    return Form(f"picture-{name}-{palette.name}{suffix}", CANVAS, marks)
+    scene: Scene
+    _layers: dict[bool, tuple[CompiledLayer, ...]] = field(init=False, default_factory=dict, repr=False)
+    _forms: dict[tuple[Palette, bool], Form] = field(init=False, default_factory=dict, repr=False)
 
+    def compiled(self, is_mirrored: bool = False) -> tuple[CompiledLayer, ...]:
+        """The layers of the scene, 96 units a side; they come from the cache folder where they are there."""
+        if is_mirrored not in self._layers:
+            nodes = self.scene.nodes
+            if is_mirrored:
+                nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
+            self._layers[is_mirrored] = compiled(tuple(flatten(nodes)))
+        return self._layers[is_mirrored]
 
-@cache
-def compiled_scene(name: str, mirrored: bool = False) -> tuple[CompiledLayer, ...]:
-    """The layers of a scene, kept in memory and in the cache folder of the platform."""
-    nodes = scene_of(name).nodes
-    if mirrored:
-        nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
-    return compiled(tuple(flatten(nodes)))
+    def form(self, palette: Palette, is_mirrored: bool = False) -> Form:
+        """The picture as filled paths with transparent gaps, 96 units a side.
+
+        ``is_mirrored`` asks for the drawing of a right-to-left sheet; scenes whose rule is ``never`` stay
+        as they are.
+        """
+        key = (palette, is_mirrored and self.scene.mirror == "with-layout")
+        if key not in self._forms:
+            layers = self.compiled(key[1])
+            marks = tuple(PathMark(path, fill=palette.fill(pigment)) for pigment, path in layers)
+            suffix = "-mirrored" if key[1] else ""
+            self._forms[key] = Form(f"picture-{self.scene.name}-{palette.name}{suffix}", CANVAS, marks)
+        return self._forms[key]
+
+    @cached_property
+    def fingerprint(self) -> str:
+        """SHA-256 of what a reader sees and hears of the picture: paint, mirroring, sentence."""
+        scene = self.scene
+        return fingerprint(
+            {
+                "alternative": scene.alternative,
+                "mirror": scene.mirror,
+                "handed": scene.handed,
+                "operations": [operation_record(operation) for operation in scene.operations],
+            }
+        )
+
+    @property
+    def message(self) -> Message:
+        """The sentence that stands for the picture where it is not seen, to translate."""
+        name, scene = self.scene.name, self.scene
+        return Message(f"picture/{name}", scene.alternative, MessageRole.PICTURE, scene.place, picture=name)
 
 
 def compiled(operations: tuple[Operation, ...]) -> tuple[CompiledLayer, ...]:

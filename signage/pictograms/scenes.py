@@ -1,26 +1,19 @@
-"""The scenes by name: those that ship with the project, and those that a library adds."""
+"""A scene that is ready to draw, and how it comes of its file."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cache
-from importlib import resources
 from pathlib import Path as FilePath
 
-from signage.ground.errors import UnreadableInputError, WrongUsageError
-from signage.ground.fingerprint import fingerprint
+from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
 from signage.ground.problem import Problem
-from signage.model.messages import Message, MessageRole
 from signage.pictograms import faults
 from signage.pictograms.build import LayerFaultError, build_scene
 from signage.pictograms.burden import crowding, overload
 from signage.pictograms.kit.nodes import ITEM, Node, Operation, flatten
 from signage.pictograms.reading import ReadScene, read_scene
 from signage.pictograms.schema import Gloss, MirrorRule, SceneFile, Theme
-
-SCENE_FOLDER = FilePath(str(resources.files("signage.pictograms"))) / "scenes"
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,51 +106,6 @@ def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
     ]
 
 
-_ADDED: dict[str, Scene] = {}
-"""The scenes of libraries, by name."""
-
-
-def add_scene(scene: Scene) -> bool:
-    """Make a scene known by its name; returns whether another of that name was known and gave way."""
-    has_replaced = scene.name in _ADDED
-    if has_replaced:
-        scene_of.cache_clear()
-        scene_fingerprint.cache_clear()
-    _ADDED[scene.name] = scene
-    return has_replaced
-
-
-@cache
-def scene_names() -> tuple[str, ...]:
-    """The names of the scenes that ship with the project, in alphabetical order."""
-    return tuple(sorted(file.stem for file in SCENE_FOLDER.glob("*.yaml")))
-
-
-@cache
-def scene_of(name: str) -> Scene:
-    """The scene of a name. Raises WrongUsageError if there is none."""
-    if name in _ADDED:
-        return _ADDED[name]
-    if name not in scene_names():
-        known = ", ".join(sorted({*scene_names(), *_ADDED}))
-        raise WrongUsageError(f"no picture is named {name!r}; pictures are {known}")
-    return load_scene(SCENE_FOLDER / f"{name}.yaml")
-
-
-@cache
-def scene_fingerprint(name: str) -> str:
-    """SHA-256 of what a reader sees and hears of a picture: paint, mirroring, sentence."""
-    scene = scene_of(name)
-    return fingerprint(
-        {
-            "alternative": scene.alternative,
-            "mirror": scene.mirror,
-            "handed": scene.handed,
-            "operations": [operation_record(operation) for operation in scene.operations],
-        }
-    )
-
-
 def operation_record(operation: Operation) -> list[object]:
     """An operation as plain values with coordinates at 0.01 unit."""
 
@@ -174,18 +122,4 @@ def operation_record(operation: Operation) -> list[object]:
         operation.is_filled,
         operation.has_butt_caps,
         [[[numbers(member.path), round(member.width, 2)] for member in clip] for clip in operation.within],
-    ]
-
-
-def picture_messages(names: Iterable[str]) -> list[Message]:
-    """The sentences that stand for pictures where they are not seen, to translate."""
-    return [
-        Message(
-            f"picture/{name}",
-            scene_of(name).alternative,
-            MessageRole.PICTURE,
-            scene_of(name).place,
-            picture=name,
-        )
-        for name in names
     ]

@@ -98,7 +98,7 @@ def check_orders(project: Project, today: date) -> list[Problem]:
 
 def check_picture(project: Project, name: str) -> list[Problem]:
     """The findings of all picture rules on one picture among those in use."""
-    subject = picture_subject(name, project.pictures_in_use)
+    subject = picture_subject(project.picture_set, name, project.pictures_in_use)
     return [problem for rule in all_picture_rules() for problem in rule.find(subject)]
 
 

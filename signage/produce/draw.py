@@ -213,7 +213,7 @@ def _write_table(project: Project, job: Job, path: Path) -> Iterator[Path]:
         yield path.with_suffix(".csv")
     elif job.dots_per_inch:
         gallery = path.with_name(f"{path.stem}-gallery.png")
-        write_whole(gallery, paint_gallery(context.pictures))
+        write_whole(gallery, paint_gallery(context.picture_set, context.pictures))
         yield gallery
 
 

@@ -12,6 +12,7 @@ from signage.ground.files import write_whole
 from signage.ground.made_files import is_inside, take_away
 from signage.model.mark import Mark
 from signage.pages.address import FILE_LIST
+from signage.pages.picture import PagePictures
 from signage.pages.practice.reasons import rehearsing
 from signage.pages.publication import Publication
 from signage.pages.site import Site, build_site
@@ -85,6 +86,7 @@ def publication_of(
     made = Publication(
         project.marked_library,
         words,
+        PagePictures(project.picture_set),
         revisions,
         made_on,
         left_out=frozenset(left_out),

@@ -1,5 +1,6 @@
 """Whether a sheet is current: every state, on the day and later."""
 
+from dataclasses import replace
 from datetime import datetime
 
 import pytest
@@ -8,7 +9,7 @@ from serving import serving
 from site_samples import MADE_ON, UNEXAMINED, page_context, publication
 
 from signage.pages.protocol_pages import last_day
-from signage.pages.publication import PageContext, Publication
+from signage.pages.publication import PageContext
 from signage.pages.site import build_site
 from signage.produce.publish import write_site
 
@@ -68,13 +69,8 @@ def test_a_code_can_be_typed_as_it_stands_on_the_sheet(visit, typed):
 
 def test_a_sheet_of_an_earlier_revision_is_replaced(browser, tmp_path):
     made = publication()
-    older = Publication(
-        made.library,
-        {"en": made.words["en"]},
-        made.revisions,
-        MADE_ON,
-        earlier_revisions={"layered-protection": ("OLD2", "OLD3")},
-    )
+    earlier = {"layered-protection": ("OLD2", "OLD3")}
+    older = replace(made, words={"en": made.words["en"]}, earlier_revisions=earlier)
     write_site(tmp_path, build_site(older, UNEXAMINED).files)
     with serving(tmp_path) as port:
         page = browser.new_page()
@@ -84,8 +80,6 @@ def test_a_sheet_of_an_earlier_revision_is_replaced(browser, tmp_path):
 
 
 def test_the_policy_may_let_pages_age_sooner():
-    from dataclasses import replace
-
     from signage.model.library import PolicyValue
 
     library = project().library

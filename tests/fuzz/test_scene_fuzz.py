@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from signage.load.files.scenes import scene_problems
-from signage.pictograms.own_scenes import read_scenes
+from signage.pictograms.own_scenes import read_own_pictures
 
 SOUND = yaml.safe_load("""\
 theme: don
@@ -127,7 +127,7 @@ def assert_is_drawn_or_refused(file, scene):
     if list(scene_problems([file], ())):
         return
     start = time.process_time()
-    scenes, problems = read_scenes([(file, "content/scenes/our-card.yaml")])
+    scenes, problems = read_own_pictures([(file, "content/scenes/our-card.yaml")])
     assert time.process_time() - start < FEW_SECONDS
     assert len(scenes) + bool(problems) == 1
     assert all(problem.place.path and problem.message and problem.hint for problem in problems)

@@ -11,7 +11,7 @@ from print_checks import assert_pdf_ua_1, squeezed
 
 from signage.drawing.marks import groups_of
 from signage.paint.pdf.document import paint_pdf
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 @pytest.mark.parametrize(("kind", "tag"), [("pictures", "hi"), ("picture-trial", "ar")])
@@ -32,7 +32,7 @@ def test_the_printed_form_names_no_picture_and_says_none():
         text = reader.pages[index].extract_text()
         for name in context.pictures:
             assert name not in text
-            assert squeezed(scene_of(name).alternative) not in squeezed(text)
+            assert squeezed(PICTURES.scene(name).alternative) not in squeezed(text)
     with pikepdf.open(io.BytesIO(data)) as pdf:
         objects = [each for each in pdf.objects if isinstance(each, pikepdf.Dictionary)]
         spoken = {str(each.Alt) for each in objects if "/Alt" in each}
@@ -51,4 +51,4 @@ def test_the_names_and_sentences_of_the_sheet_of_all_pictures_can_be_searched():
     text = squeezed("".join(page.extract_text() for page in reader.pages))
     for name in demo.project().picture_context("layered-protection", "en").pictures:
         assert squeezed(name) in text
-        assert squeezed(scene_of(name).alternative) in text
+        assert squeezed(PICTURES.scene(name).alternative) in text

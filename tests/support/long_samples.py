@@ -5,6 +5,7 @@ from dataclasses import replace
 import demo
 
 from signage.compose.context import SheetContext
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 from signage.text.font_set import BUNDLED_FONTS
 from signage.words.wording import open_wording
 
@@ -16,7 +17,7 @@ def context_of(library, protocol, tag="en"):
         name: open_wording(library, messages, demo.ROOT / "locales", name, BUNDLED_FONTS)
         for name in {tag, "en"}
     }
-    return SheetContext(library, library.protocols[protocol], words[tag], words["en"], "2345-6789")
+    return SheetContext(library, library.protocols[protocol], words[tag], words["en"], PICTURES, "2345-6789")
 
 
 def with_steps(counts, tag="en", protocol="layered-protection", **changes):

@@ -6,19 +6,20 @@ from signage.check.picture_rule import PictureSubject
 from signage.pictograms.compile import compile_operations
 from signage.pictograms.kit.nodes import Patch, group
 from signage.pictograms.kit.paths import ellipse, rounded_rectangle
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 def drawn(*nodes, name="sample", cropped=(), others=(), alike=()):
-    """A picture of these nodes."""
+    """A picture of these nodes; ``others`` are names of shipped pictures that may stand beside it."""
     scene = replace(
-        scene_of("apron-on"),
+        PICTURES.scene("apron-on"),
         name=name,
         nodes=(group(*nodes),),
         cropped=frozenset(cropped),
         alike=frozenset(alike),
     )
-    return PictureSubject(scene, compile_operations(scene.operations), others)
+    beside = tuple(PICTURES.picture(other) for other in others)
+    return PictureSubject(scene, compile_operations(scene.operations), beside)
 
 
 def disc(x, y, radius, pigment="ink"):

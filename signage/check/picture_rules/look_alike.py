@@ -9,9 +9,7 @@ from signage.ground.rule import S2, Rule
 from signage.pictograms.compile import CompiledLayer
 from signage.pictograms.legibility import DISTINCT, distance, thumbnail
 from signage.pictograms.palette import DON
-from signage.pictograms.picture import compiled_scene
 from signage.pictograms.scan import Grid
-from signage.pictograms.scenes import scene_of
 
 LOOK_ALIKE = Rule(
     code="PC-10",
@@ -32,11 +30,12 @@ def find(subject: PictureSubject) -> Iterator[Problem]:
     scene = subject.scene
     own = _thumbnail(subject.layers)
     for other in subject.others:
-        if other <= scene.name or other in scene.alike or scene.name in scene_of(other).alike:
+        name = other.scene.name
+        if name <= scene.name or name in scene.alike or scene.name in other.scene.alike:
             continue
-        found = distance(own, _thumbnail(compiled_scene(other)))
+        found = distance(own, _thumbnail(other.compiled()))
         if found < DISTINCT:
-            yield subject.problem(LOOK_ALIKE, f"differs from {other} by only {found:.3f}")
+            yield subject.problem(LOOK_ALIKE, f"differs from {name} by only {found:.3f}")
 
 
 @cache

@@ -56,7 +56,7 @@ def compose_hand_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sh
     canvas = Canvas(
         paper.width,
         paper.height,
-        context.wording,
+        context,
         style_of(phase.theme, context.tone),
         k * _FURNITURE,
         layout.margin,

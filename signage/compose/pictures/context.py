@@ -9,7 +9,7 @@ from signage.compose.typesetting import Face
 from signage.ground.language import script_of
 from signage.model.library import Library, Protocol
 from signage.model.mark import Mark
-from signage.pictograms.scenes import scene_names, scene_of
+from signage.pictograms.picture_set import PictureSet
 from signage.text.font_set import FontSet
 from signage.words.wording import MissingMessageError, Wording
 
@@ -38,6 +38,7 @@ class PictureContext:
     library: Library
     wording: Wording
     source: Wording
+    picture_set: PictureSet
     revision: str
     pictures: tuple[str, ...]
     protocol: Protocol | None = None
@@ -88,10 +89,12 @@ class PictureContext:
         Texts of pictures that no step uses are not in the catalogues: they come untranslated.
         """
         tag, fonts = self.wording.tag, self.wording.fonts
-        written = SHIPPED_LANGUAGE if name in scene_names() else self.library.source_locale
-        untranslated = Meaning(scene_of(name).alternative, written, fonts, is_translated=False)
+        is_own = name in self.picture_set.own_names
+        written = self.library.source_locale if is_own else SHIPPED_LANGUAGE
+        sentence = self.picture_set.scene(name).alternative
+        untranslated = Meaning(sentence, written, fonts, is_translated=False)
         if tag.partition("-")[0] == written.partition("-")[0] and tag == self.library.source_locale:
-            return Meaning(scene_of(name).alternative, tag, fonts, is_translated=True)
+            return Meaning(sentence, tag, fonts, is_translated=True)
         if tag == self.library.source_locale:
             return untranslated
         try:

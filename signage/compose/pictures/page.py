@@ -43,7 +43,7 @@ class PageCount:
 def picture_canvas(context: PictureContext, paper: Paper) -> Canvas:
     """An empty page with the draft ribbon on its four edges."""
     style = style_of("plain", context.tone)
-    canvas = Canvas(paper.width, paper.height, context.wording, style, 0.85, MARGIN)
+    canvas = Canvas(paper.width, paper.height, context, style, 0.85, MARGIN)
     draft_ribbon(canvas, context, 8.5)
     return canvas
 

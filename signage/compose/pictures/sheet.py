@@ -24,7 +24,6 @@ from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Sheet, Structure
 from signage.pictograms.palette import MONO, Palette
-from signage.pictograms.scenes import scene_of
 
 LARGE, SMALL = 25.0, 15.0
 """Sides in millimetres: as on a poster on A4, and the smallest that is printed."""
@@ -205,4 +204,4 @@ def _draw_pictures(canvas: Canvas, context: PictureContext, cell: _Cell, meaning
 def _colours(context: PictureContext, name: str) -> Palette:
     """The colours of the theme of a picture; a sheet for a copier shows them too."""
     tone = Tone.COLOUR if context.tone is Tone.MONO else context.tone
-    return style_of(scene_of(name).theme, tone).palette
+    return style_of(context.picture_set.scene(name).theme, tone).palette

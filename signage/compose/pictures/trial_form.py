@@ -23,7 +23,6 @@ from signage.compose.typesetting import line_width
 from signage.drawing.marks import Sheet, Structure
 from signage.model.picture_trial import trial_forms
 from signage.pictograms.palette import MONO, Palette
-from signage.pictograms.scenes import scene_of
 
 PICTURE = 30.0
 """Side of a picture on the form in millimetres."""
@@ -173,13 +172,13 @@ def _draw_question(
             canvas.picture(name, x + _NUMBER, y, PICTURE, alternative, _colours(context, name))
             start = x + _NUMBER + PICTURE + 3
             room = x + width - start
-            for index, question in enumerate((_first_question(name), "trial-must")):
+            for index, question in enumerate((_first_question(context, name), "trial-must")):
                 _draw_lines(canvas, wording.fixed(question), start, y + index * _QUESTION, room)
 
 
-def _first_question(name: str) -> str:
+def _first_question(context: PictureContext, name: str) -> str:
     """Pictures of things, which speak to anyone, show nobody who does something."""
-    return "trial-thing" if scene_of(name).gloss.who == "anyone" else "trial-doing"
+    return "trial-thing" if context.picture_set.scene(name).gloss.who == "anyone" else "trial-doing"
 
 
 def _draw_lines(canvas: Canvas, question: str, x: float, y: float, width: float) -> None:
@@ -193,4 +192,5 @@ def _draw_lines(canvas: Canvas, question: str, x: float, y: float, width: float)
 
 def _colours(context: PictureContext, name: str) -> Palette:
     """A trial on a copier shows the pictures as the copier will."""
-    return MONO if context.tone is Tone.MONO else style_of(scene_of(name).theme, context.tone).palette
+    theme = context.picture_set.scene(name).theme
+    return MONO if context.tone is Tone.MONO else style_of(theme, context.tone).palette

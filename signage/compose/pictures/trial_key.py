@@ -23,7 +23,6 @@ from signage.compose.typesetting import Face
 from signage.drawing.marks import Structure
 from signage.model.picture_trial import FORMS, Category
 from signage.pictograms.palette import MONO
-from signage.pictograms.scenes import scene_of
 
 _PICTURE = 15.0
 _PITCH = 17.0
@@ -179,7 +178,8 @@ def _draw_row(canvas: Canvas, context: PictureContext, row: KeyRow, x: float, y:
                 )
         with canvas.group(structure=Structure.BODY):
             left = x + len(FORMS) * _NUMBER
-            palette = MONO if context.tone is Tone.MONO else style_of(scene_of(row.name).theme).palette
+            theme = context.picture_set.scene(row.name).theme
+            palette = MONO if context.tone is Tone.MONO else style_of(theme).palette
             canvas.picture(row.name, left, y + 1, _PICTURE, None, palette)
             start = left + _PICTURE + 2
             _draw_meaning(canvas, context, row, start, y, x + width - start)

@@ -69,7 +69,7 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
 
 
 def _canvas(context: SheetContext, theme: str, width: float, height: float) -> Canvas:
-    return Canvas(width, height, context.wording, style_of(theme, context.tone), 1.0, MARGIN)
+    return Canvas(width, height, context, style_of(theme, context.tone), 1.0, MARGIN)
 
 
 def _steps_panel(context: SheetContext, panel: PanelRows, width: float, height: float) -> Canvas:

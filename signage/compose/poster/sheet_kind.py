@@ -62,7 +62,7 @@ def _draw_page(
 ) -> Canvas:
     measures, grid, sizes = plan.layout.measures, plan.layout.grid, plan.sizes
     style = style_of(phase.theme, context.tone)
-    canvas = Canvas(measures.width, measures.height, context.wording, style, measures.scale, measures.margin)
+    canvas = Canvas(measures.width, measures.height, context, style, measures.scale, measures.margin)
     pages = len(plan.layout.pages)
     draft_ribbon(canvas, context, RIBBON_POINTS * measures.margin / 12)
     place = BandPlace(

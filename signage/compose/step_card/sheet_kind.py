@@ -85,7 +85,7 @@ def _card_words(context: SheetContext, phase: Phase, numbered: NumberedStep) -> 
 
 def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: CardSet) -> Canvas:
     style = style_of(phase.theme, context.tone)
-    canvas = Canvas(cards.width, cards.height, context.wording, style, 1.0, MARGIN)
+    canvas = Canvas(cards.width, cards.height, context, style, 1.0, MARGIN)
     with canvas.group(
         "step",
         numbered.step.id,

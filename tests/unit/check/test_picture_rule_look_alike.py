@@ -1,12 +1,12 @@
 from picture_samples import disc, drawn, messages
 
 from signage.check.picture_rules.look_alike import RULE
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 def like(name, **more):
     """The picture of a scene that ships, under another name."""
-    return drawn(*scene_of(name).nodes, name="a-copy", **more)
+    return drawn(*PICTURES.scene(name).nodes, name="a-copy", **more)
 
 
 def test_a_copy_of_a_picture_is_found():
@@ -19,7 +19,7 @@ def test_a_pair_that_is_meant_to_look_alike_is_left_alone():
 
 
 def test_each_pair_is_told_once():
-    late = drawn(*scene_of("hood-off").nodes, name="the-copy", others=("hood-off",))
+    late = drawn(*PICTURES.scene("hood-off").nodes, name="the-copy", others=("hood-off",))
     assert messages(RULE, late) == []
 
 

@@ -7,7 +7,7 @@ from signage.drawing.marks import Group, Structure, TextMark, texts_of, walk
 
 
 def canvas_of(tag="en"):
-    return Canvas(100, 80, demo.context(tag).wording, style_of("doff"), 1.0, 5.0)
+    return Canvas(100, 80, demo.context(tag), style_of("doff"), 1.0, 5.0)
 
 
 def only_text(canvas):

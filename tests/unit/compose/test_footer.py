@@ -17,7 +17,7 @@ from signage.drawing.marks import Page, groups_of, texts_of
 def test_all_control_text_fits_the_planned_height(tag, width, is_landscape, scale):
     context = demo.context(tag)
     footer = plan_footer(context, scale, 12.0, width, is_landscape=is_landscape)
-    canvas = Canvas(width + 24, 120, context.wording, style_of("doff"), scale, 12.0)
+    canvas = Canvas(width + 24, 120, context, style_of("doff"), scale, 12.0)
     draw_footer(canvas, context, footer, "Take off", 50.0, footer.height)
     assert not canvas.overflows
     page = Page(canvas.width, canvas.height, canvas.marks, 12)
@@ -46,7 +46,7 @@ def test_the_ruler_has_its_fifty_millimetres_on_small_paper_too():
 def test_the_ruler_never_scales(scale):
     context = demo.context()
     footer = plan_footer(context, scale, 12.0, 400.0, is_landscape=True)
-    canvas = Canvas(424, 120, context.wording, style_of("doff"), scale, 12.0)
+    canvas = Canvas(424, 120, context, style_of("doff"), scale, 12.0)
     draw_footer(canvas, context, footer, "Take off", 50.0, footer.height)
     ((_, box),) = groups_of(Page(424, 120, canvas.marks), "ruler")
     assert box.width == 50.0

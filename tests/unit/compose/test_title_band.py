@@ -15,7 +15,7 @@ RULE = "Unsure, torn, soiled or unwell? Stay where you are. Tell the observer."
 
 def drawn(words, width=273.0, theme="doff", columns=(86.75, 153.5, 220.25), tag="en", place=None):
     context = demo.context(tag)
-    canvas = Canvas(width + 24, 420, context.wording, style_of(theme), 1.0, 12.0)
+    canvas = Canvas(width + 24, 420, context, style_of(theme), 1.0, 12.0)
     phase = context.protocol.phases[1]
     band = TitleBand(canvas, context, phase, words, place or BandPlace(12, 12, width, 36, 1.0), columns)
     band.draw()
@@ -90,7 +90,7 @@ def test_a_tall_script_stays_inside_the_band():
 
 def test_the_key_word_goes_above_a_rule_that_gains_by_it():
     context = demo.context()
-    canvas = Canvas(200, 100, context.wording, style_of("doff"), 1.0)
+    canvas = Canvas(200, 100, context, style_of("doff"), 1.0)
     box = KeyBox(canvas, KeyWords("Caution", RULE, "caution", ""), y=10, height=28, scale=1.0)
     narrow, wide = box.fit(62), box.fit(130)
     assert narrow.is_stacked
@@ -100,7 +100,7 @@ def test_the_key_word_goes_above_a_rule_that_gains_by_it():
 
 def test_a_key_word_wider_than_its_cell_is_counted():
     context = demo.context()
-    canvas = Canvas(200, 100, context.wording, style_of("doff"), 1.0)
+    canvas = Canvas(200, 100, context, style_of("doff"), 1.0)
     long = KeyBox(canvas, KeyWords("W" * 40, RULE, "caution", ""), y=10, height=28, scale=1.0)
     assert long.fit(80).excess > 10
 
@@ -114,7 +114,7 @@ def test_a_rule_that_does_not_fit_is_recorded_and_not_hidden():
 
 def test_an_approved_band_has_no_tag_and_starts_with_the_code():
     context = replace(demo.context(), mark=Mark.NONE)
-    canvas = Canvas(297, 420, context.wording, style_of("doff"), 1.0, 12.0)
+    canvas = Canvas(297, 420, context, style_of("doff"), 1.0, 12.0)
     place = BandPlace(12, 12, 273, 36, 1.0)
     TitleBand(canvas, context, context.protocol.phases[1], words_of(), place, (153.5,)).draw()
     first = mark_of(canvas, "over")[0][1]

@@ -7,10 +7,11 @@ from signage.drawing.themes import CARE, DOFF
 from signage.drawing.zone_patterns import PATTERN_PATHS
 from signage.ground.geometry import Box, path_box
 from signage.pages.container_sign import _TILES, _closed_shapes, container_sign, pattern_tile
-from signage.pages.picture import inline_picture, picture_file, picture_key
-from signage.pictograms.scenes import scene_of
+from signage.pages.picture import PagePictures
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 PROTOCOL = project().library.protocols["layered-protection"]
+SHOWN = PagePictures(PICTURES)
 TAKE_OFF = PROTOCOL.phases[1]
 
 
@@ -19,25 +20,27 @@ def step(name):
 
 
 def test_a_picture_has_the_colour_of_its_phase_and_cleaning_hands_its_own():
-    assert DOFF.accent in inline_picture(picture_key(step("hood-off"), TAKE_OFF, False), "x")
-    assert CARE.accent in inline_picture(picture_key(step("rub-bare-hands"), TAKE_OFF, False), "x")
+    assert DOFF.accent in SHOWN.inline(SHOWN.key(step("hood-off"), TAKE_OFF, False), "x")
+    assert CARE.accent in SHOWN.inline(
+        SHOWN.key(step("rub-bare-hands"), TAKE_OFF, False), "x"
+    )
 
 
 def test_only_travel_is_mirrored_and_only_from_right_to_left():
-    assert scene_of("to-corridor").mirror == "with-layout"
-    assert picture_key(step("to-corridor"), TAKE_OFF, True).is_mirrored
-    assert not picture_key(step("to-corridor"), TAKE_OFF, False).is_mirrored
-    assert not picture_key(step("inner-gloves-off"), TAKE_OFF, True).is_mirrored
+    assert PICTURES.scene("to-corridor").mirror == "with-layout"
+    assert SHOWN.key(step("to-corridor"), TAKE_OFF, True).is_mirrored
+    assert not SHOWN.key(step("to-corridor"), TAKE_OFF, False).is_mirrored
+    assert not SHOWN.key(step("inner-gloves-off"), TAKE_OFF, True).is_mirrored
 
 
 def test_what_a_picture_says_cannot_become_an_element():
-    drawn = inline_picture(picture_key(step("hood-off"), TAKE_OFF, False), 'a "b" <script> & c')
+    drawn = SHOWN.inline(SHOWN.key(step("hood-off"), TAKE_OFF, False), 'a "b" <script> & c')
     assert 'aria-label="a &#34;b&#34; &lt;script&gt; &amp; c"' in drawn
     assert "<script>" not in container_sign("bin", "<A>", "<script>")
 
 
 def test_a_picture_file_stands_alone():
-    data = picture_file(picture_key(step("hood-off"), TAKE_OFF, False)).decode()
+    data = SHOWN.file(SHOWN.key(step("hood-off"), TAKE_OFF, False)).decode()
     assert data.startswith("<svg xmlns=")
     assert "href" not in data
     assert len(data) < 30_000

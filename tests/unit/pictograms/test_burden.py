@@ -3,8 +3,8 @@
 import time
 
 from signage.pictograms.kit import part_named, part_names
-from signage.pictograms.own_scenes import read_scenes
-from signage.pictograms.scenes import SCENE_FOLDER
+from signage.pictograms.own_scenes import read_own_pictures
+from signage.pictograms.shipped import SCENE_FOLDER
 
 HEAD = """\
 theme: don
@@ -28,7 +28,7 @@ def mirrored(times, inner):
 def read(tmp_path, layers):
     file = tmp_path / "our-card.yaml"
     file.write_text(HEAD + "".join(f"  - {layer}\n" for layer in layers), encoding="utf-8")
-    return read_scenes([(file, "our-card.yaml")])
+    return read_own_pictures([(file, "our-card.yaml")])
 
 
 TOO_FAR_OR_TOO_MUCH = [
@@ -81,7 +81,7 @@ def test_more_layers_than_a_scene_may_have_are_counted_through_groups(tmp_path):
 
 
 def test_what_ships_is_far_from_every_bound_and_a_full_scene_is_drawn(tmp_path):
-    _, problems = read_scenes((file, file.name) for file in sorted(SCENE_FOLDER.glob("*.yaml")))
+    _, problems = read_own_pictures((file, file.name) for file in sorted(SCENE_FOLDER.glob("*.yaml")))
     assert problems == []
     scenes, problems = read(tmp_path, DISCS[:60])
     assert problems == []

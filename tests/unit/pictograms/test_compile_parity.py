@@ -6,8 +6,7 @@ import pytest
 from outside_readers import outside
 
 from signage.pictograms.palette import DON
-from signage.pictograms.picture import compiled_scene
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 PIXELS = 480
 LARGEST_SHARE = 0.012
@@ -82,5 +81,7 @@ def filled(layers):
     "name", ["goggles-on", "hood-off", "respirator-off", "rub-outer-gloves", "apron-off"]
 )
 def test_the_compiled_picture_looks_like_the_painted_one(name):
-    differing = abs(painted(scene_of(name).operations) - filled(compiled_scene(name))).max(axis=2) > 96
+    differing = (
+        abs(painted(PICTURES.scene(name).operations) - filled(PICTURES.compiled(name))).max(axis=2) > 96
+    )
     assert differing.mean() < LARGEST_SHARE

@@ -1,12 +1,12 @@
 from signage.drawing.marks import FormMark, groups_of, walk
 from signage.pictograms.contact import contact_page
 from signage.pictograms.palette import MONO
-from signage.pictograms.scenes import scene_names
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 def test_every_picture_stands_in_its_own_cell():
-    names = scene_names()[:7]
-    page = contact_page(names, side=20, columns=3, gap=2)
+    names = PICTURES.names[:7]
+    page = contact_page(PICTURES, names, side=20, columns=3, gap=2)
     placed = groups_of(page, "picture")
     assert [group.name for group, _ in placed] == list(names)
     boxes = [box for _, box in placed]
@@ -17,12 +17,12 @@ def test_every_picture_stands_in_its_own_cell():
 
 
 def test_without_a_palette_each_picture_has_the_colour_of_its_theme():
-    page = contact_page(["apron-on", "apron-off"])
+    page = contact_page(PICTURES, ["apron-on", "apron-off"])
     keys = [mark.form.key for mark, _ in walk(page.marks) if isinstance(mark, FormMark)]
     assert keys == ["picture-apron-on-don", "picture-apron-off-doff"]
 
 
 def test_a_palette_paints_all_pictures():
-    page = contact_page(["apron-on", "apron-off"], MONO)
+    page = contact_page(PICTURES, ["apron-on", "apron-off"], MONO)
     keys = [mark.form.key for mark, _ in walk(page.marks) if isinstance(mark, FormMark)]
     assert keys == ["picture-apron-on-mono", "picture-apron-off-mono"]

@@ -12,7 +12,8 @@ from signage.pictograms import burden
 from signage.pictograms.faults import RULES
 from signage.pictograms.kit import bounds, part_named, part_names
 from signage.pictograms.kit.landmarks import LANDMARKS
-from signage.pictograms.own_scenes import add_scenes, read_scenes
+from signage.pictograms.own_scenes import read_own_pictures
+from signage.pictograms.picture_set import PictureSet
 from signage.pictograms.schema import Curve, Layer, SceneFile
 
 GUIDE = (Path(__file__).resolve().parents[3] / "docs" / "pictures.md").read_text(encoding="utf-8")
@@ -45,10 +46,9 @@ def test_every_landmark_stands_in_the_guide_with_its_place():
 def test_the_example_can_be_drawn_and_is_clean(tmp_path):
     file = tmp_path / "example-of-the-guide.yaml"
     file.write_text(re.search(r"```yaml\n(.*?)```", GUIDE, re.DOTALL).group(1), encoding="utf-8")
-    scenes, problems = read_scenes([(file, file.name)])
+    own, problems = read_own_pictures([(file, file.name)])
     assert problems == []
-    add_scenes(scenes)
-    subject = picture_subject("example-of-the-guide")
+    subject = picture_subject(PictureSet(tuple(own)), "example-of-the-guide")
     assert [problem.message for rule in all_picture_rules() for problem in rule.find(subject)] == []
 
 

@@ -2,10 +2,11 @@
 
 import pytest
 
-from signage.pictograms.own_scenes import add_scenes, read_scenes
+from signage.ground.errors import WrongUsageError
+from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.palette import DON
-from signage.pictograms.picture import picture_form
-from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names, scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
+from signage.pictograms.picture_set import PictureSet
 
 CARD = """\
 theme: don
@@ -21,35 +22,39 @@ layers:
 def read(tmp_path, text, name="our-card"):
     file = tmp_path / f"{name}.yaml"
     file.write_text(text, encoding="utf-8")
-    return read_scenes([(file, f"content/scenes/{name}.yaml")])
+    return read_own_pictures([(file, f"content/scenes/{name}.yaml")])
 
 
 @pytest.fixture
-def added(tmp_path):
-    scenes, problems = read(tmp_path, CARD)
+def pictures(tmp_path):
+    own, problems = read(tmp_path, CARD)
     assert problems == []
-    add_scenes(scenes)
-    return scenes[0]
+    return PictureSet(tuple(own))
 
 
-def test_an_added_scene_is_drawn_and_said_by_its_name(added):
-    assert scene_of("our-card") is added
-    assert picture_form("our-card", DON).marks
-    (message,) = picture_messages(["our-card"])
+def test_an_own_picture_is_drawn_and_said_by_its_name(pictures):
+    assert pictures.scene("our-card") is pictures.own[0].scene
+    assert pictures.form("our-card", DON).marks
+    (message,) = pictures.messages(["our-card"])
     assert message.source == "A hand holds up a card."
     assert str(message.place) == "content/scenes/our-card.yaml:4:6"
 
 
-def test_what_ships_is_not_mixed_with_what_a_library_adds(added):
-    assert "our-card" not in scene_names()
+def test_what_ships_is_in_every_set_and_what_a_library_draws_in_its_own_alone(pictures):
+    assert set(pictures.names) == {*PICTURES.names, "our-card"}
+    assert pictures.own_names == ("our-card",)
+    assert pictures.form("sit-down", DON) is PICTURES.form("sit-down", DON)
+    with pytest.raises(WrongUsageError, match="no picture is named 'our-card'"):
+        PICTURES.scene("our-card")
 
 
-def test_a_changed_scene_of_the_same_name_takes_its_place(added, tmp_path):
-    before = scene_fingerprint("our-card"), picture_form("our-card", DON).marks
-    scenes, _ = read(tmp_path, CARD.replace("at: [48, 28]", "at: [48, 40]"))
-    add_scenes(scenes)
-    assert scene_fingerprint("our-card") != before[0]
-    assert picture_form("our-card", DON).marks != before[1]
+def test_two_sets_have_other_pictures_of_the_same_name(pictures, tmp_path):
+    before = pictures.fingerprint("our-card"), pictures.form("our-card", DON)
+    own, _ = read(tmp_path, CARD.replace("at: [48, 28]", "at: [48, 40]"))
+    others = PictureSet(tuple(own))
+    assert others.fingerprint("our-card") != before[0]
+    assert others.form("our-card", DON).marks != before[1].marks
+    assert (pictures.fingerprint("our-card"), pictures.form("our-card", DON)) == before
 
 
 @pytest.mark.parametrize(
@@ -66,8 +71,8 @@ def test_a_changed_scene_of_the_same_name_takes_its_place(added, tmp_path):
 )
 def test_every_fault_comes_back_as_a_problem(tmp_path, old, new, code):
     assert old in CARD
-    scenes, problems = read(tmp_path, CARD.replace(old, new))
-    assert scenes == []
+    drawable, problems = read(tmp_path, CARD.replace(old, new))
+    assert drawable == []
     assert [problem.code for problem in problems] == [code]
     assert problems[0].place.path == "content/scenes/our-card.yaml"
     assert problems[0].hint
@@ -79,12 +84,12 @@ def test_the_faults_of_all_files_come_together(tmp_path):
         file = tmp_path / f"{name}.yaml"
         file.write_text(CARD.replace("theme: don", "theme: red"), encoding="utf-8")
         files.append((file, file.name))
-    scenes, problems = read_scenes(files)
-    assert scenes == []
+    drawable, problems = read_own_pictures(files)
+    assert drawable == []
     assert [problem.place.path for problem in problems] == ["one.yaml", "two.yaml"]
 
 
 def test_what_looks_like_a_date_and_is_none_stays_a_text(tmp_path):
-    (scene,), problems = read(tmp_path, CARD.replace("A hand holds up a card.", "2001-99-99"))
+    (picture,), problems = read(tmp_path, CARD.replace("A hand holds up a card.", "2001-99-99"))
     assert problems == []
-    assert scene.alternative == "2001-99-99"
+    assert picture.scene.alternative == "2001-99-99"

@@ -4,7 +4,7 @@ import pytest
 
 from signage.ground.errors import WrongUsageError
 from signage.model.messages import LENGTH_BUDGET, MessageRole
-from signage.pictograms.scenes import picture_messages, scene_fingerprint, scene_names, scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 LAYERED_PROTECTION = [
     "fit-tested",
@@ -63,18 +63,18 @@ TRAVEL = {
 
 
 def test_every_step_of_layered_protection_has_its_picture():
-    assert [scene_of(name).name for name in LAYERED_PROTECTION] == LAYERED_PROTECTION
+    assert [PICTURES.scene(name).name for name in LAYERED_PROTECTION] == LAYERED_PROTECTION
 
 
 def test_putting_on_and_taking_off_carry_their_theme():
-    themes = {name: scene_of(name).theme for name in LAYERED_PROTECTION}
+    themes = {name: PICTURES.scene(name).theme for name in LAYERED_PROTECTION}
     on = {name for name in themes if name.endswith("-on")} - {"stand-on-mat"}
     off = {name for name in themes if name.endswith("-off")} - {"jewellery-off"}
     assert {name: themes[name] for name in on | off} == dict.fromkeys(on, "don") | dict.fromkeys(off, "doff")
 
 
 def test_only_pictures_of_travel_mirror_with_the_layout():
-    mirrored = {name for name in LAYERED_PROTECTION if scene_of(name).mirror == "with-layout"}
+    mirrored = {name for name in LAYERED_PROTECTION if PICTURES.scene(name).mirror == "with-layout"}
     assert mirrored == TRAVEL
 
 
@@ -88,36 +88,36 @@ def is_plain(sentence):
 
 
 def test_the_sentence_of_a_picture_is_one_plain_sentence():
-    sentences = {name: scene_of(name).alternative for name in scene_names()}
+    sentences = {name: PICTURES.scene(name).alternative for name in PICTURES.names}
     assert {name: sentence for name, sentence in sentences.items() if not is_plain(sentence)} == {}
 
 
 def test_sentences_are_all_different():
-    sentences = [scene_of(name).alternative for name in scene_names()]
+    sentences = [PICTURES.scene(name).alternative for name in PICTURES.names]
     assert len(set(sentences)) == len(sentences)
 
 
 def test_a_message_a_picture_for_translators():
-    message, _ = picture_messages(["apron-on", "apron-off"])
+    message, _ = PICTURES.messages(["apron-on", "apron-off"])
     assert message.context == "picture/apron-on"
     assert message.role is MessageRole.PICTURE
     assert message.picture == "apron-on"
-    assert message.source == scene_of("apron-on").alternative
+    assert message.source == PICTURES.scene("apron-on").alternative
     assert message.place.path == "scenes/apron-on.yaml"
 
 
 def test_an_unknown_picture_is_named_with_those_that_exist():
     with pytest.raises(WrongUsageError, match=r"no picture is named 'apron'.*apron-on"):
-        scene_of("apron")
+        PICTURES.scene("apron")
 
 
 def test_different_pictures_have_different_fingerprints():
-    prints = {scene_fingerprint(name) for name in scene_names()}
-    assert len(prints) == len(scene_names())
+    prints = {PICTURES.fingerprint(name) for name in PICTURES.names}
+    assert len(prints) == len(PICTURES.names)
 
 
 def test_a_fingerprint_is_a_sha_256_in_hexadecimal():
-    assert re.fullmatch("[0-9a-f]{64}", scene_fingerprint("apron-on"))
+    assert re.fullmatch("[0-9a-f]{64}", PICTURES.fingerprint("apron-on"))
 
 
 def test_outer_glove_inner_glove_and_bare_hand_are_told_apart_by_fill():
@@ -127,6 +127,6 @@ def test_outer_glove_inner_glove_and_bare_hand_are_told_apart_by_fill():
         ("sign-inner-glove", "tone"),
         ("sign-bare-hand", "ink"),
     ):
-        hand = [operation for operation in scene_of(name).operations if operation.role == "hand"]
+        hand = [operation for operation in PICTURES.scene(name).operations if operation.role == "hand"]
         fills[name] = {operation.pigment for operation in hand}
         assert fills[name] == {pigment}

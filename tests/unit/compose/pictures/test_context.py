@@ -7,7 +7,7 @@ from picture_sheet_samples import picture_sheet, words_of
 
 from signage.compose.pictures.context import Meaning
 from signage.drawing.marks import Group, Structure, groups_of, texts_of, walk
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 from signage.text.font_set import BUNDLED_FONTS
 
 UNTRANSLATED = "sign-bare-hand"
@@ -23,7 +23,9 @@ def test_a_picture_of_a_step_speaks_the_language_of_the_sheet():
 
 def test_a_picture_that_nobody_has_translated_speaks_its_own_language():
     meaning = demo.project().picture_context("", "ar").meaning(UNTRANSLATED)
-    assert meaning == Meaning(scene_of(UNTRANSLATED).alternative, "en", BUNDLED_FONTS, is_translated=False)
+    assert meaning == Meaning(
+        PICTURES.scene(UNTRANSLATED).alternative, "en", BUNDLED_FONTS, is_translated=False
+    )
 
 
 def test_in_the_language_of_the_scenes_nothing_is_untranslated():
@@ -35,7 +37,7 @@ def test_a_library_in_another_source_language_does_not_pass_english_off_as_its_o
     context = demo.project().picture_context("", "fr")
     french = replace(context, library=replace(context.library, source_locale="fr"))
     assert french.meaning(UNTRANSLATED) == Meaning(
-        scene_of(UNTRANSLATED).alternative, "en", BUNDLED_FONTS, is_translated=False
+        PICTURES.scene(UNTRANSLATED).alternative, "en", BUNDLED_FONTS, is_translated=False
     )
 
 

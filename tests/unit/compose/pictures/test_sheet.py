@@ -19,7 +19,7 @@ from signage.check.sheet_rules import (
 from signage.drawing.marks import FormMark, Group, Structure, groups_of, walk
 from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.geometry import Box
-from signage.pictograms.scenes import scene_fingerprint, scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 GENERAL_RULES = [
     rule.RULE
@@ -65,7 +65,7 @@ def test_the_name_and_the_sentence_of_a_picture_stand_beside_it():
     page = all_pictures().pages[0]
     first = scenes_on(page)[0][0].name
     assert first in words_of(page, "scene-name")
-    assert scene_of(first).alternative in words_of(page, "sentence")
+    assert PICTURES.scene(first).alternative in words_of(page, "sentence")
 
 
 def test_a_screen_reader_hears_each_picture_once():
@@ -76,11 +76,11 @@ def test_a_screen_reader_hears_each_picture_once():
             for mark, _ in walk(scene.marks)
             if isinstance(mark, Group) and mark.structure is Structure.FIGURE
         ]
-        assert [figure.alternative for figure in figures] == [scene_of(scene.name).alternative]
+        assert [figure.alternative for figure in figures] == [PICTURES.scene(scene.name).alternative]
 
 
 def test_the_code_changes_with_any_picture():
-    prints = {name: scene_fingerprint(name) for name in demo.project().pictures}
+    prints = {name: PICTURES.fingerprint(name) for name in demo.project().pictures}
     assert all_pictures().revision == revision_code(fingerprint(prints))
     assert all_pictures().revision != picture_sheet("pictures").revision
     for page in all_pictures().pages:

@@ -20,7 +20,7 @@ from signage.check.sheet_rules import (
 )
 from signage.drawing.marks import FormMark, Group, Structure, groups_of, walk
 from signage.model.picture_trial import trial_forms
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 GENERAL_RULES = [
     rule.RULE
@@ -110,7 +110,7 @@ def test_a_picture_of_a_thing_is_not_asked_about_a_person():
                 inner.name for inner, _ in walk(group.marks) if getattr(inner, "role", "") == "picture"
             ]
             asked = {mark.text for mark, _ in walk(group.marks) if getattr(mark, "role", "") == "question"}
-            assert ("What is this?" in asked) == (scene_of(name).gloss.who == "anyone")
+            assert ("What is this?" in asked) == (PICTURES.scene(name).gloss.who == "anyone")
 
 
 def test_the_form_asks_for_a_number_and_never_for_a_name():

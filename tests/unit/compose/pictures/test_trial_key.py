@@ -5,7 +5,7 @@ from picture_sheet_samples import ISOLATES, picture_sheet, words_of
 
 from signage.drawing.marks import PathMark, TextMark, groups_of, walk
 from signage.model.picture_trial import Category, trial_forms
-from signage.pictograms.scenes import scene_of
+from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 def key_pages(**how):
@@ -35,7 +35,7 @@ def test_every_picture_has_its_number_on_both_forms():
 def test_every_picture_is_named_and_said():
     for row in rows():
         assert texts(row, "scene-name") == [row.name]
-        assert texts(row, "sentence") == [scene_of(row.name).alternative]
+        assert texts(row, "sentence") == [PICTURES.scene(row.name).alternative]
 
 
 def test_pictures_of_critical_steps_are_marked():

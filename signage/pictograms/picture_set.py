@@ -1,0 +1,79 @@
+"""The pictures of a library by name: those that ship with the programme, and those it has drawn itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cache, cached_property
+
+from signage.drawing.marks import Form
+from signage.ground.errors import WrongUsageError
+from signage.model.messages import Message
+from signage.pictograms.compile import CompiledLayer
+from signage.pictograms.palette import Palette
+from signage.pictograms.picture import Picture
+from signage.pictograms.scenes import Scene, load_scene
+from signage.pictograms.shipped import SCENE_FOLDER, shipped_names
+
+
+@dataclass(frozen=True, eq=False)
+class PictureSet:
+    """The shipped pictures and a library's ``own`` ones, whose names are others.
+
+    Every look-up raises WrongUsageError for a name that no picture has. What is made of a picture is made
+    once: the same arguments give the same object, whichever sheet or language asks.
+    """
+
+    own: tuple[Picture, ...] = ()
+
+    @cached_property
+    def _own(self) -> dict[str, Picture]:
+        return {picture.scene.name: picture for picture in self.own}
+
+    @cached_property
+    def names(self) -> tuple[str, ...]:
+        """The names of all pictures in alphabetical order."""
+        return tuple(sorted({*shipped_names(), *self._own}))
+
+    @cached_property
+    def own_names(self) -> tuple[str, ...]:
+        """The names of the pictures that the library has drawn itself, in alphabetical order."""
+        return tuple(sorted(self._own))
+
+    def picture(self, name: str) -> Picture:
+        """The picture of a name."""
+        own = self._own.get(name)
+        if own is not None:
+            return own
+        if name not in shipped_names():
+            raise WrongUsageError(f"no picture is named {name!r}; pictures are {', '.join(self.names)}")
+        return _shipped_picture(name)
+
+    def scene(self, name: str) -> Scene:
+        """The scene that a picture is drawn from."""
+        return self.picture(name).scene
+
+    def compiled(self, name: str, is_mirrored: bool = False) -> tuple[CompiledLayer, ...]:
+        """The layers of a picture, 96 units a side."""
+        return self.picture(name).compiled(is_mirrored)
+
+    def form(self, name: str, palette: Palette, is_mirrored: bool = False) -> Form:
+        """A picture in the colours of a palette; see ``Picture.form``."""
+        return self.picture(name).form(palette, is_mirrored)
+
+    def fingerprint(self, name: str) -> str:
+        """SHA-256 of what a reader sees and hears of a picture."""
+        return self.picture(name).fingerprint
+
+    def messages(self, names: Iterable[str]) -> tuple[Message, ...]:
+        """The sentences that stand for pictures where they are not seen, to translate."""
+        return tuple(self.picture(name).message for name in names)
+
+
+SHIPPED_PICTURES = PictureSet()
+"""The pictures that ship with the programme; a file of them is read when its picture is asked for."""
+
+
+@cache
+def _shipped_picture(name: str) -> Picture:
+    return Picture(load_scene(SCENE_FOLDER / f"{name}.yaml"))

@@ -1,0 +1,13 @@
+"""Which scenes ship with the programme; nothing of them is read here."""
+
+from functools import cache
+from importlib import resources
+from pathlib import Path
+
+SCENE_FOLDER = Path(str(resources.files("signage.pictograms"))) / "scenes"
+
+
+@cache
+def shipped_names() -> tuple[str, ...]:
+    """The names of the pictures that ship with the programme, in alphabetical order."""
+    return tuple(sorted(file.stem for file in SCENE_FOLDER.glob("*.yaml")))
