@@ -21,9 +21,7 @@ def step(name):
 
 def test_a_picture_has_the_colour_of_its_phase_and_cleaning_hands_its_own():
     assert DOFF.accent in SHOWN.inline(SHOWN.key(step("hood-off"), TAKE_OFF, False), "x")
-    assert CARE.accent in SHOWN.inline(
-        SHOWN.key(step("rub-bare-hands"), TAKE_OFF, False), "x"
-    )
+    assert CARE.accent in SHOWN.inline(SHOWN.key(step("rub-bare-hands"), TAKE_OFF, False), "x")
 
 
 def test_only_travel_is_mirrored_and_only_from_right_to_left():
