@@ -47,8 +47,8 @@ class Face:
 
     @property
     def metrics(self) -> ScriptMetrics:
-        """The vertical measures of its script."""
-        return metrics_of(self.script)
+        """The vertical measures of its script in its fonts."""
+        return metrics_of(self.script, self.fonts)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -6,12 +6,12 @@ Light is the look of the sheets. Every look keeps letters at a contrast of 7 to 
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Mapping
 from importlib import resources
 
 from signage.drawing.themes import CARE, DOFF, DON, INK, INK_2, PAPER, PLAIN
 from signage.pages.embedded_font import letter_family, own_letters
-from signage.text.metrics import metrics_of
+from signage.text.metrics import ScriptMetrics
 
 Look = dict[str, str]
 
@@ -68,10 +68,10 @@ _CHOSEN = ":root[data-look={name}]"
 _UNCHOSEN = ":root:not([data-look])"
 
 
-def stylesheet(scripts: Iterable[str]) -> bytes:
-    """The stylesheet of the site for the scripts (ISO 15924) of its languages."""
+def stylesheet(scripts: Mapping[str, ScriptMetrics]) -> bytes:
+    """The stylesheet of the site for the scripts (ISO 15924) of its languages, with how each is set."""
     written = (resources.files("signage.pages") / "assets" / "site.css").read_text(encoding="utf-8")
-    parts = [*_look_rules(), *(_script_rule(script) for script in sorted(set(scripts))), written]
+    parts = [*_look_rules(), *(_script_rule(script, scripts[script]) for script in sorted(scripts)), written]
     return "\n".join(parts).encode()
 
 
@@ -102,9 +102,8 @@ def _rule(selector: str, look: Look) -> str:
     return f"{selector}{{{declarations}color-scheme:{scheme}}}"
 
 
-def _script_rule(script: str) -> str:
+def _script_rule(script: str, metrics: ScriptMetrics) -> str:
     """Sizes and line distances of the script, as on the sheets."""
-    metrics = metrics_of(script)
     family = f'--own-font:"{letter_family(script)}";' if own_letters(script) else ""
     return (
         f"[data-script={script}]{{--script-size:{metrics.size_factor:g};"

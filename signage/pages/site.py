@@ -30,6 +30,7 @@ from signage.pages.shared_pages import (
     what_if_page,
 )
 from signage.pages.words import PageWords
+from signage.text.metrics import metrics_of
 
 _NOT_TEXT = re.compile(r"<svg.*?</svg>", re.DOTALL)
 
@@ -80,7 +81,9 @@ def _pages(publication: Publication, plans: Mapping[str, tuple[Exercise, ...]]) 
 
 
 def _assets(publication: Publication) -> Iterator[tuple[str, bytes]]:
-    scripts = [words.script for words in publication.words.values()]
+    scripts = {
+        words.script: metrics_of(words.script, words.wording.fonts) for words in publication.words.values()
+    }
     yield address.STYLESHEET, stylesheet(scripts)
     yield address.SCRIPT, (resources.files("signage.pages") / "assets" / "site.js").read_bytes()
     for pattern in pattern_names():

@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
+
+from signage.ground.glyphs import FontKey
+from signage.text.font_set import BUNDLED_FONTS, FontSet
+from signage.text.script_extents import letters_in, measure_letters
+from signage.text.script_ink import ScriptInk
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,6 +32,15 @@ class ScriptMetrics:
 
 _LATIN = ScriptMetrics(1.0, 0.715, 0.24, 1.12, 1.26, 0.8, 0.536)
 """Reference height: sxHeight of the font (OpenType OS/2), which Greek and Cyrillic share."""
+
+_NORMAL_WEIGHT = 400
+_APART = 0.02
+_LOOSER = 0.12
+_LEAST_LEADING = 1.22
+_LIKE_LATIN = 1.05
+_TALL = 0.70
+_LOWERED = 0.94
+_MOST_RAISED = 1.08
 
 _METRICS = {
     "Latn": _LATIN,
@@ -58,12 +73,8 @@ _METRICS = {
 }
 """Rows by script (ISO 15924).
 
-Measured rows follow ``signage.text.reference_letters.measure_script``. Ascent and descent are the farthest
-ink of the reference words. The headline leading keeps these .02 em apart, at least 1.22 (1.12 where the
-script needs no more room than Latin), and the body leading adds .12, at least 1.34 (1.26). Middle is
-1 − mean depth ÷ depth, which gives .29, .56 and .67 for the three scripts chosen by eye. The size factor
-raises letters lower than Latin's x-height to it, by 8 % at most, and takes 6 % from letters taller than
-.70 em, as for Ethiopic.
+Measured rows are what ``metrics_from`` gives for ``signage.text.reference_letters.measure_script``. For the
+three scripts chosen by eye the middle would be .29, .56 and .67.
 """
 
 _HIGHEST = max(row.ascent for row in _METRICS.values())
@@ -72,20 +83,57 @@ _WITHOUT_A_ROW = ScriptMetrics(
     size_factor=1.0,
     ascent=_HIGHEST,
     descent=_DEEPEST,
-    headline_leading=_HIGHEST + _DEEPEST + 0.02,
-    body_leading=_HIGHEST + _DEEPEST + 0.14,
+    headline_leading=_HIGHEST + _DEEPEST + _APART,
+    body_leading=_HIGHEST + _DEEPEST + _APART + _LOOSER,
     middle=0.5,
     reference_height=min(row.reference_height for row in _METRICS.values()),
 )
-"""For scripts that no packaged font shows, such as Tibetan: the most room that any measured script takes,
-since the font comes from the hospital and nobody has measured it."""
+"""For scripts that no font shows: the most room that any bundled script takes. Their letters are gaps, so
+nothing of them is printed."""
 
 _SAME_AS = {
     "Aran": "Arab", "Latf": "Latn", "Latg": "Latn", "Cyrs": "Cyrl", "Hans": "Hani", "Hant": "Hani",
     "Hanb": "Hani", "Bopo": "Hani", "Hira": "Jpan", "Kana": "Jpan", "Hang": "Kore", "Jamo": "Kore",
+    "Syre": "Syrc", "Syrj": "Syrc", "Syrn": "Syrc",
 }  # fmt: skip
 
 
-def metrics_of(script: str) -> ScriptMetrics:
-    """The metrics of a script (ISO 15924); for one that was not measured the roomiest of all."""
-    return _METRICS.get(_SAME_AS.get(script, script), _WITHOUT_A_ROW)
+def metrics_of(script: str, fonts: FontSet = BUNDLED_FONTS) -> ScriptMetrics:
+    """The metrics of a script (ISO 15924) in the fonts of a library.
+
+    A script that no bundled font shows is measured in the font of the library that has most of its letters.
+    """
+    script = _SAME_AS.get(script, script)
+    row = _METRICS.get(script)
+    if row is not None:
+        return row
+    return _of_own_font(script, fonts) if fonts.own else _WITHOUT_A_ROW
+
+
+@lru_cache(maxsize=64)
+def _of_own_font(script: str, fonts: FontSet) -> ScriptMetrics:
+    keys = [FontKey(font.file, _NORMAL_WEIGHT, font) for font in fonts.own]
+    best = max(keys, key=lambda key: letters_in(key, script))
+    return metrics_from(measure_letters(best, script)) if letters_in(best, script) else _WITHOUT_A_ROW
+
+
+def metrics_from(ink: ScriptInk) -> ScriptMetrics:
+    """How a script is set of which this ink was measured; all but the size factor to the hundredth.
+
+    Ascent and descent are the farthest ink. The headline leading keeps these .02 em apart, at least 1.22
+    (1.12 where the script needs hardly more room than Latin), and the body leading adds .12, at least 1.34
+    (1.26). Middle is 1 − mean depth ÷ depth. The size factor raises letters lower than Latin's x-height to
+    it, by 8 % at most, and takes 6 % from letters taller than .70 em, as for Ethiopic.
+    """
+    needed = round(ink.top + ink.depth + _APART, 2)
+    like_latin = needed <= _LIKE_LATIN
+    raised = min(_LATIN.reference_height / ink.letter_height, _MOST_RAISED)
+    return ScriptMetrics(
+        size_factor=_LOWERED if ink.letter_height > _TALL else round(max(1.0, raised), 2),
+        ascent=round(ink.top, 2),
+        descent=round(ink.depth, 2),
+        headline_leading=_LATIN.headline_leading if like_latin else max(_LEAST_LEADING, needed),
+        body_leading=_LATIN.body_leading if like_latin else round(max(_LEAST_LEADING, needed) + _LOOSER, 2),
+        middle=round(1 - ink.mean_depth / ink.depth, 2) if ink.depth else 0.0,
+        reference_height=round(ink.reference_height, 3),
+    )

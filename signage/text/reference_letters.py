@@ -13,13 +13,7 @@ from statistics import fmean, median
 from signage.text.font_set import BUNDLED_FONTS
 from signage.text.ink import ink_box
 from signage.text.paragraph import shape_paragraph
-
-TALLEST_COUNTED = 0.62
-"""Letters taller than this share of the em count as this tall for reading distance.
-
-Their height comes with more strokes (Han, Ethiopic), so it does not make them readable from farther away
-in proportion. Common practice, no source.
-"""
+from signage.text.script_ink import ScriptInk
 
 _UNLIMITED = 1000.0
 _WEIGHT_OF_LETTERS = 400
@@ -62,33 +56,13 @@ REFERENCE_TEXTS = {
 """Scripts other than Latin, Greek and Cyrillic, whose font states its x-height itself."""
 
 
-@dataclass(frozen=True, slots=True)
-class Measurement:
-    """Ink of a script in ems.
-
-    ``letter_height`` is the median ink height above the baseline of the reference letters (weight 400),
-    ``top`` and ``depth`` the farthest ink of the reference words above and below the baseline,
-    ``mean_depth`` how far their graphemes reach below it on average (weight 700).
-    """
-
-    letter_height: float
-    top: float
-    depth: float
-    mean_depth: float
-
-    @property
-    def reference_height(self) -> float:
-        """The height that counts for reading distance."""
-        return min(self.letter_height, TALLEST_COUNTED)
-
-
-def measure_script(script: str) -> Measurement:
+def measure_script(script: str) -> ScriptInk:
     """Measure a script of ``REFERENCE_TEXTS`` with its font. Raises KeyError for others."""
     reference = REFERENCE_TEXTS[script]
     tops = [_ink(letter, reference.language, _WEIGHT_OF_LETTERS)[0] for letter in reference.letters]
     top, depth = _ink(reference.words, reference.language, _WEIGHT_OF_WORDS)
     each = [_ink(word, reference.language, _WEIGHT_OF_WORDS) for word in reference.words.split()]
-    return Measurement(median(tops), top, depth, fmean(depth for _, depth in each))
+    return ScriptInk(median(tops), top, depth, fmean(depth for _, depth in each))
 
 
 def _ink(text: str, language: str, weight: int) -> tuple[float, float]:

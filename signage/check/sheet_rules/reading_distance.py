@@ -39,7 +39,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     headlines = texts_of(page, lambda text: text.role == "headline")
     if not headlines:
         return
-    height = min(mark.size * metrics_of(script_of(mark.language)).reference_height for mark, _ in headlines)
+    fonts = subject.context.wording.fonts
+    height = min(
+        mark.size * metrics_of(script_of(mark.language), fonts).reference_height for mark, _ in headlines
+    )
     carries = reading_distance_mm(height, _ARC_MINUTES)
     for slot in subject.context.ward.slots:
         names = {f"{sheet.protocol}/{sheet.phase}", sheet.protocol}

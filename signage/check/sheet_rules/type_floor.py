@@ -59,7 +59,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     seen: set[tuple[str, str]] = set()
     for page in subject.sheet.pages:
         for mark, _box in texts_of(page):
-            nominal = mark.points / metrics_of(script_of(mark.language)).size_factor
+            nominal = (
+                mark.points / metrics_of(script_of(mark.language), subject.context.wording.fonts).size_factor
+            )
             floor = _SMALL_ROLES.get(
                 mark.role, _ACTION_FLOOR if mark.role in _READ_IN_ACTION else _CONTROL_FLOOR
             )

@@ -7,6 +7,7 @@ import pytest
 from signage.drawing.themes import INK, PAPER
 from signage.ground.colour import contrast_ratio
 from signage.pages.look import LOOKS, stylesheet
+from signage.text.metrics import metrics_of
 
 GROUNDS = ("ground", "card", "care-ground", "dirty", "clean")
 
@@ -38,12 +39,16 @@ def test_edges_of_controls_reach_three_to_one(name):
             assert contrast_ratio(look[edge], look[ground]) >= 3, (edge, ground)
 
 
+def by_script(*scripts):
+    return {script: metrics_of(script) for script in scripts}
+
+
 def test_light_is_the_look_of_the_sheets():
     assert (LOOKS["light"]["ink"], LOOKS["light"]["ground"]) == (INK, PAPER)
 
 
 def test_the_stylesheet_knows_no_left_and_no_right_and_loads_nothing_from_elsewhere():
-    style = stylesheet(["Latn", "Arab", "Ethi"]).decode()
+    style = stylesheet(by_script("Latn", "Arab", "Ethi")).decode()
     body = style[style.index("box-sizing") :]
     for word in ("left", "right"):
         for line in body.splitlines():
@@ -55,13 +60,13 @@ def test_the_stylesheet_knows_no_left_and_no_right_and_loads_nothing_from_elsewh
 
 
 def test_scripts_keep_their_own_line_distance():
-    style = stylesheet(["Latn", "Arab"]).decode()
+    style = stylesheet(by_script("Latn", "Arab")).decode()
     assert "[data-script=Arab]{--script-size:1.08" in style
     assert "[data-script=Deva]" not in style
 
 
 def test_strong_contrast_darkens_the_item_of_a_picture_to_three_to_one():
-    style = stylesheet(["Latn"]).decode()
+    style = stylesheet(by_script("Latn")).decode()
     fills = re.findall(r"data-look=contrast\] \.picture\.(\w+) :is\(\.accent,\.mark\)\{fill:(#\w+)\}", style)
     assert {name for name, _ in fills} == {"plain", "don", "doff", "hands"}
     for name, fill in fills:
