@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from signage.check.rule import SheetSubject
 from signage.drawing.marks import Fill, FormMark, Group, Mark, Page, PathMark, TextMark
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import IDENTITY, Affine, Box, Path, path_box, rectangle, transform_path
 from signage.text.ink import ink_box
 
@@ -82,7 +83,7 @@ def _painted(
     for mark in marks:
         if not isinstance(mark, Group):
             yield mark, transform, role
-        elif mark.clip is not None or (mark.role == "qr" and mark.box is not None):
+        elif mark.clip is not None or (mark.role is GroupRole.QR and mark.box is not None):
             outline = mark.clip or rectangle(mark.box or Box(0, 0, 0, 0))
             yield PathMark(outline, "#000000"), transform @ mark.transform, mark.role
         else:

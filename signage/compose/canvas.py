@@ -10,8 +10,9 @@ from contextlib import AbstractContextManager, contextmanager
 
 from signage.compose import qr
 from signage.compose.context import Speaking
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import Style
-from signage.compose.typesetting import Face, Fitted, Measured, Room, fit, fit_ink, measure, shift_into
+from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, measure, shift_into
 from signage.drawing.marks import (
     Fill,
     FitStep,
@@ -25,6 +26,7 @@ from signage.drawing.marks import (
     Structure,
     TextMark,
 )
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import (
     IDENTITY,
     Affine,
@@ -78,7 +80,7 @@ class Canvas:
     @contextmanager
     def group(
         self,
-        role: str = "",
+        role: GroupRole = GroupRole.NONE,
         name: str = "",
         *,
         structure: Structure | None = None,
@@ -110,7 +112,9 @@ class Canvas:
         """A group that readers of the structure skip."""
         return self.group(structure=Structure.ARTEFACT)
 
-    def place(self, other: Canvas, transform: Affine, role: str = "", name: str = "") -> None:
+    def place(
+        self, other: Canvas, transform: Affine, role: GroupRole = GroupRole.NONE, name: str = ""
+    ) -> None:
         """Put the marks of another canvas on this one."""
         box = Box(0, 0, other.width, other.height)
         self.add(Group(tuple(other.marks), role=role, name=name, transform=transform, box=box))
@@ -194,7 +198,13 @@ class Canvas:
         facts: dict[str, Fact] = {"is_sign": True} if is_sign else {}
         tag = language or self.wording.tag
         with self.group(
-            "picture", name, structure=structure, box=box, alternative=alternative, language=tag, **facts
+            GroupRole.PICTURE,
+            name,
+            structure=structure,
+            box=box,
+            alternative=alternative,
+            language=tag,
+            **facts,
         ):
             self.add(FormMark(form, transform))
 
@@ -202,7 +212,7 @@ class Canvas:
         """A QR code with its quiet zone in a square, dark on paper, never mirrored."""
         box = self.box(x, y, side, side)
         with self.group(
-            "qr",
+            GroupRole.QR,
             payload,
             structure=Structure.FIGURE,
             box=box,
@@ -226,94 +236,52 @@ class Canvas:
         speaker = wording or self.wording
         return Face.of(speaker, weight, is_body=is_body, leading=leading, is_balanced=is_balanced)
 
-    def text(
-        self,
-        text: str,
-        x: float,
-        y: float,
-        width: float,
-        points: float,
-        role: str,
-        face: Face,
-        *,
-        floor: float | None = None,
-        lines: int | None = None,
-        height: float | None = None,
-        colour: str | None = None,
-        align: str = "start",
-        valign: str = "top",
-        message: str | None = None,
-        wanted: float | None = None,
-    ) -> float:
+    def text(self, text: str, lettering: Lettering, place: TextPlace, message: str | None = None) -> float:
         """Set a text in a logical box; returns the y of its last descent.
 
-        ``y`` is the top of the ascent (valign ``top``), the middle (about which it keeps to its ``height``)
-        or the bottom of the text.
-        ``wanted`` is the size of the role where ``points`` has been found for all its texts together.
+        ``message`` is the context of the text, for findings.
         """
-        fitted = fit(text, face, points, points if floor is None else floor, Room(width, height, lines))
-        self._record(fitted, role, points, message, text)
+        face, room = lettering.face, Room(place.width, place.height, place.lines)
+        fitted = fit(text, face, lettering.points, lettering.least, room)
+        self._record(fitted, lettering, message, text)
         measured = fitted.measured
-        top = y
-        if valign == "middle":
-            top = y - (measured.height - face.metrics.descent * measured.em * face.metrics.middle) / 2
-            top += shift_into(measured, face, top, y, height)
-        elif valign == "bottom":
-            top = y - measured.height
-        first_baseline = top + face.metrics.ascent * measured.em
-        self._add_text(
-            measured, fitted, face, x, width, first_baseline, role, wanted or points, colour, align, message
-        )
+        top = place.y
+        if place.anchor is Anchor.MIDDLE:
+            top -= (measured.height - face.metrics.descent * measured.em * face.metrics.middle) / 2
+            top += shift_into(measured, face, top, place.y, place.height)
+        elif place.anchor is Anchor.BOTTOM:
+            top -= measured.height
+        self._add_text(fitted, lettering, place, top + face.metrics.ascent * measured.em, message)
         return top + measured.height
 
     def ink_line(
-        self,
-        text: str,
-        x: float,
-        width: float,
-        centre: float,
-        points: float,
-        role: str,
-        face: Face,
-        *,
-        floor: float | None = None,
-        height: float | None = None,
-        colour: str | None = None,
-        align: str = "start",
-        message: str | None = None,
+        self, text: str, lettering: Lettering, place: TextPlace, message: str | None = None
     ) -> float:
-        """One line centred on its ink at y = ``centre`` (titles, numbers, letters); returns its width."""
-        fitted = fit_ink(text, face, points, points if floor is None else floor, width, height)
+        """One line centred on its ink at the y of its place (titles, numbers, letters); returns its width."""
+        fitted = fit_ink(text, lettering.face, lettering.points, lettering.least, place.width, place.height)
         measured = fitted.measured
         line = measured.lines[0]
-        self._record(fitted, role, points, message, text)
-        baseline = centre + (line.ink_top + line.ink_bottom) / 2 * measured.em
-        self._add_text(measured, fitted, face, x, width, baseline, role, points, colour, align, message)
+        self._record(fitted, lettering, message, text)
+        baseline = place.y + (line.ink_top + line.ink_bottom) / 2 * measured.em
+        self._add_text(fitted, lettering, place, baseline, message)
         return measured.width
 
     def turned_line(
-        self,
-        text: str,
-        centre_x: float,
-        centre_y: float,
-        points: float,
-        role: str,
-        face: Face,
-        degrees: float,
+        self, text: str, lettering: Lettering, centre: tuple[float, float], degrees: float
     ) -> None:
         """One line about a point of the paper, turned clockwise; for the ribbon along the edges.
 
         The line is centred by a fixed share of its size, so that scripts side by side share a baseline.
         """
+        face, points = lettering.face, lettering.points
         measured = measure(text, face, points, 1e6)
         line = measured.lines[0]
-        x = centre_x - measured.width / 2
-        baseline = centre_y + 0.26 * points * MM_PER_POINT
+        x = centre[0] - measured.width / 2
+        baseline = centre[1] + 0.26 * points * MM_PER_POINT
         placed = PlacedLine(line.runs, x - line.lead * measured.em, baseline, line.start, line.end)
         top = baseline - line.ink_top * measured.em
         upright = Box(x, top, measured.width, (line.ink_top - line.ink_bottom) * measured.em)
-        pivot = (centre_x, centre_y)
-        turn = rotation(degrees, *pivot) if degrees else IDENTITY
+        turn = rotation(degrees, *centre) if degrees else IDENTITY
         self.add(
             TextMark(
                 text=text,
@@ -322,38 +290,33 @@ class Canvas:
                 lines=(placed,),
                 size=measured.em,
                 colour=self.style.ink,
-                role=role,
+                role=lettering.role,
                 weight=face.weight,
                 points=points * face.metrics.size_factor,
                 wanted_points=points * face.metrics.size_factor,
                 box=turn.box(upright),
                 rotation=degrees,
-                pivot=pivot,
+                pivot=centre,
             )
         )
 
     def _add_text(
         self,
-        measured: Measured,
         fitted: Fitted,
-        face: Face,
-        x: float,
-        width: float,
+        lettering: Lettering,
+        place: TextPlace,
         first_baseline: float,
-        role: str,
-        points: float,
-        colour: str | None,
-        align: str,
         message: str | None,
     ) -> None:
-        left = self.left(x, width)
-        is_at_right = (align == "end") != self.is_right_to_left
+        measured, face = fitted.measured, lettering.face
+        left = self.left(place.x, place.width)
+        is_at_right = (place.align is Align.END) != self.is_right_to_left
         placed: list[PlacedLine] = []
         ink: Box | None = None
         for index, line in enumerate(measured.lines):
             line_width = line.width * measured.em
-            slack = width - line_width
-            line_x = left + (slack / 2 if align == "center" else slack if is_at_right else 0.0)
+            slack = place.width - line_width
+            line_x = left + (slack / 2 if place.align is Align.CENTRE else slack if is_at_right else 0.0)
             baseline = first_baseline + index * measured.leading
             placed.append(
                 PlacedLine(line.runs, line_x - line.lead * measured.em, baseline, line.start, line.end)
@@ -371,20 +334,22 @@ class Canvas:
                 is_right_to_left=measured.paragraph.is_right_to_left,
                 lines=tuple(placed),
                 size=measured.em,
-                colour=colour or self.style.ink,
-                role=role,
+                colour=lettering.colour or self.style.ink,
+                role=lettering.role,
                 weight=face.weight,
                 points=fitted.points * factor,
-                wanted_points=points * factor,
+                wanted_points=(lettering.wanted or lettering.points) * factor,
                 box=ink,
                 message=message,
             )
         )
 
-    def _record(self, fitted: Fitted, role: str, wanted: float, message: str | None, text: str) -> None:
+    def _record(self, fitted: Fitted, lettering: Lettering, message: str | None, text: str) -> None:
         if fitted.is_softened:
-            self.fit_steps.append(FitStep(role, "soft ties dropped", wanted, fitted.points))
-        if fitted.points < wanted:
-            self.fit_steps.append(FitStep(role, "smaller", wanted, fitted.points))
+            self.fit_steps.append(
+                FitStep(lettering.role, "soft ties dropped", lettering.points, fitted.points)
+            )
+        if fitted.points < lettering.points:
+            self.fit_steps.append(FitStep(lettering.role, "smaller", lettering.points, fitted.points))
         if fitted.excess:
-            self.overflows.append(Overflow(role, message, text, round(fitted.excess, 2)))
+            self.overflows.append(Overflow(lettering.role, message, text, round(fitted.excess, 2)))

@@ -7,10 +7,12 @@ from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.parts import RULER_MM, control_lines, packed, ruler
 from signage.compose.poster.measures import Grid
 from signage.compose.typesetting import Face, Room, fit, line_width, measure, sizes_down
 from signage.drawing.marks import FitStep
+from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
 
 _LEAST_CONTROL = 7.0
@@ -160,14 +162,8 @@ def draw_footer(
     _lines(canvas, footer.duties, blocks[1], top, footer.pitch)
     canvas.text(
         context.wording.fixed("local-policy"),
-        blocks[2].x,
-        top,
-        blocks[2].width,
-        _CAUTION * k,
-        "local-policy",
-        caution_face(context),
-        floor=_least_caution(k),
-        height=height - _TOP * k,
+        Lettering(TypeRole.LOCAL_POLICY, caution_face(context), _CAUTION * k, floor=_least_caution(k)),
+        TextPlace(blocks[2].x, top, blocks[2].width, height=height - _TOP * k),
         message="interface/local-policy",
     )
     points = max(7.5, 6.0 * k)
@@ -178,24 +174,25 @@ def _code_line(canvas: Canvas, context: SheetContext, title: str, block: Block, 
     """The code of the protocol and, so that a torn foot still says what it was, a title if it fits."""
     code = context.wording.code(context.protocol.code)
     centre = top + 2.4 * k
-    width = canvas.ink_line(code, block.x, block.width, centre, 17 * k, "code", canvas.face(700))
+    width = canvas.ink_line(
+        code, Lettering(TypeRole.CODE, canvas.face(700), 17 * k), TextPlace(block.x, centre, block.width)
+    )
     room = Room(block.width - width - 2.4 * k, _CODE_LINE * k, lines=2)
     points, face = control_points(k) * 1.25, canvas.face(600)
     if fit(title, face, points, _LEAST_CONTROL, room).excess:
-        canvas.fit_steps.append(FitStep("code-title", "dropped", points, 0.0))
+        canvas.fit_steps.append(FitStep(TypeRole.CODE_TITLE, "dropped", points, 0.0))
         return
     canvas.text(
         title,
-        block.x + width + 2.4 * k,
-        centre,
-        room.width,
-        points,
-        "code-title",
-        face,
-        floor=_LEAST_CONTROL,
-        lines=room.lines,
-        height=room.height,
-        valign="middle",
+        Lettering(TypeRole.CODE_TITLE, face, points, floor=_LEAST_CONTROL),
+        TextPlace(
+            block.x + width + 2.4 * k,
+            centre,
+            room.width,
+            height=room.height,
+            lines=room.lines,
+            anchor=Anchor.MIDDLE,
+        ),
     )
 
 
@@ -205,13 +202,9 @@ def _lines(canvas: Canvas, text: ControlText, block: Block, top: float, pitch: f
     for line, count in zip(text.texts, text.lines, strict=True):
         canvas.text(
             line,
-            block.x,
-            y,
-            block.width,
-            text.points,
-            "control",
-            face,
-            lines=count,
-            wanted=max(text.points, control_points(canvas.scale)),
+            Lettering(
+                TypeRole.CONTROL, face, text.points, wanted=max(text.points, control_points(canvas.scale))
+            ),
+            TextPlace(block.x, y, block.width, lines=count),
         )
         y += count * pitch

@@ -9,8 +9,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import Band
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
+from signage.drawing.roles import GroupRole, TypeRole
 
 _WORD, _LEAST_WORD = 24.0, 11.0
 _CELL, _WIDEST_CELL = 22.0, 44.0
@@ -87,7 +89,7 @@ class KeyBox:
         """The box with its start edge at x."""
         fitted = self.fit(width)
         canvas = self.canvas
-        with canvas.group("key", self.words.kind, box=canvas.box(x, self.y, width, self.height)):
+        with canvas.group(GroupRole.KEY, self.words.kind, box=canvas.box(x, self.y, width, self.height)):
             if fitted.is_stacked:
                 self._word(x, self.y, width, _BAR * self.scale, (True, True, False, False), _WORD * 0.75)
                 top, height = self.y + _BAR * self.scale, self.height - _BAR * self.scale
@@ -130,16 +132,16 @@ class KeyBox:
         canvas.rect(x, y, width, height, self._ground, radius=1.6 * k, corners=corners)
         canvas.ink_line(
             self.words.word,
-            x + 1.5 * k,
-            width - 3 * k,
-            y + height / 2,
-            points * k,
-            "key-word",
-            canvas.face(700),
-            floor=_LEAST_WORD * k,
-            height=height - 1.6 * k,
-            colour=style.deep if self._is_on_filled else style.paper,
-            align="center",
+            Lettering(
+                TypeRole.KEY_WORD,
+                canvas.face(700),
+                points * k,
+                floor=_LEAST_WORD * k,
+                colour=style.deep if self._is_on_filled else style.paper,
+            ),
+            TextPlace(
+                x + 1.5 * k, y + height / 2, width - 3 * k, height=height - 1.6 * k, align=Align.CENTRE
+            ),
             message=f"interface/{self.words.kind}",
         )
 
@@ -147,15 +149,13 @@ class KeyBox:
         canvas, k = self.canvas, self.scale
         canvas.text(
             self.words.rule,
-            x,
-            middle,
-            room.width,
-            rule.points,
-            "key-rule",
-            self._face,
-            height=room.height,
-            colour=canvas.style.paper if self._is_on_filled else canvas.style.ink,
-            valign="middle",
+            Lettering(
+                TypeRole.KEY_RULE,
+                self._face,
+                rule.points,
+                wanted=max(WANTED_RULE * k, rule.points),
+                colour=canvas.style.paper if self._is_on_filled else canvas.style.ink,
+            ),
+            TextPlace(x, middle, room.width, height=room.height, anchor=Anchor.MIDDLE),
             message=self.words.message,
-            wanted=max(WANTED_RULE * k, rule.points),
         )

@@ -3,69 +3,83 @@
 from __future__ import annotations
 
 import unicodedata
+from collections.abc import Mapping
 
 from signage.drawing.marks import Overflow
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.ground.quotation import quoted
 
-PART_NAMES = {
-    "title": "title",
-    "over": "line above the title",
-    "plate": "title on the cover",
-    "draft": "draft mark",
-    "draft-sentence": "draft sentence",
-    "ribbon": "sentence along the edges",
-    "key-word": "word of the rule box",
-    "key-rule": "rule box",
-    "rule": "rule",
-    "zone": "name of a zone",
-    "note": "note of a zone",
-    "number": "number of a step",
-    "bar": "number of a step",
-    "strip": "headline of a narrow step",
-    "headline": "headline of a step",
-    "row": "headline in the list of steps",
-    "detail": "detail of a step",
-    "why": "reason of a step",
-    "caution": "caution of a step",
-    "condition": "condition of a step",
-    "container-name": "name of a bin",
-    "step-time": "time of a step",
-    "strip-detail": "detail of a narrow step",
-    "strip-caution": "caution of a narrow step",
-    "strip-condition": "condition of a narrow step",
-    "strip-step-time": "time of a narrow step",
-    "strip-container-name": "name of a bin",
-    "critical": "mark of a critical step",
-    "legend": "explanation of a mark",
-    "time": "time",
-    "label": "label",
-    "code": "code of the protocol",
-    "code-title": "title beside the code",
-    "control": "control text at the foot",
-    "control-head": "word beside the code",
-    "local-policy": "sentence about local policy",
-    "ruler-words": "sentence beside the ruler",
-    "container": "letter of a bin",
-    "container-word": "word under a bin",
-    "contents": "list of what goes where",
-    "memory-aid": "sentence on the cover",
-    "cautions": "sentence on the cover about cautions",
-    "sheet": "number of the sheet",
-    "panel-title": "head of a panel",
-    "picture": "picture of a step",
+PART_NAMES: Mapping[TypeRole | GroupRole, str] = {
+    TypeRole.TITLE: "title",
+    TypeRole.OVER: "line above the title",
+    TypeRole.PLATE: "title on the cover",
+    TypeRole.DRAFT: "draft mark",
+    TypeRole.DRAFT_SENTENCE: "draft sentence",
+    TypeRole.RIBBON: "sentence along the edges",
+    TypeRole.KEY_WORD: "word of the rule box",
+    TypeRole.KEY_RULE: "rule box",
+    TypeRole.RULE: "rule",
+    TypeRole.ZONE: "name of a zone",
+    TypeRole.NOTE: "note of a zone",
+    TypeRole.NUMBER: "number of a step",
+    TypeRole.BAR: "number of a step",
+    TypeRole.STRIP: "headline of a narrow step",
+    TypeRole.HEADLINE: "headline of a step",
+    TypeRole.ROW: "headline in the list of steps",
+    TypeRole.DETAIL: "detail of a step",
+    TypeRole.WHY: "reason of a step",
+    TypeRole.CAUTION: "caution of a step",
+    TypeRole.CONDITION: "condition of a step",
+    TypeRole.CONTAINER_NAME: "name of a bin",
+    TypeRole.STEP_TIME: "time of a step",
+    TypeRole.STRIP_DETAIL: "detail of a narrow step",
+    TypeRole.STRIP_CAUTION: "caution of a narrow step",
+    TypeRole.STRIP_CONDITION: "condition of a narrow step",
+    TypeRole.STRIP_STEP_TIME: "time of a narrow step",
+    TypeRole.STRIP_CONTAINER_NAME: "name of a bin",
+    TypeRole.CRITICAL: "mark of a critical step",
+    TypeRole.LEGEND: "explanation of a mark",
+    TypeRole.TIME: "time",
+    TypeRole.LABEL: "label",
+    TypeRole.CODE: "code of the protocol",
+    TypeRole.CODE_TITLE: "title beside the code",
+    TypeRole.CONTROL: "control text at the foot",
+    TypeRole.CONTROL_HEAD: "word beside the code",
+    TypeRole.LOCAL_POLICY: "sentence about local policy",
+    TypeRole.RULER_WORDS: "sentence beside the ruler",
+    TypeRole.CONTAINER: "letter of a bin",
+    TypeRole.CONTAINER_WORD: "word under a bin",
+    TypeRole.CONTENTS: "list of what goes where",
+    TypeRole.MEMORY_AID: "sentence on the cover",
+    TypeRole.CAUTIONS: "sentence on the cover about cautions",
+    TypeRole.SHEET: "number of the sheet",
+    TypeRole.PANEL_TITLE: "head of a panel",
+    GroupRole.PICTURE: "picture of a step",
+    TypeRole.HEAD: "head",
+    TypeRole.KEY_NUMBER: "key number",
+    TypeRole.RULE_NUMBER: "rule number",
+    TypeRole.SCENE_NAME: "scene name",
+    TypeRole.SCENE_NUMBER: "scene number",
+    TypeRole.QUESTION: "question",
+    TypeRole.QUESTION_NUMBER: "question number",
+    TypeRole.FIELD: "field",
+    TypeRole.SENTENCE: "sentence",
+    TypeRole.MEANING: "meaning",
+    TypeRole.CATEGORY: "category",
+    TypeRole.MARK: "mark",
 }
 
 
-def part_name(role: str) -> str:
-    """The plain name of a type role, with the role itself where it has none."""
-    return PART_NAMES.get(role, role.replace("-", " "))
+def part_name(role: TypeRole | GroupRole) -> str:
+    """The plain name of a type role or of a picture."""
+    return PART_NAMES[role]
 
 
 def overflow_message(overflow: Overflow) -> str:
     """What is said of a text that does not fit, and of a picture that text leaves no room."""
-    if overflow.role == "picture":
+    if overflow.role is GroupRole.PICTURE:
         return (
-            f"The words leave the {part_name('picture')} {overflow.excess_mm:.1f} mm too little room, "
+            f"The words leave the {part_name(overflow.role)} {overflow.excess_mm:.1f} mm too little room, "
             "at the smallest size they may have."
         )
     return (
@@ -74,7 +88,7 @@ def overflow_message(overflow: Overflow) -> str:
     )
 
 
-def missing_glyph_message(character: str, role: str, text: str) -> str:
+def missing_glyph_message(character: str, role: TypeRole, text: str) -> str:
     """What is said of a character that no font draws; a tab is a control character, not a letter."""
     if len(character) == 1 and unicodedata.category(character) == "Cc":
         code = f"U+{ord(character):04X}"

@@ -7,8 +7,10 @@ from collections.abc import Sequence
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, Speaking
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.typesetting import Face, Room, fit, line_width
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.library import Fixture
 from signage.words.wording import Wording
 
@@ -55,21 +57,15 @@ def draft_tag(
     width = tag_width(canvas, word, height, points)
     left = x - width if is_at_end else x
     with canvas.group(
-        "draft-tag", structure=Structure.PARAGRAPH, box=canvas.box(left, centre - height / 2, width, height)
+        GroupRole.DRAFT_TAG,
+        structure=Structure.PARAGRAPH,
+        box=canvas.box(left, centre - height / 2, width, height),
     ):
         canvas.rect(left, centre - height / 2, width, height, None, colour, height * 0.1, height * 0.13)
         canvas.ink_line(
             word,
-            left,
-            width,
-            centre,
-            points,
-            "draft",
-            face,
-            floor=7,
-            colour=colour,
-            align="center",
-            height=height * 0.86,
+            Lettering(TypeRole.DRAFT, face, points, floor=7, colour=colour),
+            TextPlace(left, centre, width, height=height * 0.86, align=Align.CENTRE),
         )
     return width
 
@@ -100,7 +96,7 @@ def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
         size = min(points, points * usable / _unit(told, points))
         unit = _unit(told, size)
         repeats = max(1, min(3, int(usable / (unit * 1.6))))
-        with canvas.group("ribbon", name, structure=Structure.ARTEFACT):
+        with canvas.group(GroupRole.RIBBON, name, structure=Structure.ARTEFACT):
             for repeat in range(repeats):
                 along = -usable / 2 + usable / repeats * (repeat + 0.5) - unit / 2
                 for text, face in told:
@@ -109,7 +105,7 @@ def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
                     angle = math.radians(degrees)
                     x = centre_x + math.cos(angle) * offset
                     y = centre_y + math.sin(angle) * offset
-                    canvas.turned_line(text, x, y, size, "ribbon", face, degrees)
+                    canvas.turned_line(text, Lettering(TypeRole.RIBBON, face, size), (x, y), degrees)
                     along += width + _ribbon_gap(size)
 
 
@@ -138,7 +134,7 @@ def ruler(
     ``width`` and ``points`` are for the sentence below it; the ruler itself never changes.
     """
     ink = canvas.style.ink
-    with canvas.group("ruler", structure=Structure.ARTEFACT, box=canvas.box(x, y, RULER_MM, 0.0)):
+    with canvas.group(GroupRole.RULER, structure=Structure.ARTEFACT, box=canvas.box(x, y, RULER_MM, 0.0)):
         canvas.line(x, y, x + RULER_MM, y, ink, 0.3, has_butt_caps=True)
         for millimetre in range(0, 51, 5):
             height = RULER_HEIGHT if millimetre % 10 == 0 else 1.2
@@ -148,14 +144,8 @@ def ruler(
         sentence = context.wording.fixed("ruler", length=length)
         canvas.text(
             sentence,
-            x,
-            y + 1.2,
-            max(width, RULER_MM),
-            points,
-            "ruler-words",
-            canvas.face(),
-            floor=7,
-            colour=canvas.style.ink_2,
+            Lettering(TypeRole.RULER_WORDS, canvas.face(), points, floor=7, colour=canvas.style.ink_2),
+            TextPlace(x, y + 1.2, max(width, RULER_MM)),
         )
     elif words == "after":
         room = Room(14, lines=1)
@@ -163,14 +153,8 @@ def ruler(
             length = context.wording.code(f"{context.wording.number(50)} mm")
         canvas.text(
             length,
-            x + RULER_MM + 1.2,
-            y,
-            14,
-            7,
-            "control",
-            canvas.face(),
-            valign="bottom",
-            colour=canvas.style.ink_2,
+            Lettering(TypeRole.CONTROL, canvas.face(), 7, colour=canvas.style.ink_2),
+            TextPlace(x + RULER_MM + 1.2, y, 14, anchor=Anchor.BOTTOM),
         )
 
 
@@ -195,7 +179,7 @@ def container_tag(
     code = fixture.code or ""
     name = context.container_name(fixture) or f"{word} {code}"
     with canvas.group(
-        "container",
+        GroupRole.CONTAINER,
         fixture.id,
         structure=Structure.FIGURE,
         box=canvas.box(x, y, width, height),
@@ -217,13 +201,10 @@ def container_tag(
             letter = min((bottom - body_top) * 0.56, width * 0.52)
             canvas.ink_line(
                 context.wording.code(code),
-                x,
-                width,
-                (body_top + bottom) / 2,
-                letter / 0.714 / 0.3528,
-                "container",
-                canvas.face(700, wording=context.source),
-                align="center",
+                Lettering(
+                    TypeRole.CONTAINER, canvas.face(700, wording=context.source), letter / 0.714 / 0.3528
+                ),
+                TextPlace(x, (body_top + bottom) / 2, width, align=Align.CENTRE),
             )
     if with_word:
         _container_word(canvas, word, x, bottom, width, height)
@@ -235,21 +216,20 @@ def _container_word(canvas: Canvas, word: str, x: float, bottom: float, width: f
     is_long = line_width(word, face, points) > width * 1.6
     canvas.text(
         word,
-        x - width * (0.2 if is_long else 1),
-        bottom + 0.8 * height / 12,
-        width * 3,
-        points,
-        "container-word",
-        face,
-        align="start" if is_long else "center",
-        lines=1,
-        floor=7,
+        Lettering(TypeRole.CONTAINER_WORD, face, points, floor=7),
+        TextPlace(
+            x - width * (0.2 if is_long else 1),
+            bottom + 0.8 * height / 12,
+            width * 3,
+            lines=1,
+            align=Align.START if is_long else Align.CENTRE,
+        ),
     )
 
 
 def tick_box(canvas: Canvas, x: float, y: float, side: float) -> None:
     """An empty box to tick, drawn and not typed, so that no font can lack it."""
-    with canvas.group("tick-box", structure=Structure.ARTEFACT, box=canvas.box(x, y, side, side)):
+    with canvas.group(GroupRole.TICK_BOX, structure=Structure.ARTEFACT, box=canvas.box(x, y, side, side)):
         canvas.rect(x, y, side, side, canvas.style.paper, canvas.style.ink, 0.4, side * 0.125)
 
 

@@ -10,6 +10,7 @@ from signage.compose.context import Speaking
 from signage.compose.parts import draft_ribbon
 from signage.compose.theme import style_of
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure, TextMark, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Affine, Box, rectangle
 from signage.words.wording import Wording
 
@@ -40,10 +41,12 @@ def as_proof(sheet: Sheet, context: Speaking, faulty: Faulty) -> Sheet:
 def _proof_page(page: Page, context: Speaking, faulty: Faulty, protocol: str) -> Page:
     marks = tuple(_without_code(mark) for mark in page.marks)
     canvas = Canvas(page.width, page.height, context, style_of("plain"), 1.0, page.margin)
-    has_ribbon = any(isinstance(mark, Group) and mark.role == "ribbon" for mark, _ in walk(page.marks))
+    has_ribbon = any(
+        isinstance(mark, Group) and mark.role is GroupRole.RIBBON for mark, _ in walk(page.marks)
+    )
     if not has_ribbon:
         draft_ribbon(canvas, context, _RIBBON_POINTS)
-    with canvas.group("faults", structure=Structure.ARTEFACT):
+    with canvas.group(GroupRole.FAULTS, structure=Structure.ARTEFACT):
         for mark in _outlines(page, faulty, context.wording, protocol):
             canvas.add(mark)
     return replace(page, marks=(*marks, *canvas.marks))
@@ -53,9 +56,11 @@ def _without_code(mark: Mark) -> Mark:
     """A dashed box where a code stood, so that the layout stays and nothing can be scanned."""
     if not isinstance(mark, Group):
         return mark
-    if mark.role == "qr" and mark.box is not None:
+    if mark.role is GroupRole.QR and mark.box is not None:
         frame = PathMark(rectangle(mark.box), None, _INK, _TEXT_LINE, _DASH)
-        return replace(mark, role="no-code", name="", marks=(frame,), structure=Structure.ARTEFACT, facts=())
+        return replace(
+            mark, role=GroupRole.NO_CODE, name="", marks=(frame,), structure=Structure.ARTEFACT, facts=()
+        )
     return replace(mark, marks=tuple(_without_code(each) for each in mark.marks))
 
 
@@ -65,7 +70,9 @@ def _outlines(page: Page, faulty: Faulty, wording: Wording, protocol: str) -> It
             message = mark.message or wording.context_of(mark.text, protocol)
             if message in faulty.texts:
                 yield _frame(transform, mark.box, _TEXT_LINE)
-        elif isinstance(mark, Group) and mark.role == "step" and mark.name in faulty.steps and mark.box:
+        elif (
+            isinstance(mark, Group) and mark.role is GroupRole.STEP and mark.name in faulty.steps and mark.box
+        ):
             yield _frame(transform @ mark.transform, mark.box, _STEP_LINE)
 
 

@@ -13,10 +13,12 @@ from typing import NamedTuple
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.key_box import WANTED_RULE, KeyBox, KeyWords
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.parts import draft_tag, state_word, tag_width
 from signage.compose.theme import Band
 from signage.compose.typesetting import Fitted, fit_ink, line_width, sizes_down
 from signage.drawing.marks import FitStep, Structure
+from signage.drawing.roles import TypeRole
 from signage.model.library import Phase
 
 _PAD = 5.0
@@ -173,23 +175,15 @@ class TitleBand:
         if self._over_width(pieces, LEAST_OVER * k) > end - x:
             pieces = self._over_parts(with_sheet=with_sheet, is_short=True)
             self.names_protocol = False
-            canvas.fit_steps.append(FitStep("over", "title of the protocol dropped", 15 * k, 0.0))
+            canvas.fit_steps.append(FitStep(TypeRole.OVER, "title of the protocol dropped", 15 * k, 0.0))
         points = self._over_points(pieces, end - x)
         with canvas.group(structure=Structure.PARAGRAPH):
             for text, weight, gap in pieces:
                 width = line_width(text, canvas.face(weight), points)
                 canvas.text(
                     text,
-                    x,
-                    centre,
-                    width + 0.2,
-                    points,
-                    "over",
-                    canvas.face(weight),
-                    lines=1,
-                    colour=self.colour,
-                    valign="middle",
-                    wanted=15 * k,
+                    Lettering(TypeRole.OVER, canvas.face(weight), points, wanted=15 * k, colour=self.colour),
+                    TextPlace(x, centre, width + 0.2, lines=1, anchor=Anchor.MIDDLE),
                 )
                 x += width + gap
 
@@ -237,14 +231,13 @@ class TitleBand:
         with self.canvas.group(structure=Structure.HEADING_1):
             self.canvas.ink_line(
                 self.words.title,
-                self._start - 0.4 * self.k,
-                width,
-                self.place.y + _TITLE_TOP * self.k + self._ink_height / 2,
-                fitted.points,
-                "title",
-                self.canvas.face(700),
-                colour=self.colour,
-                height=self._ink_height,
+                Lettering(TypeRole.TITLE, self.canvas.face(700), fitted.points, colour=self.colour),
+                TextPlace(
+                    self._start - 0.4 * self.k,
+                    self.place.y + _TITLE_TOP * self.k + self._ink_height / 2,
+                    width,
+                    height=self._ink_height,
+                ),
                 message=f"{self.context.protocol.id}/phase/{self.phase.id}/title",
             )
         if self._has_sheet_beside_title(end - self._start):
@@ -256,16 +249,15 @@ class TitleBand:
         with self.canvas.group(structure=Structure.PARAGRAPH):
             self.canvas.text(
                 self.words.sheet,
-                end - width,
-                self.place.y + _TITLE_TOP * self.k + self._ink_height,
-                width,
-                15 * self.k,
-                "over",
-                self.canvas.face(700),
-                lines=1,
-                colour=self.colour,
-                valign="bottom",
-                align="end",
+                Lettering(TypeRole.OVER, self.canvas.face(700), 15 * self.k, colour=self.colour),
+                TextPlace(
+                    end - width,
+                    self.place.y + _TITLE_TOP * self.k + self._ink_height,
+                    width,
+                    lines=1,
+                    align=Align.END,
+                    anchor=Anchor.BOTTOM,
+                ),
             )
 
     # -- key rule and code -----------------------------------------------------------------------

@@ -11,8 +11,10 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Lettering, TextPlace
 from signage.compose.typesetting import Face, Fitted, Room, fit
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.words.wording import Wording
 
 _GAP = 1.4
@@ -62,7 +64,7 @@ class StackSizes:
 class Piece:
     """One text of a stack. ``message`` is the context of the text; ``role`` its type role."""
 
-    role: str
+    role: TypeRole
     text: str
     message: str
     weight: int
@@ -143,21 +145,25 @@ class WordStack:
             with canvas.artefact():
                 canvas.rect(x, y, _BAR * k, height, canvas.style.ink)
             text_x = x + (_BAR + _BAR_GAP) * k
-        with canvas.group(piece.role if piece.look is not Look.PLAIN else "", structure=Structure.PARAGRAPH):
+        with canvas.group(_group_role(piece), structure=Structure.PARAGRAPH):
             canvas.text(
                 piece.text,
-                text_x,
-                text_y,
-                room.width,
-                sizes.of(piece.size),
-                piece.role,
-                self.face(piece),
-                lines=piece.lines,
+                Lettering(
+                    piece.role,
+                    self.face(piece),
+                    sizes.of(piece.size),
+                    wanted=sizes.wanted(piece.size),
+                    colour=canvas.style.care_deep if piece.is_care else None,
+                ),
+                TextPlace(text_x, text_y, room.width, lines=piece.lines),
                 message=piece.message,
-                wanted=sizes.wanted(piece.size),
-                colour=canvas.style.care_deep if piece.is_care else None,
             )
         return y + height
+
+
+def _group_role(piece: Piece) -> GroupRole:
+    """A text that is set off is a group of its own; one that is not belongs to what surrounds it."""
+    return GroupRole.NONE if piece.look is Look.PLAIN else GroupRole(piece.role)
 
 
 def dashed_frame(canvas: Canvas, x: float, y: float, width: float, height: float, k: float) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from signage.compose.canvas import Canvas
 from signage.drawing.marks import Group, PathMark, Structure
+from signage.drawing.roles import GroupRole
 from signage.drawing.zone_patterns import PATTERN_PATHS
 from signage.ground.geometry import rectangle
 from signage.model.library import Zone
@@ -31,7 +32,7 @@ def draw_pattern(
     canvas.add(
         Group(
             tuple(marks),
-            role="pattern",
+            role=GroupRole.PATTERN,
             name=pattern.value,
             structure=Structure.ARTEFACT,
             box=box,

@@ -8,7 +8,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from enum import StrEnum
+from typing import Literal
 
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.ground.geometry import IDENTITY, Affine, Box, Path
 from signage.ground.glyphs import GlyphRun
 
@@ -73,7 +75,7 @@ class TextMark:
     lines: tuple[PlacedLine, ...]
     size: float
     colour: str
-    role: str
+    role: TypeRole
     weight: int
     points: float
     wanted_points: float
@@ -81,6 +83,10 @@ class TextMark:
     message: str | None = None
     rotation: float = 0.0
     pivot: tuple[float, float] = (0.0, 0.0)
+
+    def __post_init__(self) -> None:
+        """Refuse a role that no text has: ValueError."""
+        object.__setattr__(self, "role", TypeRole(self.role))
 
 
 class Structure(StrEnum):
@@ -131,7 +137,7 @@ class Group:
     """
 
     marks: tuple[Mark, ...]
-    role: str = ""
+    role: GroupRole = GroupRole.NONE
     name: str = ""
     structure: Structure | None = None
     alternative: str | None = None
@@ -140,6 +146,10 @@ class Group:
     transform: Affine = IDENTITY
     clip: Path | None = None
     facts: tuple[tuple[str, str | float | int | bool], ...] = field(default=())
+
+    def __post_init__(self) -> None:
+        """Refuse a role that no group has: ValueError."""
+        object.__setattr__(self, "role", GroupRole(self.role))
 
     def fact(self, key: str) -> str | float | int | bool | None:
         """A recorded fact, or None."""
@@ -163,7 +173,7 @@ class Page:
 class FitStep:
     """A rung of the fit ladder that was taken: role, what was done, from and to."""
 
-    role: str
+    role: TypeRole
     rung: str
     before: float
     after: float
@@ -173,7 +183,7 @@ class FitStep:
 class Overflow:
     """Text that did not fit at its floor: the end of the ladder."""
 
-    role: str
+    role: TypeRole | Literal[GroupRole.PICTURE]
     message: str | None
     text: str
     excess_mm: float
@@ -215,11 +225,11 @@ def walk(marks: tuple[Mark, ...], transform: Affine = IDENTITY) -> Iterator[tupl
             yield from walk(mark.marks, transform @ mark.transform)
 
 
-def groups_of(page: Page, role: str) -> list[tuple[Group, Box]]:
+def groups_of(page: Page, role: GroupRole) -> list[tuple[Group, Box]]:
     """The groups with a role, each with its box on the page."""
     found: list[tuple[Group, Box]] = []
     for mark, transform in walk(page.marks):
-        if isinstance(mark, Group) and mark.role == role and mark.box is not None:
+        if isinstance(mark, Group) and mark.role is role and mark.box is not None:
             found.append((mark, (transform @ mark.transform).box(mark.box)))
     return found
 

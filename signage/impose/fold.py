@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Affine, Box, polygon, translation
 
 UPPER_ROW = (7, 6, 5, 4)
@@ -66,7 +67,7 @@ def _fold(pages: Sequence[Page], is_right_to_left: bool, width: float, height: f
         placed.append(
             Group(
                 page.marks,
-                role="panel",
+                role=GroupRole.PANEL,
                 name=str(number),
                 transform=transform,
                 box=Box(0, 0, page.width, page.height),
@@ -83,4 +84,4 @@ def _fold_marks(width: float, height: float) -> Group:
     marks: list[Mark] = [PathMark(polygon(line, closed=False), None, _INK, 0.2) for line in lines]
     slit = polygon([(column, middle), (3 * column, middle)], closed=False)
     marks.append(PathMark(slit, None, _INK, 0.3, (2.0, 1.4)))
-    return Group(tuple(marks), role="fold-marks", structure=Structure.ARTEFACT)
+    return Group(tuple(marks), role=GroupRole.FOLD_MARKS, structure=Structure.ARTEFACT)

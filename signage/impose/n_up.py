@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Box, polygon, translation
 
 _INK = "#14202C"
@@ -37,7 +38,7 @@ def _page(cards: Sequence[Page], width: float, height: float, is_right_to_left: 
         placed.append(
             Group(
                 card.marks,
-                role="card",
+                role=GroupRole.CARD,
                 name=str(index + 1),
                 transform=translation(x, y),
                 box=Box(0, 0, card.width, card.height),
@@ -58,4 +59,4 @@ def _cut_marks(width: float, height: float) -> Group:
         ((x, y - 3), (x, y + 3)),
     )
     marks = tuple(PathMark(polygon(line, closed=False), None, _INK, 0.25) for line in lines)
-    return Group(marks, role="cut-marks", structure=Structure.ARTEFACT)
+    return Group(marks, role=GroupRole.CUT_MARKS, structure=Structure.ARTEFACT)

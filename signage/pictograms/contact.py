@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 
 from signage.drawing.marks import FormMark, Group, Mark, Page, PathMark
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Box, rectangle, scaling, translation
 from signage.pictograms.palette import PALETTES, Palette
 from signage.pictograms.picture_set import PictureSet
@@ -34,5 +35,5 @@ def contact_page(
         placed = translation(x, y) @ scaling(side / form.size)
         marks.append(PathMark(rectangle(Box(x, y, side, side)), fill=tile))
         box = Box(x, y, side, side)
-        marks.append(Group((FormMark(form, placed),), role="picture", name=name, box=box))
+        marks.append(Group((FormMark(form, placed),), role=GroupRole.PICTURE, name=name, box=box))
     return Page(width, height, tuple(marks))

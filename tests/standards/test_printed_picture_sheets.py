@@ -10,6 +10,7 @@ from picture_sheet_samples import picture_sheet
 from print_checks import assert_pdf_ua_1, squeezed
 
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.paint.pdf.document import paint_pdf
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
@@ -27,7 +28,7 @@ def test_the_printed_form_names_no_picture_and_says_none():
     reader = pypdf.PdfReader(io.BytesIO(data))
     context = demo.project().picture_context("layered-protection", "en")
     for index, page in enumerate(sheet.pages):
-        if not groups_of(page, "question"):
+        if not groups_of(page, GroupRole.QUESTION):
             continue
         text = reader.pages[index].extract_text()
         for name in context.pictures:

@@ -1,6 +1,7 @@
 """The codes that stand on composed sheets."""
 
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.pages.link_check import Payload
 
 
@@ -8,5 +9,5 @@ def payloads_of(sheets):
     """Each QR code with its sheet and language."""
     for sheet in sheets:
         for page in sheet.pages:
-            for group, _box in groups_of(page, "qr"):
+            for group, _box in groups_of(page, GroupRole.QR):
                 yield Payload(group.name, sheet.file_stem, sheet.locale)

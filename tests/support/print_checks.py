@@ -7,6 +7,7 @@ import demo
 from outside_readers import outside
 
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.paint.png import paint_png
 
 SHEETS = [
@@ -108,7 +109,7 @@ def assert_codes_lead_where_they_say(tag, kind, phase, paper, protocol):
     sheet = demo.sheet(kind, tag, phase, paper, protocol)
     images = paint_png(demo.printed(kind, tag, phase, paper, protocol), 150)
     for page, image in list(zip(sheet.pages, images, strict=True))[:3]:
-        wanted = sorted(group.name for group, _ in groups_of(page, "qr"))
+        wanted = sorted(group.name for group, _ in groups_of(page, GroupRole.QR))
         found = sorted(code.text for code in zxing.read_barcodes(Image.open(io.BytesIO(image)).convert("L")))
         assert found == wanted
         assert wanted

@@ -20,6 +20,7 @@ from signage.drawing.marks import (
     Structure,
     TextMark,
 )
+from signage.drawing.roles import TypeRole
 from signage.ground.geometry import Box, circle, polygon, rectangle, scaling, translation
 from signage.ground.length import POINTS_PER_MM
 
@@ -59,7 +60,7 @@ def text_mark(
         lines=tuple(lines),
         size=size,
         colour=colour,
-        role="detail",
+        role=TypeRole.DETAIL,
         weight=weight,
         points=points,
         wanted_points=points,

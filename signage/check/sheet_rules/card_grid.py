@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
 
@@ -28,7 +29,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if not subject.sheet.kind.startswith("poster") or subject.sheet.kind == "poster-hands":
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
-        steps = groups_of(page, "step")
+        steps = groups_of(page, GroupRole.STEP)
         tiles = [box for step, box in steps if step.fact("kind") == "big"]
         lines = [float(step.fact("line") or 0.0) for step, _ in steps if step.fact("kind") == "small"]
         measured = (

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.raster import rasters_of
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Box
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
@@ -28,7 +29,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         return
     for number, (page, raster) in enumerate(zip(subject.sheet.pages, rasters_of(subject), strict=True), 1):
         columns: dict[int, list[Box]] = {}
-        for step, box in groups_of(page, "step"):
+        for step, box in groups_of(page, GroupRole.STEP):
             if step.fact("kind") == "big":
                 columns.setdefault(round(box.x), []).append(box)
         full = max((len(boxes) for boxes in columns.values()), default=0)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import Group, Page, TextMark, groups_of, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -28,8 +29,8 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if not subject.sheet.is_draft:
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
-        cards, panels = groups_of(page, "card"), groups_of(page, "panel")
-        tags = len(groups_of(page, "draft-tag"))
+        cards, panels = groups_of(page, GroupRole.CARD), groups_of(page, GroupRole.PANEL)
+        tags = len(groups_of(page, GroupRole.DRAFT_TAG))
         wanted = len(panels) - 1 if panels else max(1, len(cards))
         if tags < wanted:
             yield subject.problem(
@@ -43,7 +44,7 @@ def _ribbon(subject: SheetSubject, page: Page, number: int) -> Iterator[Problem]
     languages = {subject.context.wording.tag, subject.context.source.tag}
     found: dict[str, set[str]] = {edge: set() for edge in _EDGES}
     for mark, _ in walk(page.marks):
-        if isinstance(mark, Group) and mark.role == "ribbon":
+        if isinstance(mark, Group) and mark.role is GroupRole.RIBBON:
             found.setdefault(mark.name, set()).update(
                 text.language for text, _ in walk(mark.marks) if isinstance(text, TextMark)
             )

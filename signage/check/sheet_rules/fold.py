@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -26,7 +27,7 @@ _LEAVES = {frozenset(pair) for pair in ((1, 2), (3, 4), (5, 6), (7, 8))}
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Folds the sheet by the position of its panels: outer columns at the middle, inner ones at the slit."""
     for page in subject.sheet.pages:
-        panels = groups_of(page, "panel")
+        panels = groups_of(page, GroupRole.PANEL)
         if not panels:
             continue
         rows: dict[bool, list[tuple[float, int]]] = {True: [], False: []}

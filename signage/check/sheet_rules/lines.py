@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
+from signage.drawing.roles import TypeRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
 
@@ -22,17 +23,27 @@ POOR_LINE_BREAKS = Rule(
 )
 
 _MOST_LINES = {
-    "headline": 2,
-    "detail": 3,
-    "strip": 2,
-    "strip-detail": 3,
-    "strip-caution": 3,
-    "row": 2,
-    "why": 2,
-    "caution": 3,
+    TypeRole.HEADLINE: 2,
+    TypeRole.DETAIL: 3,
+    TypeRole.STRIP: 2,
+    TypeRole.STRIP_DETAIL: 3,
+    TypeRole.STRIP_CAUTION: 3,
+    TypeRole.ROW: 2,
+    TypeRole.WHY: 2,
+    TypeRole.CAUTION: 3,
 }
 _WATCHED = frozenset(
-    {"headline", "detail", "strip", "strip-detail", "strip-caution", "key-rule", "note", "caution", "why"}
+    {
+        TypeRole.HEADLINE,
+        TypeRole.DETAIL,
+        TypeRole.STRIP,
+        TypeRole.STRIP_DETAIL,
+        TypeRole.STRIP_CAUTION,
+        TypeRole.KEY_RULE,
+        TypeRole.NOTE,
+        TypeRole.CAUTION,
+        TypeRole.WHY,
+    }
 )
 
 

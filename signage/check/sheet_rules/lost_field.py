@@ -8,6 +8,7 @@ from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.shown_fields import SHOWN_FIELDS, Duty, Shown
 from signage.drawing.marks import Group, Mark, TextMark, walk
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.drawing.themes import PAPER
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
@@ -54,7 +55,7 @@ class _Seen:
         return frozenset(mark.message for mark in self.texts)
 
     @cached_property
-    def groups(self) -> frozenset[tuple[str, str]]:
+    def groups(self) -> frozenset[tuple[GroupRole, str]]:
         """Role and name of all groups."""
         return frozenset((mark.role, mark.name) for mark in self._all if isinstance(mark, Group))
 
@@ -73,7 +74,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         mark.name: _Seen(mark.marks)
         for page in subject.sheet.pages
         for mark, _ in walk(page.marks)
-        if isinstance(mark, Group) and mark.role == "step"
+        if isinstance(mark, Group) and mark.role is GroupRole.STEP
     }
     for phase in subject.context.protocol.phases:
         if subject.sheet.phase and phase.id != subject.sheet.phase:
@@ -128,7 +129,7 @@ def _has_containers(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All
     context = subject.context
     for fixture in context.containers(step):
         name = context.container_name(fixture)
-        if ("container", fixture.id) not in seen.groups or (name and _plain(name) not in seen.words):
+        if (GroupRole.CONTAINER, fixture.id) not in seen.groups or (name and _plain(name) not in seen.words):
             return False
     return True
 
@@ -148,12 +149,12 @@ def _has_time(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> b
 
 def _has_mark(_subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
     """The number of a critical step is white on ink."""
-    numbers = [mark for mark in seen.texts if mark.role == "number"]
+    numbers = [mark for mark in seen.texts if mark.role is TypeRole.NUMBER]
     return not step.critical or any(mark.colour.upper() == PAPER.upper() for mark in numbers)
 
 
 def _has_picture(_subject: SheetSubject, _step: Step, seen: _Seen, _shown: _All) -> bool:
-    return any(role == "picture" for role, _name in seen.groups)
+    return any(role is GroupRole.PICTURE for role, _name in seen.groups)
 
 
 _STEP_FIELDS: dict[Shown, Callable[[SheetSubject, Step, _Seen, _All], bool]] = {

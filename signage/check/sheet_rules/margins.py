@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import texts_of
+from signage.drawing.roles import TypeRole
 from signage.ground.geometry import Box
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
@@ -27,7 +28,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     for number, page in enumerate(subject.sheet.pages, start=1):
         margin = page.margin
         live = Box(margin, margin, page.width - 2 * margin, page.height - 2 * margin)
-        for mark, box in texts_of(page, lambda text: text.role != "ribbon"):
+        for mark, box in texts_of(page, lambda text: text.role is not TypeRole.RIBBON):
             if not live.contains(box, _TOLERANCE_MM):
                 outside = max(
                     live.x - box.x, live.y - box.y, box.right - live.right, box.bottom - live.bottom

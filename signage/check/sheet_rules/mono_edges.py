@@ -6,6 +6,7 @@ from signage.check.raster import rasters_of
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.theme import Tone
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
 
@@ -31,7 +32,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if subject.context.tone is not Tone.MONO:
         return
     for page, raster in zip(subject.sheet.pages, rasters_of(subject), strict=True):
-        for pattern, box in groups_of(page, "pattern"):
+        for pattern, box in groups_of(page, GroupRole.PATTERN):
             if pattern.name == "blank" or min(box.width, box.height) < 3:
                 continue
             share = raster.share_darker_than(140, box)
@@ -39,7 +40,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                 yield subject.problem(
                     PALE_ON_COPIER, f"the pattern {pattern.name} copies as {share:.0%} black"
                 )
-        for critical, box in groups_of(page, "critical"):
+        for critical, box in groups_of(page, GroupRole.CRITICAL):
             share = raster.share_darker_than(140, box)
             if share < _CRITICAL:
                 yield subject.problem(

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
 
@@ -24,7 +25,7 @@ _SIGN_MM = 8.0
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each picture."""
     for page in subject.sheet.pages:
-        for picture, box in groups_of(page, "picture"):
+        for picture, box in groups_of(page, GroupRole.PICTURE):
             floor = _SIGN_MM if picture.fact("is_sign") or picture.name.startswith("sign-") else _PICTURE_MM
             if box.width < floor - 0.01:
                 yield subject.problem(

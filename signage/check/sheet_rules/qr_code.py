@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of, texts_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -27,7 +28,7 @@ _SIDE_MM = 20.0
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Problems of each code of each page."""
     for page in subject.sheet.pages:
-        for code, box in groups_of(page, "qr"):
+        for code, box in groups_of(page, GroupRole.QR):
             module = float(code.fact("module") or 0.0)
             if module < _MODULE_MM - 1e-6:
                 yield subject.problem(

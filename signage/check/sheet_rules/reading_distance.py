@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.papers import paper_of
 from signage.drawing.marks import texts_of
+from signage.drawing.roles import TypeRole
 from signage.ground.language import script_of
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
@@ -36,7 +37,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     if not sheet.kind.startswith("poster"):
         return
     page = sheet.pages[0]
-    headlines = texts_of(page, lambda text: text.role == "headline")
+    headlines = texts_of(page, lambda text: text.role is TypeRole.HEADLINE)
     if not headlines:
         return
     fonts = subject.context.wording.fonts

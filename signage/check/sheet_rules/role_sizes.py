@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
 from signage.drawing.marks import TextMark, texts_of
+from signage.drawing.roles import TypeRole
 from signage.ground.problem import Problem
 from signage.ground.quotation import quoted
 from signage.ground.rule import S3, Rule
@@ -19,13 +20,13 @@ UNEVEN_TYPE = Rule(
     cure="Shorten the text that the message quotes: it alone is too long for the size of the others.",
 )
 
-_UNIFORM = ("headline", "detail", "strip", "row")
+_UNIFORM = (TypeRole.HEADLINE, TypeRole.DETAIL, TypeRole.STRIP, TypeRole.ROW)
 
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each role of a page."""
     for number, page in enumerate(subject.sheet.pages, start=1):
-        marks_of: dict[str, dict[float, TextMark]] = {role: {} for role in _UNIFORM}
+        marks_of: dict[TypeRole, dict[float, TextMark]] = {role: {} for role in _UNIFORM}
         for mark, _ in texts_of(page, lambda text: text.role in _UNIFORM):
             marks_of[mark.role].setdefault(round(mark.points, 2), mark)
         for role, marks in marks_of.items():

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -27,7 +28,7 @@ _TOLERANCE_MM = 0.05
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each page without a true ruler."""
     for number, page in enumerate(subject.sheet.pages, start=1):
-        rulers = groups_of(page, "ruler")
+        rulers = groups_of(page, GroupRole.RULER)
         if not rulers:
             yield subject.problem(RULER_LENGTH, f"page {number} has no ruler")
         for _ruler, box in rulers:

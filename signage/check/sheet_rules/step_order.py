@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import Group, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -34,7 +35,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         (mark.name, mark.fact("number"))
         for page in sheet.pages
         for mark, _ in walk(page.marks)
-        if isinstance(mark, Group) and mark.role == "step"
+        if isinstance(mark, Group) and mark.role is GroupRole.STEP
     ]
     if drawn == wanted:
         return

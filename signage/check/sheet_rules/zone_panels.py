@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.drawing.marks import groups_of
+from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
@@ -21,10 +22,10 @@ STEP_OUTSIDE_ITS_ZONE = Rule(
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each step box in no panel, in several, or in that of another zone."""
     for page in subject.sheet.pages:
-        panels = groups_of(page, "zone")
+        panels = groups_of(page, GroupRole.ZONE)
         if not panels:
             continue
-        for step, box in groups_of(page, "step"):
+        for step, box in groups_of(page, GroupRole.STEP):
             homes = [panel.name for panel, bounds in panels if bounds.contains(box, 0.1)]
             zone = step.fact("zone")
             if homes != [zone]:

@@ -17,6 +17,7 @@ from signage.compose.hand_technique.layout import (
     scale_of,
 )
 from signage.compose.hand_technique.tile import HandSizeFinder, HandSizes, draw_hand_card
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.parts import chevron, draft_ribbon
 from signage.compose.poster.envelope import poster_sheet
@@ -26,6 +27,7 @@ from signage.compose.theme import style_of
 from signage.compose.title_band import BandPlace, TitleBand, band_words
 from signage.compose.typesetting import line_width
 from signage.drawing.marks import Sheet, Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.library import Phase
 
 _FURNITURE = 0.83
@@ -93,7 +95,7 @@ def _draw_cards(
     width, height = layout.width - 2 * layout.margin, layout.footer_top - top
     zone = layout.cells[0].numbered.zone
     with canvas.group(
-        "zone",
+        GroupRole.ZONE,
         zone,
         structure=Structure.SECTION,
         box=canvas.box(layout.margin, top, width, height),
@@ -127,7 +129,7 @@ def _draw_panel(canvas: Canvas, context: SheetContext, phase: Phase, layout: Han
     """The tinted ground of the timed movements, its time in words and as a bar of equal boxes."""
     k, panel, style = layout.scale, layout.panel, canvas.style
     box = canvas.box(panel.x, panel.y, panel.width, panel.height)
-    with canvas.group("timed", phase.id, box=box, seconds=phase.seconds or 0):
+    with canvas.group(GroupRole.TIMED, phase.id, box=box, seconds=phase.seconds or 0):
         canvas.rect(panel.x, panel.y, panel.width, panel.height, style.care_ground, style.ink, 0.45 * k)
         if not phase.seconds:
             return
@@ -138,7 +140,9 @@ def _draw_panel(canvas: Canvas, context: SheetContext, phase: Phase, layout: Han
         width = line_width(words, face, points)
         with canvas.group(structure=Structure.HEADING_2):
             canvas.text(
-                words, panel.x + 4 * k, centre, width + 0.2, points, "zone", face, lines=1, valign="middle"
+                words,
+                Lettering(TypeRole.ZONE, face, points),
+                TextPlace(panel.x + 4 * k, centre, width + 0.2, lines=1, anchor=Anchor.MIDDLE),
             )
         _draw_bar(canvas, context, phase.seconds, layout, panel.x + 4 * k + width + 6 * k, centre)
 
@@ -154,7 +158,11 @@ def _draw_bar(
     zero = wording.number(0)
     after = line_width(total, face, points)
     before = line_width(zero, face, points)
-    canvas.text(zero, x, centre, before + 0.2, points, "time", face, lines=1, valign="middle")
+    canvas.text(
+        zero,
+        Lettering(TypeRole.TIME, face, points),
+        TextPlace(x, centre, before + 0.2, lines=1, anchor=Anchor.MIDDLE),
+    )
     start = x + before + 1.6 * k
     end = layout.panel.right - 4 * k - after - 1.6 * k
     share = (end - start) / len(layout.movements)
@@ -173,13 +181,11 @@ def _draw_bar(
         )
         canvas.ink_line(
             wording.number(cell.numbered.number),
-            box_x,
-            share,
-            centre,
-            12 * k,
-            "bar",
-            canvas.face(700),
-            colour=style.paper if is_filled else style.ink,
-            align="center",
+            Lettering(TypeRole.BAR, canvas.face(700), 12 * k, colour=style.paper if is_filled else style.ink),
+            TextPlace(box_x, centre, share, align=Align.CENTRE),
         )
-    canvas.text(total, end + 1.6 * k, centre, after + 0.2, points, "time", face, lines=1, valign="middle")
+    canvas.text(
+        total,
+        Lettering(TypeRole.TIME, face, points),
+        TextPlace(end + 1.6 * k, centre, after + 0.2, lines=1, anchor=Anchor.MIDDLE),
+    )

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.hand_technique.layout import Cell, Form, HandLayout, Stage
+from signage.compose.lettering import Align, Lettering, TextPlace
 from signage.compose.parts import container_tag
 from signage.compose.poster.compact_card import READ_IN_ACTION
 from signage.compose.poster.sizes import LEAST_PICTURE_MM
@@ -14,6 +15,7 @@ from signage.compose.poster.words import PosterWords, StepWords
 from signage.compose.typesetting import Face, Room, common_size, sizes_down
 from signage.compose.word_stack import StackSizes, WordStack
 from signage.drawing.marks import FitStep, Overflow, Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.words.wording import Wording
 
 _HEADLINE, _LEAST_HEADLINE = 19.0, 15.0
@@ -70,9 +72,9 @@ class HandSizeFinder:
         best = max(good, key=self._worth)
         climbed = list(best.climbed)
         if best.headline < wanted:
-            climbed.append(FitStep("headline", "smaller", wanted, best.headline))
+            climbed.append(FitStep(TypeRole.HEADLINE, "smaller", wanted, best.headline))
         if best.detail < _DETAIL * self.k:
-            climbed.append(FitStep("detail", "smaller", _DETAIL * self.k, best.detail))
+            climbed.append(FitStep(TypeRole.DETAIL, "smaller", _DETAIL * self.k, best.detail))
         return HandSizes(best.headline, best.detail, best.pictures, tuple(climbed), best.excess)
 
     def _worth(self, sizes: HandSizes) -> float:
@@ -138,16 +140,16 @@ class HandSizeFinder:
         ]
         if picture < LEAST_PICTURE_MM:
             short = LEAST_PICTURE_MM - picture
-            found.append(self._overflow("detail", words, "detail", words.detail or words.headline, short))
+            found.append(self._no_room(words, short))
         elif cell.form is Form.BESIDE:
             high = self.words_height(cell, headline, detail) - cell.box.height + 2 * self.k
             if high > 0:
-                found.append(self._overflow("detail", words, "detail", words.detail or words.headline, high))
+                found.append(self._no_room(words, high))
         return found
 
-    def _overflow(self, role: str, words: StepWords, field: str, text: str, excess: float) -> Overflow:
-        context = f"{self.words.protocol}/{words.numbered.step.id}/{field}"
-        return Overflow(role, context, text, round(excess, 2))
+    def _no_room(self, words: StepWords, excess: float) -> Overflow:
+        context = f"{self.words.protocol}/{words.numbered.step.id}/detail"
+        return Overflow(TypeRole.DETAIL, context, words.detail or words.headline, round(excess, 2))
 
 
 def draw_hand_card(
@@ -157,7 +159,7 @@ def draw_hand_card(
     k, box, style, step = finder.k, cell.box, canvas.style, cell.numbered.step
     side = sizes.pictures[cell.stage]
     with canvas.group(
-        "step",
+        GroupRole.STEP,
         step.id,
         structure=Structure.ITEM,
         box=canvas.box(box.x, box.y, box.width, box.height),
@@ -198,15 +200,19 @@ def _number(
     with canvas.group(structure=Structure.LABEL):
         canvas.ink_line(
             context.wording.number(cell.numbered.number),
-            box.x + (1.8 if is_critical else 3.0) * k,
-            (_NUMBER_COLUMN - 2.8 if is_critical else _NUMBER_COLUMN) * k,
-            centre,
-            _NUMBER * k,
-            "number",
-            canvas.face(700),
-            floor=18 * k,
-            colour=style.paper if is_critical else style.ink,
-            align="center" if is_critical else "start",
+            Lettering(
+                TypeRole.NUMBER,
+                canvas.face(700),
+                _NUMBER * k,
+                floor=18 * k,
+                colour=style.paper if is_critical else style.ink,
+            ),
+            TextPlace(
+                box.x + (1.8 if is_critical else 3.0) * k,
+                centre,
+                (_NUMBER_COLUMN - 2.8 if is_critical else _NUMBER_COLUMN) * k,
+                align=Align.CENTRE if is_critical else Align.START,
+            ),
         )
 
 
@@ -216,14 +222,13 @@ def _critical_word(
     k, box = finder.k, cell.box
     canvas.ink_line(
         context.wording.fixed("critical"),
-        box.x + 1.2 * k,
-        (_NUMBER_COLUMN - 1.6) * k,
-        box.y + 15.0 * k + _lowered(cell, finder, sizes),
-        9.0 * k,
-        "critical",
-        canvas.face(700),
-        floor=7.0,
-        align="center",
+        Lettering(TypeRole.CRITICAL, canvas.face(700), 9.0 * k, floor=7.0),
+        TextPlace(
+            box.x + 1.2 * k,
+            box.y + 15.0 * k + _lowered(cell, finder, sizes),
+            (_NUMBER_COLUMN - 1.6) * k,
+            align=Align.CENTRE,
+        ),
         message="interface/critical",
     )
 

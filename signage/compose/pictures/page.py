@@ -6,12 +6,14 @@ from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
 from signage.compose.footer import Block, footer_blocks
+from signage.compose.lettering import Align, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon, draft_tag, packed, ruler
 from signage.compose.pictures.context import PictureContext
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Room, fit, measure
 from signage.drawing.marks import FitStep, Page, Sheet, Structure
+from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
 
 MARGIN = 12.0
@@ -69,11 +71,15 @@ def draw_band(canvas: Canvas, context: PictureContext, words: PageWords, *, is_f
             ending = measure(words.ending, face, 15, 1e6).width + 6
         room = end - ending - MARGIN - 4
         canvas.ink_line(
-            words.title, MARGIN + 4, room, middle, 21, "title", face, floor=13, colour=colour, height=8.5
+            words.title,
+            Lettering(TypeRole.TITLE, face, 21, floor=13, colour=colour),
+            TextPlace(MARGIN + 4, middle, room, height=8.5),
         )
         if words.ending:
             canvas.ink_line(
-                words.ending, end - ending, ending, middle, 15, "title", face, colour=colour, align="end"
+                words.ending,
+                Lettering(TypeRole.TITLE, face, 15, colour=colour),
+                TextPlace(end - ending, middle, ending, align=Align.END),
             )
     return MARGIN + BAND
 
@@ -95,14 +101,8 @@ def draw_foot(canvas: Canvas, context: PictureContext, words: PageWords, count: 
     _draw_items(canvas, context.control_items(), blocks[1], top)
     canvas.text(
         wording.fixed("local-policy"),
-        blocks[2].x,
-        top,
-        blocks[2].width,
-        9.5,
-        "local-policy",
-        canvas.face(600),
-        floor=7.5,
-        height=canvas.height - MARGIN - top,
+        Lettering(TypeRole.LOCAL_POLICY, canvas.face(600), 9.5, floor=7.5),
+        TextPlace(blocks[2].x, top, blocks[2].width, height=canvas.height - MARGIN - top),
         message="interface/local-policy",
     )
     ruler(canvas, context, blocks[3].x, top + 2.4, "below", width=blocks[3].width)
@@ -113,9 +113,16 @@ def _draw_code_title(canvas: Canvas, title: str, block: Block, top: float) -> fl
     face = canvas.face(700)
     fitted = fit(title, face, 9.5, _LEAST, Room(block.width, lines=1))
     if fitted.excess:
-        canvas.fit_steps.append(FitStep("code-title", "dropped", 9.5, 0.0))
+        canvas.fit_steps.append(FitStep(TypeRole.CODE_TITLE, "dropped", 9.5, 0.0))
         return top
-    return canvas.text(title, block.x, top, block.width, 9.5, "code-title", face, floor=_LEAST, lines=1) + 0.9
+    return (
+        canvas.text(
+            title,
+            Lettering(TypeRole.CODE_TITLE, face, 9.5, floor=_LEAST),
+            TextPlace(block.x, top, block.width, lines=1),
+        )
+        + 0.9
+    )
 
 
 def _draw_items(canvas: Canvas, items: list[str], block: Block, top: float) -> None:
@@ -131,7 +138,9 @@ def _draw_items(canvas: Canvas, items: list[str], block: Block, top: float) -> N
     for line, number in zip(lines, counts, strict=True):
         room = max(pitch, bottom - y)
         canvas.text(
-            line, block.x, y, block.width, points, "control", face, lines=number, height=room, wanted=_CONTROL
+            line,
+            Lettering(TypeRole.CONTROL, face, points, wanted=_CONTROL),
+            TextPlace(block.x, y, block.width, height=room, lines=number),
         )
         y += number * pitch
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.parts import tag_width
 from signage.compose.pictures.context import Meaning, PictureContext
@@ -23,6 +24,7 @@ from signage.compose.pictures.page import (
 from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Sheet, Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.pictograms.palette import MONO, Palette
 
 LARGE, SMALL = 25.0, 15.0
@@ -105,7 +107,9 @@ def _draw_heads(canvas: Canvas, context: PictureContext, paper: Paper) -> None:
     wording, y = context.wording, MARGIN + BAND + 1.8
     width = paper.width - 2 * MARGIN
     canvas.text(
-        wording.fixed("pictures-purpose"), MARGIN, y, width, 9.5, "note", canvas.face(600), floor=9, lines=1
+        wording.fixed("pictures-purpose"),
+        Lettering(TypeRole.NOTE, canvas.face(600), 9.5, floor=9),
+        TextPlace(MARGIN, y, width, lines=1),
     )
     large, small = wording.millimetres(LARGE), wording.millimetres(SMALL)
     colour, copier = wording.fixed("pictures-colour"), wording.fixed("pictures-copier")
@@ -118,12 +122,16 @@ def _draw_heads(canvas: Canvas, context: PictureContext, paper: Paper) -> None:
             (x + 2 * (LARGE + _GAP), _cell_width(paper) - 2 * (LARGE + _GAP), small),
         )
         for head_x, room, text in heads:
-            canvas.text(text, head_x, _heads_end() - 1.2, room, 7, "control", face, lines=2, valign="bottom")
+            canvas.text(
+                text,
+                Lettering(TypeRole.CONTROL, face, 7),
+                TextPlace(head_x, _heads_end() - 1.2, room, lines=2, anchor=Anchor.BOTTOM),
+            )
 
 
 def _draw_cell(canvas: Canvas, context: PictureContext, cell: _Cell, meaning: Meaning, points: float) -> None:
     with canvas.group(
-        "scene",
+        GroupRole.SCENE,
         cell.name,
         structure=Structure.ITEM,
         box=canvas.box(cell.x, cell.y, cell.width, _PITCH - 0.8),
@@ -133,12 +141,8 @@ def _draw_cell(canvas: Canvas, context: PictureContext, cell: _Cell, meaning: Me
         with canvas.group(structure=Structure.LABEL):
             canvas.ink_line(
                 context.wording.number(cell.number),
-                cell.x + 2 * (LARGE + _GAP),
-                12,
-                cell.y + 2.2,
-                12,
-                "scene-number",
-                canvas.face(700),
+                Lettering(TypeRole.SCENE_NUMBER, canvas.face(700), 12),
+                TextPlace(cell.x + 2 * (LARGE + _GAP), cell.y + 2.2, 12),
             )
         with canvas.group(structure=Structure.BODY):
             _draw_name(canvas, context, cell, meaning)
@@ -147,13 +151,8 @@ def _draw_cell(canvas: Canvas, context: PictureContext, cell: _Cell, meaning: Me
             y = cell.y + LARGE + 1.4
             canvas.text(
                 meaning.text,
-                cell.x,
-                y,
-                cell.width,
-                points,
-                "sentence",
-                face,
-                height=_SENTENCE,
+                Lettering(TypeRole.SENTENCE, face, points),
+                TextPlace(cell.x, y, cell.width, height=_SENTENCE),
                 message=f"picture/{cell.name}",
             )
 
@@ -168,19 +167,23 @@ def _draw_name(canvas: Canvas, context: PictureContext, cell: _Cell, meaning: Me
         width = tag_width(canvas, word, height, points)
         left = x + room - width
         with canvas.group(
-            "untranslated",
+            GroupRole.UNTRANSLATED,
             cell.name,
             structure=Structure.PARAGRAPH,
             box=canvas.box(left, cell.y, width, height),
         ):
             canvas.rect(left, cell.y, width, height, None, canvas.style.ink, 0.35, 0.6)
             canvas.ink_line(
-                word, left, width, cell.y + height / 2, points, "control", canvas.face(700), align="center"
+                word,
+                Lettering(TypeRole.CONTROL, canvas.face(700), points),
+                TextPlace(left, cell.y + height / 2, width, align=Align.CENTRE),
             )
     name = context.wording.code(cell.name)
     face = Face.of(context.source, 400)
     canvas.text(
-        name, x, cell.y + 5.0, room, 8, "scene-name", face, floor=7, lines=1, colour=canvas.style.ink_2
+        name,
+        Lettering(TypeRole.SCENE_NAME, face, 8, floor=7, colour=canvas.style.ink_2),
+        TextPlace(x, cell.y + 5.0, room, lines=1),
     )
 
 

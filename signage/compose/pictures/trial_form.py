@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.pictures.context import PictureContext
 from signage.compose.pictures.page import (
@@ -21,6 +22,7 @@ from signage.compose.pictures.trial_key import KeyPages, plan_key
 from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import line_width
 from signage.drawing.marks import Sheet, Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.picture_trial import trial_forms
 from signage.pictograms.palette import MONO, Palette
 
@@ -100,14 +102,8 @@ def _form_page(
     _draw_fields(canvas, context)
     canvas.text(
         wording.fixed("trial-welcome"),
-        MARGIN,
-        MARGIN + BAND + _FIELDS + 1.2,
-        paper.width - 2 * MARGIN,
-        9.5,
-        "note",
-        canvas.face(600),
-        floor=9,
-        height=_WELCOME - 1.6,
+        Lettering(TypeRole.NOTE, canvas.face(600), 9.5, floor=9),
+        TextPlace(MARGIN, MARGIN + BAND + _FIELDS + 1.2, paper.width - 2 * MARGIN, height=_WELCOME - 1.6),
         message="interface/trial-welcome",
     )
     pitch = (paper.height - MARGIN - FOOT - _top()) / _rows(paper)
@@ -131,19 +127,17 @@ def _draw_fields(canvas: Canvas, context: PictureContext) -> None:
         x, width = MARGIN + start * whole, share * whole
         text = wording.fixed(label)
         room = line_width(text, face, 9.5) + 0.4
-        canvas.text(text, x, baseline, room, 9.5, "field", face, lines=1, valign="bottom")
+        canvas.text(
+            text,
+            Lettering(TypeRole.FIELD, face, 9.5),
+            TextPlace(x, baseline, room, lines=1, anchor=Anchor.BOTTOM),
+        )
         with canvas.artefact():
             canvas.line(x + room + 1.5, baseline, x + width - 3, baseline, None, 0.3, has_butt_caps=True)
     canvas.text(
         wording.name,
-        MARGIN + 0.44 * whole,
-        baseline,
-        0.2 * whole,
-        9.5,
-        "field",
-        canvas.face(600),
-        lines=1,
-        valign="bottom",
+        Lettering(TypeRole.FIELD, canvas.face(600), 9.5),
+        TextPlace(MARGIN + 0.44 * whole, baseline, 0.2 * whole, lines=1, anchor=Anchor.BOTTOM),
     )
 
 
@@ -153,7 +147,7 @@ def _draw_question(
     """Number, picture, two questions with two lines each; nothing tells what the picture is called."""
     wording, style = context.wording, canvas.style
     with canvas.group(
-        "question",
+        GroupRole.QUESTION,
         str(number),
         structure=Structure.ITEM,
         box=canvas.box(x, y, width, _LABEL + 2 * _LINE + _QUESTION),
@@ -161,7 +155,9 @@ def _draw_question(
     ):
         with canvas.group(structure=Structure.LABEL):
             canvas.ink_line(
-                wording.number(number), x, _NUMBER - 1, y + 3, 13, "question-number", canvas.face(700)
+                wording.number(number),
+                Lettering(TypeRole.QUESTION_NUMBER, canvas.face(700), 13),
+                TextPlace(x, y + 3, _NUMBER - 1),
             )
         with canvas.group(structure=Structure.BODY):
             with canvas.artefact():
@@ -183,7 +179,9 @@ def _first_question(context: PictureContext, name: str) -> str:
 
 def _draw_lines(canvas: Canvas, question: str, x: float, y: float, width: float) -> None:
     face = canvas.face(400)
-    canvas.text(question, x, y - 0.4, width, 8.5, "question", face, floor=7, lines=1)
+    canvas.text(
+        question, Lettering(TypeRole.QUESTION, face, 8.5, floor=7), TextPlace(x, y - 0.4, width, lines=1)
+    )
     with canvas.artefact():
         for line in (1, 2):
             level = y + _LABEL + line * _LINE

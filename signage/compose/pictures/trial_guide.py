@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.pictures.context import PictureContext
 from signage.compose.pictures.page import (
@@ -18,6 +19,7 @@ from signage.compose.pictures.page import (
 )
 from signage.compose.typesetting import Face
 from signage.drawing.marks import Structure
+from signage.drawing.roles import TypeRole
 from signage.words.wording import Wording
 
 _RULES = ("readers", "forms", "number", "help", "write", "rate", "type", "audit")
@@ -63,15 +65,23 @@ def _draw_rule(canvas: Canvas, context: PictureContext, number: int, rule: str, 
     with canvas.group(structure=Structure.ITEM):
         with canvas.group(structure=Structure.LABEL):
             canvas.text(
-                wording.number(number), MARGIN, y, _NUMBER, _POINTS, "rule-number", canvas.face(700), lines=1
+                wording.number(number),
+                Lettering(TypeRole.RULE_NUMBER, canvas.face(700), _POINTS),
+                TextPlace(MARGIN, y, _NUMBER, lines=1),
             )
         with canvas.group(structure=Structure.BODY):
             face = canvas.face(is_body=True)
             text = wording.fixed(f"trial-guide-{rule}")
-            y = canvas.text(text, x, y, width, _POINTS, "rule", face, floor=10, lines=3)
+            y = canvas.text(
+                text, Lettering(TypeRole.RULE, face, _POINTS, floor=10), TextPlace(x, y, width, lines=3)
+            )
             if code:
                 face = Face.of(context.source, 600)
-                y = canvas.text(wording.code(code), x, y + 1.4, width, 11, "code", face, floor=8, lines=1)
+                y = canvas.text(
+                    wording.code(code),
+                    Lettering(TypeRole.CODE, face, 11, floor=8),
+                    TextPlace(x, y + 1.4, width, lines=1),
+                )
     return y
 
 
@@ -80,7 +90,14 @@ def _draw_pages(canvas: Canvas, context: PictureContext, ranges: Mapping[str, Pa
     wording, bold, face = context.wording, canvas.face(700), canvas.face(400)
     width = canvas.width - 2 * MARGIN
     with canvas.group(structure=Structure.HEADING_2):
-        y = canvas.text(wording.fixed("trial-pages"), MARGIN, y, width, 12, "zone", bold, lines=1) + 2
+        y = (
+            canvas.text(
+                wording.fixed("trial-pages"),
+                Lettering(TypeRole.ZONE, bold, 12),
+                TextPlace(MARGIN, y, width, lines=1),
+            )
+            + 2
+        )
     for name, pages in ranges.items():
         label = (
             wording.fixed("trial-key")
@@ -90,21 +107,20 @@ def _draw_pages(canvas: Canvas, context: PictureContext, ranges: Mapping[str, Pa
         with canvas.artefact():
             canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.line, canvas.style.line_width(0.25))
         with canvas.group(structure=Structure.PARAGRAPH):
-            canvas.text(label, MARGIN, y + 4, 44, 12, "rule", face, lines=1, valign="middle")
             canvas.text(
-                pages.words(wording), MARGIN + 46, y + 4, 24, 12, "rule", bold, lines=1, valign="middle"
+                label,
+                Lettering(TypeRole.RULE, face, 12),
+                TextPlace(MARGIN, y + 4, 44, lines=1, anchor=Anchor.MIDDLE),
+            )
+            canvas.text(
+                pages.words(wording),
+                Lettering(TypeRole.RULE, bold, 12),
+                TextPlace(MARGIN + 46, y + 4, 24, lines=1, anchor=Anchor.MIDDLE),
             )
             if name == "key":
                 canvas.text(
                     wording.fixed("trial-key-only"),
-                    MARGIN + 72,
-                    y + 4,
-                    width - 72,
-                    10.5,
-                    "note",
-                    face,
-                    floor=9,
-                    lines=2,
-                    valign="middle",
+                    Lettering(TypeRole.NOTE, face, 10.5, floor=9),
+                    TextPlace(MARGIN + 72, y + 4, width - 72, lines=2, anchor=Anchor.MIDDLE),
                 )
         y += 8

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.pictures.context import PictureContext
 from signage.compose.pictures.page import (
@@ -21,6 +22,7 @@ from signage.compose.pictures.page import (
 from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.picture_trial import FORMS, Category
 from signage.pictograms.palette import MONO
 
@@ -59,14 +61,8 @@ class KeyPages:
         width = canvas.width - 2 * MARGIN
         canvas.text(
             wording.fixed("trial-key-only"),
-            MARGIN,
-            y + 1.8,
-            width,
-            11,
-            "key-rule",
-            canvas.face(700),
-            floor=9,
-            lines=1,
+            Lettering(TypeRole.KEY_RULE, canvas.face(700), 11, floor=9),
+            TextPlace(MARGIN, y + 1.8, width, lines=1),
         )
         y += _WARNING
         if number == 0:
@@ -110,7 +106,9 @@ def _draw_categories(canvas: Canvas, context: PictureContext, y: float) -> None:
     width = canvas.width - 2 * MARGIN
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
-            wording.fixed("trial-how-to-rate"), MARGIN, y, width, 11, "zone", canvas.face(700), lines=1
+            wording.fixed("trial-how-to-rate"),
+            Lettering(TypeRole.ZONE, canvas.face(700), 11),
+            TextPlace(MARGIN, y, width, lines=1),
         )
     y += 1.4
     code_face = Face.of(context.source, 700)
@@ -120,26 +118,13 @@ def _draw_categories(canvas: Canvas, context: PictureContext, y: float) -> None:
         with canvas.group(structure=Structure.PARAGRAPH):
             canvas.text(
                 wording.code(category.value),
-                MARGIN,
-                y + 3.4,
-                24,
-                9.5,
-                "category",
-                code_face,
-                lines=1,
-                valign="middle",
+                Lettering(TypeRole.CATEGORY, code_face, 9.5),
+                TextPlace(MARGIN, y + 3.4, 24, lines=1, anchor=Anchor.MIDDLE),
             )
             canvas.text(
                 wording.fixed(f"trial-{category.value}"),
-                MARGIN + 26,
-                y + 3.4,
-                width - 26,
-                9.5,
-                "meaning",
-                canvas.face(),
-                floor=8,
-                lines=1,
-                valign="middle",
+                Lettering(TypeRole.MEANING, canvas.face(), 9.5, floor=8),
+                TextPlace(MARGIN + 26, y + 3.4, width - 26, lines=1, anchor=Anchor.MIDDLE),
                 message=f"interface/trial-{category.value}",
             )
         y += 6.8
@@ -151,12 +136,16 @@ def _draw_heads(canvas: Canvas, context: PictureContext, y: float) -> None:
         x = MARGIN + column * (canvas.width - 2 * MARGIN + _GUTTER) / _COLUMNS
         for index, form in enumerate(FORMS):
             canvas.text(
-                wording.code(form), x + index * _NUMBER, y, _NUMBER, 8, "head", face, lines=1, valign="bottom"
+                wording.code(form),
+                Lettering(TypeRole.HEAD, face, 8),
+                TextPlace(x + index * _NUMBER, y, _NUMBER, lines=1, anchor=Anchor.BOTTOM),
             )
         start = x + len(FORMS) * _NUMBER + _PICTURE + 2
         room = x + (canvas.width - 2 * MARGIN - _GUTTER) / _COLUMNS - start
         canvas.text(
-            wording.fixed("trial-meaning"), start, y, room, 8, "head", face, floor=7, lines=1, valign="bottom"
+            wording.fixed("trial-meaning"),
+            Lettering(TypeRole.HEAD, face, 8, floor=7),
+            TextPlace(start, y, room, lines=1, anchor=Anchor.BOTTOM),
         )
 
 
@@ -164,17 +153,15 @@ def _draw_row(canvas: Canvas, context: PictureContext, row: KeyRow, x: float, y:
     wording, style = context.wording, canvas.style
     with canvas.artefact():
         canvas.line(x, y, x + width, y, style.line, style.line_width(0.25))
-    with canvas.group("key-row", row.name, structure=Structure.ITEM, box=canvas.box(x, y, width, _PITCH)):
+    with canvas.group(
+        GroupRole.KEY_ROW, row.name, structure=Structure.ITEM, box=canvas.box(x, y, width, _PITCH)
+    ):
         with canvas.group(structure=Structure.LABEL):
             for index, number in enumerate(row.numbers):
                 canvas.ink_line(
                     wording.number(number),
-                    x + index * _NUMBER,
-                    _NUMBER - 1,
-                    y + _PITCH / 2,
-                    11,
-                    "key-number",
-                    canvas.face(700 if index == 0 else 400),
+                    Lettering(TypeRole.KEY_NUMBER, canvas.face(700 if index == 0 else 400), 11),
+                    TextPlace(x + index * _NUMBER, y + _PITCH / 2, _NUMBER - 1),
                 )
         with canvas.group(structure=Structure.BODY):
             left = x + len(FORMS) * _NUMBER
@@ -192,7 +179,9 @@ def _draw_meaning(
     meaning, wording = context.meaning(row.name), context.wording
     face = Face.of(context.source, 400)
     bottom = canvas.text(
-        wording.code(row.name), x, y + 1.2, width, 7, "scene-name", face, lines=1, colour=canvas.style.ink_2
+        wording.code(row.name),
+        Lettering(TypeRole.SCENE_NAME, face, 7, colour=canvas.style.ink_2),
+        TextPlace(x, y + 1.2, width, lines=1),
     )
     marks = []
     if row.name in context.critical_pictures:
@@ -200,16 +189,14 @@ def _draw_meaning(
     if not meaning.is_translated:
         marks.append(wording.fixed("pictures-untranslated"))
     if marks:
-        bottom = canvas.text(" · ".join(marks), x, bottom + 0.2, width, 7, "mark", canvas.face(700), lines=1)
+        bottom = canvas.text(
+            " · ".join(marks),
+            Lettering(TypeRole.MARK, canvas.face(700), 7),
+            TextPlace(x, bottom + 0.2, width, lines=1),
+        )
     canvas.text(
         meaning.text,
-        x,
-        bottom + 0.8,
-        width,
-        8,
-        "sentence",
-        meaning.face(),
-        floor=7,
-        height=y + _PITCH - bottom - 0.8,
+        Lettering(TypeRole.SENTENCE, meaning.face(), 8, floor=7),
+        TextPlace(x, bottom + 0.8, width, height=y + _PITCH - bottom - 0.8),
         message=f"picture/{row.name}",
     )

@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from signage.compose import parts, qr
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import THEMES, Band, style_of
 from signage.compose.typesetting import Face, Room, fit, measure
 from signage.drawing.marks import Structure
+from signage.drawing.roles import TypeRole
 from signage.model.library import Phase, Step
 
 _MARGIN = 5.0
@@ -35,7 +37,7 @@ class Line:
     """A text of the cover at the size that fits."""
 
     text: str
-    role: str
+    role: TypeRole
     face: Face
     points: float
     wanted: float
@@ -46,14 +48,9 @@ class Line:
         """Set it; returns its foot."""
         return canvas.text(
             self.text,
-            x,
-            y,
-            width,
-            self.points,
-            self.role,
-            self.face,
+            Lettering(self.role, self.face, self.points, wanted=self.wanted),
+            TextPlace(x, y, width),
             message=self.message,
-            wanted=self.wanted,
         )
 
 
@@ -67,7 +64,9 @@ def cover_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     parts.draft_tag(canvas, context, x, y + 3.3, 6.6, 11, style.ink)
     code = wording.code(protocol.code)
     canvas.text(
-        code, x + width - 14, y + 3.3, 14, 15, "over", canvas.face(700), floor=9, valign="middle", align="end"
+        code,
+        Lettering(TypeRole.OVER, canvas.face(700), 15, floor=9),
+        TextPlace(x + width - 14, y + 3.3, 14, align=Align.END, anchor=Anchor.MIDDLE),
     )
     y += 11
     title = wording.content(f"{protocol.id}/title")
@@ -83,18 +82,12 @@ def cover_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     with canvas.group(structure=Structure.HEADING_1):
         y = canvas.text(
             title,
-            x,
-            y,
-            width,
-            20,
-            "title",
-            title_face,
-            floor=floor,
-            lines=lines,
+            Lettering(TypeRole.TITLE, title_face, 20, floor=floor),
+            TextPlace(x, y, width, lines=lines),
             message=f"{protocol.id}/title",
         )
     if fold.count > 1:
-        sheet = _line(fold.words(context), "sheet", canvas.face(700), 12, 9, width)
+        sheet = _line(fold.words(context), TypeRole.SHEET, canvas.face(700), 12, 9, width)
         y = sheet.draw(canvas, x, y + 1.2, width)
     foot = canvas.height - _MARGIN - 3.5
     y += 2.2
@@ -108,7 +101,7 @@ def cover_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     return canvas
 
 
-_AIR = {"memory-aid": 0.0, "cautions": 1.2, "control": 1.0}
+_AIR = {TypeRole.MEMORY_AID: 0.0, TypeRole.CAUTIONS: 1.2, TypeRole.CONTROL: 1.0}
 """Above a line of the foot, by its role."""
 
 
@@ -118,7 +111,7 @@ def _excess(text: str, face: Face, points: float, floor: float, width: float, li
 
 def _line(
     text: str,
-    role: str,
+    role: TypeRole,
     face: Face,
     points: float,
     floor: float,
@@ -139,13 +132,13 @@ def _foot_lines(canvas: Canvas, context: SheetContext, width: float, room: float
     found: list[Line] = []
     for memory, cautions, names in ((9.5, 9.5, 8.5), (9.0, 9.0, 7.0)):
         bold = canvas.face(600)
-        found = [_line(wording.fixed("memory-aid"), "memory-aid", bold, memory, 9, width)]
+        found = [_line(wording.fixed("memory-aid"), TypeRole.MEMORY_AID, bold, memory, 9, width)]
         if any(step.caution for step in protocol.steps):
             text = wording.fixed("cautions-elsewhere")
-            found.append(_line(text, "cautions", bold, cautions, 9, width))
+            found.append(_line(text, TypeRole.CAUTIONS, bold, cautions, 9, width))
         for message in ("library/name", f"ward/{protocol.ward}/name"):
             text = wording.content(message)
-            found.append(_line(text, "control", canvas.face(), names, 7, width, message))
+            found.append(_line(text, TypeRole.CONTROL, canvas.face(), names, 7, width, message))
         if sum(line.height for line in found) <= room * 0.6:
             break
     return found
@@ -190,19 +183,17 @@ def _plate(
     colour = _plate_band(canvas, context, phase, place)
     canvas.text(
         title,
-        x + 1,
-        y + band / 2,
-        width - 2,
-        points,
-        "plate",
-        canvas.face(700),
-        lines=2,
-        height=band - 2.4,
-        valign="middle",
-        align="center",
-        colour=colour,
+        Lettering(TypeRole.PLATE, canvas.face(700), points, wanted=12, colour=colour),
+        TextPlace(
+            x + 1,
+            y + band / 2,
+            width - 2,
+            height=band - 2.4,
+            lines=2,
+            align=Align.CENTRE,
+            anchor=Anchor.MIDDLE,
+        ),
         message=f"{context.protocol.id}/phase/{phase.id}/title",
-        wanted=12,
     )
     if has_picture:
         step = _emblem(context, phase)
@@ -244,17 +235,10 @@ def _rows_of_plates(
         lines = 2 if row >= 8 else 1
         canvas.text(
             title,
-            band[0] + 2,
-            top + row / 2,
-            band[2] - 4,
-            12,
-            "plate",
-            canvas.face(700, leading=1.05),
-            floor=7,
-            lines=lines,
-            height=row - 1.6,
-            valign="middle",
-            colour=colour,
+            Lettering(TypeRole.PLATE, canvas.face(700, leading=1.05), 12, floor=7, colour=colour),
+            TextPlace(
+                band[0] + 2, top + row / 2, band[2] - 4, height=row - 1.6, lines=lines, anchor=Anchor.MIDDLE
+            ),
             message=f"{context.protocol.id}/phase/{phase.id}/title",
         )
         if side:
@@ -288,28 +272,14 @@ def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     canvas.qr_code(link, (canvas.width - side) / 2, _MARGIN, side, f"{words}: {wording.code(link)}")
     y = canvas.text(
         words,
-        _MARGIN,
-        _MARGIN + side + 0.6,
-        inner,
-        11,
-        "control-head",
-        canvas.face(600),
-        align="center",
-        floor=9,
-        lines=2,
+        Lettering(TypeRole.CONTROL_HEAD, canvas.face(600), 11, floor=9),
+        TextPlace(_MARGIN, _MARGIN + side + 0.6, inner, lines=2, align=Align.CENTRE),
     )
     address = context.library.training_address.split("://", 1)[-1]
     y = canvas.text(
         wording.code(address),
-        _MARGIN,
-        y + 0.8,
-        inner,
-        8.5,
-        "control",
-        canvas.face(wording=context.source),
-        align="center",
-        floor=7,
-        lines=1,
+        Lettering(TypeRole.CONTROL, canvas.face(wording=context.source), 8.5, floor=7),
+        TextPlace(_MARGIN, y + 0.8, inner, lines=1, align=Align.CENTRE),
     )
     with canvas.artefact():
         canvas.line(_MARGIN, y + 2, _MARGIN + inner, y + 2, style.ink, 0.5)
@@ -347,11 +317,15 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
         if y + policy_height + 1.2 + sum(heights) <= foot:
             break
     y = canvas.text(
-        policy, _MARGIN, y, inner, policy_points, "local-policy", canvas.face(600), lines=6, wanted=10.5
+        policy,
+        Lettering(TypeRole.LOCAL_POLICY, canvas.face(600), policy_points, wanted=10.5),
+        TextPlace(_MARGIN, y, inner, lines=6),
     )
     y += 1.2
     for line in lines:
         room = foot - y - 0.9 if line is lines[-1] else None
         y = canvas.text(
-            line, _MARGIN, y + 0.9, inner, points, "control", face, lines=3, height=room, wanted=8.2
+            line,
+            Lettering(TypeRole.CONTROL, face, points, wanted=8.2),
+            TextPlace(_MARGIN, y + 0.9, inner, height=room, lines=3),
         )

@@ -12,12 +12,14 @@ from signage.compose.arrangement import Kind, NumberedStep
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, container_message
 from signage.compose.hand_technique.layout import shared_seconds
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.step_card.sheet_kind import draw_band
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
 from signage.compose.word_stack import dashed_frame
 from signage.compose.zones import Pattern, draw_pattern, pattern_of
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.library import Fixture, Phase, Step
 
 MARGIN = 5.0
@@ -200,17 +202,15 @@ def _draw_phase(canvas: Canvas, context: SheetContext, row: PhaseRow, y: float, 
     with canvas.group(structure=Structure.HEADING_2):
         canvas.text(
             phase_title(context, row.phase),
-            MARGIN + 2.4,
-            y + 1.0 + height / 2,
-            width - 4.8,
-            11,
-            "panel-title",
-            canvas.face(700),
-            floor=7,
-            lines=1,
-            height=height - 2.4,
-            valign="middle",
-            colour=colour,
+            Lettering(TypeRole.PANEL_TITLE, canvas.face(700), 11, floor=7, colour=colour),
+            TextPlace(
+                MARGIN + 2.4,
+                y + 1.0 + height / 2,
+                width - 4.8,
+                height=height - 2.4,
+                lines=1,
+                anchor=Anchor.MIDDLE,
+            ),
             message=message,
         )
 
@@ -227,24 +227,23 @@ def _draw_zone(canvas: Canvas, context: SheetContext, row: ZoneRow, y: float, wi
     x = _zone_x(context, row.zone)
     canvas.text(
         row.name,
-        x,
-        y + row.height / 2 + 0.2,
-        width - x + MARGIN - 1,
-        found.points,
-        "zone",
-        zone_face(context),
-        lines=3,
-        height=row.height - 0.9,
-        valign="middle",
+        Lettering(TypeRole.ZONE, zone_face(context), found.points, wanted=9.5),
+        TextPlace(
+            x,
+            y + row.height / 2 + 0.2,
+            width - x + MARGIN - 1,
+            height=row.height - 0.9,
+            lines=3,
+            anchor=Anchor.MIDDLE,
+        ),
         message=f"ward/{context.ward.id}/zone/{row.zone}",
-        wanted=9.5,
     )
 
 
 def _draw_step(canvas: Canvas, context: SheetContext, row: StepRow, y: float, width: float) -> None:
     numbered, step = row.numbered, row.numbered.step
     with canvas.group(
-        "step",
+        GroupRole.STEP,
         step.id,
         structure=Structure.ITEM,
         box=canvas.box(MARGIN, y, width, row.height),
@@ -273,16 +272,8 @@ def _draw_end(canvas: Canvas, context: SheetContext, step: Step, middle: float, 
         width = line_width(time, face, ROW_POINTS) + 0.4
         canvas.text(
             time,
-            end - width,
-            middle,
-            width,
-            ROW_POINTS,
-            "time",
-            face,
-            lines=1,
-            valign="middle",
-            align="end",
-            colour=canvas.style.care_deep,
+            Lettering(TypeRole.TIME, face, ROW_POINTS, colour=canvas.style.care_deep),
+            TextPlace(end - width, middle, width, lines=1, align=Align.END, anchor=Anchor.MIDDLE),
         )
 
 
@@ -293,17 +284,11 @@ def _draw_container_name(
     width = _name_width(context, name)
     canvas.text(
         name,
-        end - width,
-        middle,
-        width,
-        _fit_name(context, name).points,
-        "container-name",
-        _name_face(context),
-        lines=3,
-        valign="middle",
-        align="end",
+        Lettering(
+            TypeRole.CONTAINER_NAME, _name_face(context), _fit_name(context, name).points, wanted=_NAME_POINTS
+        ),
+        TextPlace(end - width, middle, width, lines=3, align=Align.END, anchor=Anchor.MIDDLE),
         message=container_message(context.ward, container),
-        wanted=_NAME_POINTS,
     )
     return width + 1.2
 
@@ -319,31 +304,25 @@ def _draw_words(canvas: Canvas, context: SheetContext, row: StepRow, y: float, w
         )
         foot = canvas.text(
             condition.text,
-            WORDS_X + _FRAME_PAD,
-            y + 1.9,
-            room - 2 * _FRAME_PAD,
-            condition.points,
-            "condition",
-            _time_face(context),
+            Lettering(TypeRole.CONDITION, _time_face(context), condition.points, wanted=_CONDITION_POINTS),
+            TextPlace(WORDS_X + _FRAME_PAD, y + 1.9, room - 2 * _FRAME_PAD),
             message=f"interface/{numbered.step.when}",
-            wanted=_CONDITION_POINTS,
         )
         top = foot + 1.0
         height -= top - y
     found = words_fit(context, numbered, width)
     canvas.text(
         context.wording.step_text(context.protocol, numbered.step, "text") or "",
-        WORDS_X,
-        top + height / 2,
-        room,
-        found.points,
-        "row",
-        row_face(context, numbered),
-        lines=max(2, len(found.measured.lines)),
-        height=height - 0.6,
-        valign="middle",
+        Lettering(TypeRole.ROW, row_face(context, numbered), found.points, wanted=ROW_POINTS),
+        TextPlace(
+            WORDS_X,
+            top + height / 2,
+            room,
+            height=height - 0.6,
+            lines=max(2, len(found.measured.lines)),
+            anchor=Anchor.MIDDLE,
+        ),
         message=f"{context.protocol.id}/{numbered.step.id}/text",
-        wanted=ROW_POINTS,
     )
 
 
@@ -354,18 +333,11 @@ def _draw_number(
     colour = canvas.style.ink
     if numbered.step.critical:
         block = min(6.3, height - 1.2)
-        with canvas.group("critical", numbered.step.id, structure=Structure.ARTEFACT):
+        with canvas.group(GroupRole.CRITICAL, numbered.step.id, structure=Structure.ARTEFACT):
             canvas.rect(MARGIN + 6.4, y + (height - block) / 2, 7, block, canvas.style.ink, radius=0.6)
         colour = canvas.style.paper
     canvas.ink_line(
         number,
-        MARGIN + 6.4,
-        7,
-        y + height / 2,
-        11,
-        "number",
-        canvas.face(700),
-        floor=9,
-        colour=colour,
-        align="center",
+        Lettering(TypeRole.NUMBER, canvas.face(700), 11, floor=9, colour=colour),
+        TextPlace(MARGIN + 6.4, y + height / 2, 7, align=Align.CENTRE),
     )

@@ -12,11 +12,13 @@ from dataclasses import dataclass
 from signage.compose import parts
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.pocket_checklist.rows import MARGIN, phase_message
 from signage.compose.step_card.sheet_kind import draw_band
 from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.library import Phase
 
 HEAD = 9.0
@@ -75,17 +77,10 @@ def panel_head(
     with canvas.group(structure=Structure.HEADING_2):
         canvas.text(
             title,
-            MARGIN + 2.4,
-            middle,
-            width,
-            13,
-            "panel-title",
-            face,
-            floor=7 if one.excess else 9,
-            lines=2 if one.excess else 1,
-            height=height,
-            valign="middle",
-            colour=colour,
+            Lettering(TypeRole.PANEL_TITLE, face, 13, floor=7 if one.excess else 9, colour=colour),
+            TextPlace(
+                MARGIN + 2.4, middle, width, height=height, lines=2 if one.excess else 1, anchor=Anchor.MIDDLE
+            ),
             message=message,
         )
     return MARGIN + HEAD + HEAD_AIR
@@ -183,25 +178,14 @@ def _rule(
         if named:
             canvas.text(
                 name,
-                MARGIN + 1,
-                y,
-                room,
-                named.points,
-                "label",
-                name_face,
-                lines=2,
-                wanted=_NAME_POINTS,
+                Lettering(TypeRole.LABEL, name_face, named.points, wanted=_NAME_POINTS),
+                TextPlace(MARGIN + 1, y, room, lines=2),
             )
         canvas.text(
             wording.content(message),
-            MARGIN + 1,
-            y + name_height,
-            room,
-            found.points,
-            "key-rule",
-            face,
+            Lettering(TypeRole.KEY_RULE, face, found.points, wanted=points),
+            TextPlace(MARGIN + 1, y + name_height, room),
             message=message,
-            wanted=points,
         )
 
     return Block(line + name_height + found.measured.height + _BLOCK_AIR, draw)
@@ -236,7 +220,11 @@ def _container_head(context: SheetContext, width: float) -> Block:
     def draw(canvas: Canvas, y: float) -> None:
         with canvas.artefact():
             canvas.line(MARGIN, y, MARGIN + width, y, canvas.style.ink, 0.5)
-        canvas.text(words, MARGIN, y + 1.6, width, found.points, "label", face, lines=2, wanted=_NAME_POINTS)
+        canvas.text(
+            words,
+            Lettering(TypeRole.LABEL, face, found.points, wanted=_NAME_POINTS),
+            TextPlace(MARGIN, y + 1.6, width, lines=2),
+        )
 
     return Block(1.6 + found.measured.height + 0.6, draw)
 
@@ -252,20 +240,13 @@ def _container_row(context: SheetContext, bin_id: str, names: Sequence[str], wid
     height = max(_SIDE + 2.2, found.measured.ink_height + 2.4, found.measured.height + 0.8)
 
     def draw(canvas: Canvas, y: float) -> None:
-        with canvas.group("container-row", bin_id, structure=Structure.PARAGRAPH):
+        with canvas.group(GroupRole.CONTAINER_ROW, bin_id, structure=Structure.PARAGRAPH):
             top = y + (height - _SIDE) / 2
             parts.container_tag(canvas, context, fixture, MARGIN + 2, top, _SIDE, _SIDE, with_word=False)
             canvas.text(
                 words,
-                MARGIN + 14,
-                y + height / 2,
-                room,
-                found.points,
-                "contents",
-                face,
-                height=height - 0.8,
-                valign="middle",
-                wanted=_CONTENT_POINTS,
+                Lettering(TypeRole.CONTENTS, face, found.points, wanted=_CONTENT_POINTS),
+                TextPlace(MARGIN + 14, y + height / 2, room, height=height - 0.8, anchor=Anchor.MIDDLE),
             )
         with canvas.artefact():
             _hairline(canvas, canvas.style, y + height, width)
@@ -284,30 +265,17 @@ def _critical_key(context: SheetContext, width: float) -> Block:
     found = fit(wording.fixed("critical"), face, _NAME_POINTS, 8, room)
 
     def draw(canvas: Canvas, y: float) -> None:
-        with canvas.group("critical", "key", structure=Structure.PARAGRAPH):
+        with canvas.group(GroupRole.CRITICAL, "key", structure=Structure.PARAGRAPH):
             canvas.rect(MARGIN, y + 1.6, 7, 5.6, canvas.style.ink, radius=0.6)
             canvas.ink_line(
                 wording.number(1),
-                MARGIN,
-                7,
-                y + 4.4,
-                10,
-                "number",
-                canvas.face(700),
-                colour=canvas.style.paper,
-                align="center",
+                Lettering(TypeRole.NUMBER, canvas.face(700), 10, colour=canvas.style.paper),
+                TextPlace(MARGIN, y + 4.4, 7, align=Align.CENTRE),
             )
             canvas.text(
                 wording.fixed("critical"),
-                MARGIN + 9.5,
-                y + 4.4,
-                room.width,
-                found.points,
-                "legend",
-                face,
-                lines=2,
-                valign="middle",
-                wanted=_NAME_POINTS,
+                Lettering(TypeRole.LEGEND, face, found.points, wanted=_NAME_POINTS),
+                TextPlace(MARGIN + 9.5, y + 4.4, room.width, lines=2, anchor=Anchor.MIDDLE),
             )
 
     return Block(8.6, draw)

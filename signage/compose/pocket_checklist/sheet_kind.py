@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.pocket_checklist.covers import Fold, back_panel, cover_panel
 from signage.compose.pocket_checklist.plan import INNER_PANELS, PanelRows, plan_folds
 from signage.compose.pocket_checklist.rows import (
@@ -22,6 +23,7 @@ from signage.compose.pocket_checklist.rows import (
 from signage.compose.pocket_checklist.rules import HEAD, HEAD_AIR, fewest_rule_panels, panel_head, rule_panels
 from signage.compose.theme import style_of
 from signage.drawing.marks import Sheet, Structure
+from signage.drawing.roles import TypeRole
 
 _FOOT = 3.6
 """Room for the line that says which of several sheets it is."""
@@ -110,14 +112,13 @@ def _foot(canvas: Canvas, context: SheetContext, fold: Fold) -> None:
     code = context.wording.code(context.protocol.code)
     canvas.text(
         f"{code} · {fold.words(context)}",
-        MARGIN,
-        canvas.height - MARGIN,
-        canvas.width - 2 * MARGIN,
-        8,
-        "control",
-        canvas.face(600),
-        floor=7,
-        lines=1,
-        valign="bottom",
-        align="end",
+        Lettering(TypeRole.CONTROL, canvas.face(600), 8, floor=7),
+        TextPlace(
+            MARGIN,
+            canvas.height - MARGIN,
+            canvas.width - 2 * MARGIN,
+            lines=1,
+            align=Align.END,
+            anchor=Anchor.BOTTOM,
+        ),
     )

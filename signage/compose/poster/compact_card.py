@@ -96,7 +96,7 @@ def compact_card(
 
 def _small(pieces: Iterable[Piece]) -> list[Piece]:
     """The texts in type roles of their own: tiles set theirs in another size."""
-    return [replace(piece, role=f"strip-{piece.role}") for piece in pieces]
+    return [replace(piece, role=piece.role.on_strip) for piece in pieces]
 
 
 def compact_cards(

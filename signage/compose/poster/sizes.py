@@ -12,6 +12,7 @@ from signage.compose.poster.words import PosterWords, StepWords
 from signage.compose.typesetting import Face, Room, common_size, fit, line_width, measure, sizes_down
 from signage.compose.word_stack import Piece, Size, StackSizes, WordStack
 from signage.drawing.marks import FitStep, Overflow
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.words.wording import Wording
 
 LEAST_PICTURE_MM = 15.0
@@ -120,7 +121,7 @@ class SizeFinder:
         wanted, floor = (21, 17) if self.layout.measures.is_landscape else (23, 18)
         texts = [words.headline for words in self.words.big]
         size = self._common(
-            "headline",
+            TypeRole.HEADLINE,
             self.words.big,
             texts,
             self.faces.headline,
@@ -134,7 +135,7 @@ class SizeFinder:
             not fit(text, self.faces.headline, smaller, smaller, one_line).excess for text in texts
         )
         if is_one_line and smaller < size:
-            self.climbed.append(FitStep("headline", "one line", size, smaller))
+            self.climbed.append(FitStep(TypeRole.HEADLINE, "one line", size, smaller))
             return smaller
         return size
 
@@ -146,7 +147,7 @@ class SizeFinder:
         ):
             size -= 0.5
         if size < headline:
-            self.climbed.append(FitStep("headline", "smaller for the picture", headline, size))
+            self.climbed.append(FitStep(TypeRole.HEADLINE, "smaller for the picture", headline, size))
         return size
 
     def stack(self, words: StepWords) -> WordStack:
@@ -188,7 +189,7 @@ class SizeFinder:
         while size + 0.5 <= 11 * k and self._room_for_picture(headline, size + 0.5) >= LEAST_PICTURE * k:
             size += 0.5
         if size < 11 * k:
-            self.climbed.append(FitStep("detail", "smaller", 11 * k, size))
+            self.climbed.append(FitStep(TypeRole.DETAIL, "smaller", 11 * k, size))
         self._count_long(size)
         return size
 
@@ -219,13 +220,13 @@ class SizeFinder:
         if room < least:
             worst = max(self.words.big, key=lambda words: self.need(words, headline, detail))
             self._count(
-                "detail" if worst.detail else "headline",
+                TypeRole.DETAIL if worst.detail else TypeRole.HEADLINE,
                 worst,
                 "detail" if worst.detail else "text",
                 least - room,
             )
         elif side < least:
-            self.excess.append(Overflow("picture", None, "column", round(least - side, 2)))
+            self.excess.append(Overflow(GroupRole.PICTURE, None, "column", round(least - side, 2)))
         return side
 
     # -- strips, gates, names, notes -------------------------------------------------------------
@@ -237,11 +238,11 @@ class SizeFinder:
             if not any(self._strip_excess(words, size) for words in self.words.small):
                 break
         for words in self.words.small:
-            self._count("strip", words, "text", self._strip_excess(words, size))
+            self._count(TypeRole.STRIP, words, "text", self._strip_excess(words, size))
         self._count_compact()
-        self._climb("strip", 12.5, size)
+        self._climb(TypeRole.STRIP, 12.5, size)
         if not self.with_times and self.words.every_rub:
-            self.climbed.append(FitStep("time", "one note for all", size, size))
+            self.climbed.append(FitStep(TypeRole.TIME, "one note for all", size, size))
         return size
 
     def _strip_excess(self, words: StepWords, points: float) -> float:
@@ -273,8 +274,10 @@ class SizeFinder:
         for panel in self._panels():
             fitted = fit(self.zone_text(panel), face, size, size, self.zone_room(panel))
             if fitted.excess:
-                self.excess.append(Overflow("zone", None, self.zone_text(panel), round(fitted.excess, 2)))
-        self._climb("zone", 19, size)
+                self.excess.append(
+                    Overflow(TypeRole.ZONE, None, self.zone_text(panel), round(fitted.excess, 2))
+                )
+        self._climb(TypeRole.ZONE, 19, size)
         return size
 
     def zone_text(self, panel: Panel) -> str:
@@ -298,22 +301,22 @@ class SizeFinder:
         for panel, text in noted:
             fitted = fit(text, face, size, size, self.note_room(panel))
             if fitted.excess:
-                self.excess.append(Overflow("note", None, text, round(fitted.excess, 2)))
-        self._climb("note", 12.5, size)
+                self.excess.append(Overflow(TypeRole.NOTE, None, text, round(fitted.excess, 2)))
+        self._climb(TypeRole.NOTE, 12.5, size)
         self._count_missing_notes()
         return size
 
     def _count_missing_notes(self) -> None:
         """A note without a place is optional and goes; the time of every rub is not, on any sheet."""
         if not self.with_notes and self.words.notes:
-            self.climbed.append(FitStep("note", "dropped", 12.5 * self.scale, 0.0))
+            self.climbed.append(FitStep(TypeRole.NOTE, "dropped", 12.5 * self.scale, 0.0))
         if self.with_times or not self.words.every_rub:
             return
         for page in self.layout.pages:
             rubbed = [panel for panel in page.panels if panel.zone in self.words.rubbed_zones]
             if rubbed and not any(self.note_text(panel) for panel in rubbed):
                 height = self.layout.measures.name_line
-                self.excess.append(Overflow("note", None, self.words.every_rub, round(height, 2)))
+                self.excess.append(Overflow(TypeRole.NOTE, None, self.words.every_rub, round(height, 2)))
 
     def note_text(self, panel: Panel) -> str | None:
         """The note in the head of a panel that has a place for one."""
@@ -341,7 +344,7 @@ class SizeFinder:
 
     def _common(
         self,
-        role: str,
+        role: TypeRole,
         steps: Sequence[StepWords],
         texts: Sequence[str],
         face: Face,
@@ -355,11 +358,11 @@ class SizeFinder:
         self._climb(role, wanted, size)
         return size
 
-    def _climb(self, role: str, wanted: float, size: float) -> None:
+    def _climb(self, role: TypeRole, wanted: float, size: float) -> None:
         if size < wanted * self.scale - 1e-6:
             self.climbed.append(FitStep(role, "smaller", wanted * self.scale, size))
 
-    def _count(self, role: str, words: StepWords, field: str, excess: float) -> None:
+    def _count(self, role: TypeRole, words: StepWords, field: str, excess: float) -> None:
         if excess:
             numbered = words.numbered
             text = words.detail if field == "detail" and words.detail else words.headline

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from signage.compose.arrangement import Module, NumberedStep
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.parts import container_tag
 from signage.compose.poster.compact_card import TEXT_PAD, CompactCard
 from signage.compose.poster.measures import Grid, Measures
@@ -26,6 +27,7 @@ from signage.compose.poster.words import PosterWords, sign_of
 from signage.compose.typesetting import line_width
 from signage.compose.word_stack import StackSizes
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.pictograms.palette import Palette
 
 _ALL = (True, True, True, True)
@@ -103,7 +105,7 @@ def draw_tile(drawing: Drawing, numbered: NumberedStep, x: float, y: float) -> N
     canvas, context, k, sizes = drawing.canvas, drawing.context, drawing.k, drawing.sizes
     width, step = drawing.grid.width, numbered.step
     with canvas.group(
-        "step",
+        GroupRole.STEP,
         step.id,
         structure=Structure.ITEM,
         box=canvas.box(x, y, width, drawing.tile),
@@ -156,15 +158,19 @@ def _big_number(drawing: Drawing, numbered: NumberedStep, x: float, y: float) ->
     with canvas.group(structure=Structure.LABEL):
         canvas.ink_line(
             drawing.context.wording.number(numbered.number),
-            x + (0.6 if is_critical else 2.8) * k,
-            15.4 * k,
-            y + (_BAR + 3.2) * k,
-            _BIG_NUMBER * k,
-            "number",
-            canvas.face(700),
-            floor=20 * k,
-            colour=style.paper if is_critical else style.ink,
-            align="center" if is_critical else "start",
+            Lettering(
+                TypeRole.NUMBER,
+                canvas.face(700),
+                _BIG_NUMBER * k,
+                floor=20 * k,
+                colour=style.paper if is_critical else style.ink,
+            ),
+            TextPlace(
+                x + (0.6 if is_critical else 2.8) * k,
+                y + (_BAR + 3.2) * k,
+                15.4 * k,
+                align=Align.CENTRE if is_critical else Align.START,
+            ),
         )
 
 
@@ -172,15 +178,8 @@ def _critical_word(drawing: Drawing, x: float, y: float) -> None:
     canvas, k = drawing.canvas, drawing.k
     canvas.ink_line(
         drawing.context.wording.fixed("critical"),
-        x + 18 * k,
-        drawing.grid.width - 20 * k,
-        y + _BAR * k / 2,
-        10.5 * k,
-        "critical",
-        canvas.face(700),
-        floor=8 * k,
-        height=(_BAR - 1.2) * k,
-        colour=canvas.style.paper,
+        Lettering(TypeRole.CRITICAL, canvas.face(700), 10.5 * k, floor=8 * k, colour=canvas.style.paper),
+        TextPlace(x + 18 * k, y + _BAR * k / 2, drawing.grid.width - 20 * k, height=(_BAR - 1.2) * k),
         message="interface/critical",
     )
 
@@ -220,7 +219,7 @@ def draw_small_step(
     style, width, card = canvas.style, drawing.grid.width, drawing.cards[numbered.step.id]
     sign = card.line - 1.4 * k
     with canvas.group(
-        "step",
+        GroupRole.STEP,
         step.id,
         structure=Structure.ITEM,
         box=canvas.box(x, y, width, height),
@@ -263,15 +262,19 @@ def _small_number(
     with canvas.group(structure=Structure.LABEL):
         canvas.ink_line(
             drawing.context.wording.number(numbered.number),
-            x + (1.2 if is_critical else 2.6) * k,
-            9 * k,
-            y + height / 2,
-            _SMALL_NUMBER * k,
-            "number",
-            canvas.face(700),
-            floor=12 * k,
-            colour=style.paper if is_critical else style.ink,
-            align="center" if is_critical else "start",
+            Lettering(
+                TypeRole.NUMBER,
+                canvas.face(700),
+                _SMALL_NUMBER * k,
+                floor=12 * k,
+                colour=style.paper if is_critical else style.ink,
+            ),
+            TextPlace(
+                x + (1.2 if is_critical else 2.6) * k,
+                y + height / 2,
+                9 * k,
+                align=Align.CENTRE if is_critical else Align.START,
+            ),
         )
 
 
@@ -284,29 +287,24 @@ def _small_words(drawing: Drawing, numbered: NumberedStep, x: float, y: float, h
     middle = y + height / 2
     canvas.text(
         words.headline,
-        x,
-        middle,
-        width - (reserved + 1.5 * k if time else 0.0),
-        sizes.strip,
-        "strip",
-        canvas.face(700),
-        lines=2,
-        height=height - 1.0 * k,
-        valign="middle",
+        Lettering(TypeRole.STRIP, canvas.face(700), sizes.strip, wanted=12.5 * k),
+        TextPlace(
+            x,
+            middle,
+            width - (reserved + 1.5 * k if time else 0.0),
+            height=height - 1.0 * k,
+            lines=2,
+            anchor=Anchor.MIDDLE,
+        ),
         message=drawing.message(numbered),
-        wanted=12.5 * k,
     )
     if time:
         canvas.text(
             time,
-            x + width - reserved - 0.2,
-            middle,
-            reserved + 0.2,
-            sizes.strip,
-            "time",
-            canvas.face(600),
-            align="end",
-            valign="middle",
-            colour=canvas.style.care_deep,
-            wanted=12.5 * k,
+            Lettering(
+                TypeRole.TIME, canvas.face(600), sizes.strip, wanted=12.5 * k, colour=canvas.style.care_deep
+            ),
+            TextPlace(
+                x + width - reserved - 0.2, middle, reserved + 0.2, align=Align.END, anchor=Anchor.MIDDLE
+            ),
         )

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from signage.compose.arrangement import Kind, NumberedStep, ZonePart
 from signage.compose.context import SheetContext, container_message
 from signage.compose.word_stack import Look, Piece, Size
+from signage.drawing.roles import TypeRole
 from signage.model.library import Phase
 
 
@@ -38,7 +39,7 @@ class StepWords:
         """What stands above the headline: the condition."""
         when = f"interface/{self.numbered.step.when}"
         return (
-            [Piece("condition", self.condition, when, 700, lines=2, look=Look.FRAME)]
+            [Piece(TypeRole.CONDITION, self.condition, when, 700, lines=2, look=Look.FRAME)]
             if self.condition
             else []
         )
@@ -46,21 +47,23 @@ class StepWords:
     def below(self, protocol: str, *, has_detail: bool = True) -> list[Piece]:
         """What stands below the headline: where things go, the time, the detail, the caution last."""
         message = f"{protocol}/{self.numbered.step.id}"
-        pieces = [Piece("container-name", name, context, 600, lines=2) for context, name in self.containers]
+        pieces = [
+            Piece(TypeRole.CONTAINER_NAME, name, context, 600, lines=2) for context, name in self.containers
+        ]
         if self.untold_time:
             pieces.append(
-                Piece("step-time", self.untold_time, f"{message}/seconds", 600, lines=1, is_care=True)
+                Piece(TypeRole.STEP_TIME, self.untold_time, f"{message}/seconds", 600, lines=1, is_care=True)
             )
         if self.detail and has_detail:
-            pieces.append(Piece("detail", self.detail, f"{message}/detail", 400))
+            pieces.append(Piece(TypeRole.DETAIL, self.detail, f"{message}/detail", 400))
         if self.caution:
-            pieces.append(Piece("caution", self.caution, f"{message}/caution", 600, look=Look.BAR))
+            pieces.append(Piece(TypeRole.CAUTION, self.caution, f"{message}/caution", 600, look=Look.BAR))
         return pieces
 
     def all(self, protocol: str) -> list[Piece]:
         """Everything, from the condition to the caution."""
         message = f"{protocol}/{self.numbered.step.id}/text"
-        headline = Piece("headline", self.headline, message, 700, Size.HEADLINE, lines=2)
+        headline = Piece(TypeRole.HEADLINE, self.headline, message, 700, Size.HEADLINE, lines=2)
         return [*self.above(), headline, *self.below(protocol)]
 
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.parts import chevron
 from signage.compose.poster.layout import Panel, PosterPage, Slot
 from signage.compose.poster.sizes import SizeFinder, note_face
 from signage.compose.poster.tile import Drawing, draw_gate, draw_module
 from signage.compose.zones import draw_rail, tint_of
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 
 _LINE = 1.2
 """The floor line between two zones."""
@@ -38,7 +40,7 @@ def _floor_line(drawing: Drawing, above: Sequence[Panel], below: Sequence[Panel]
 def _draw_panel(drawing: Drawing, panel: Panel, finder: SizeFinder) -> None:
     canvas = drawing.canvas
     with canvas.group(
-        "zone",
+        GroupRole.ZONE,
         panel.zone,
         structure=Structure.SECTION,
         box=canvas.box(panel.x, panel.y, panel.width, panel.height),
@@ -82,16 +84,20 @@ def _name(drawing: Drawing, panel: Panel, finder: SizeFinder) -> None:
     with canvas.group(structure=Structure.HEADING_2):
         canvas.text(
             finder.zone_text(panel),
-            x + (1.5 * k if panel.is_inside_row else 0.0),
-            y + slot.height / 2,
-            room.width,
-            drawing.sizes.zone,
-            "zone",
-            canvas.face(700, leading=1.05 if canvas.wording.script == "Latn" else None),
-            lines=room.lines,
-            valign="middle",
+            Lettering(
+                TypeRole.ZONE,
+                canvas.face(700, leading=1.05 if canvas.wording.script == "Latn" else None),
+                drawing.sizes.zone,
+                wanted=19 * k,
+            ),
+            TextPlace(
+                x + (1.5 * k if panel.is_inside_row else 0.0),
+                y + slot.height / 2,
+                room.width,
+                lines=room.lines,
+                anchor=Anchor.MIDDLE,
+            ),
             message=f"ward/{drawing.context.ward.id}/zone/{panel.zone}",
-            wanted=19 * k,
         )
 
 
@@ -103,16 +109,12 @@ def _note(drawing: Drawing, panel: Panel, finder: SizeFinder) -> None:
     room = finder.note_room(panel)
     drawing.canvas.text(
         text,
-        x,
-        y + slot.height / 2,
-        room.width,
-        drawing.sizes.note,
-        "note",
-        note_face(drawing.context.wording),
-        lines=room.lines,
-        height=room.height,
-        valign="middle",
-        wanted=12.5 * drawing.k,
+        Lettering(
+            TypeRole.NOTE, note_face(drawing.context.wording), drawing.sizes.note, wanted=12.5 * drawing.k
+        ),
+        TextPlace(
+            x, y + slot.height / 2, room.width, height=room.height, lines=room.lines, anchor=Anchor.MIDDLE
+        ),
     )
 
 

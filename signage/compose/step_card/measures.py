@@ -17,6 +17,7 @@ from signage.compose.step_card.words import (
     phase_rule,
 )
 from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure, sizes_down
+from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
 from signage.words.wording import StepField
 
@@ -221,11 +222,11 @@ def fit_detail(context: SheetContext, text: str, width: float, height: float | N
 class RuledRow:
     """Why, caution or rule of the phase: a word, and a text on one line where it fits.
 
-    ``field`` is the type role, ``label`` the fixed text of the word, ``message`` the context of the text.
+    ``label`` is the fixed text of the word, ``message`` the context of the text.
     Lengths in millimetres.
     """
 
-    field: str
+    role: TypeRole
     label: str
     message: str
     text: str
@@ -240,9 +241,9 @@ def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> l
     label_face = Face.of(wording, 700)
     widths = [line_width(wording.fixed(name), label_face, 9.5) for name in LABELS]
     label = min(max(17.5, *(each + 2.5 for each in widths)), width * 0.35)
-    texts: list[tuple[str, str, str, str | None]] = [
+    texts: list[tuple[TypeRole, str, str, str | None]] = [
         (
-            field,
+            TypeRole(field),
             field,
             f"{protocol.id}/{numbered.step.id}/{field}",
             wording.step_text(protocol, numbered.step, field),
@@ -253,30 +254,30 @@ def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> l
     if phase is not None:
         message = f"{protocol.id}/phase/{phase.id}/rule"
         word = "stop" if phase.rule_kind == "stop" else "caution"
-        texts.append(("key-rule", word, message, wording.content(message)))
+        texts.append((TypeRole.KEY_RULE, word, message, wording.content(message)))
     rows: list[RuledRow] = []
-    for field, word, message, text in texts:
+    for role, word, message, text in texts:
         if text:
-            face = row_face(context, field)
+            face = row_face(context, role)
             one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
-            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=most_lines(field)))
+            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=most_lines(role)))
             if two.excess:
                 two = fit(text, face, LEAST_RULED, LEAST_RULED, Room(width - label))
             found = two if one.excess else one
             lines = len(found.measured.lines)
             height = max(LEAST_ROW, found.measured.ink_height + 1.4)
-            rows.append(RuledRow(field, word, message, text, label, lines, height))
+            rows.append(RuledRow(role, word, message, text, label, lines, height))
     return rows
 
 
-def most_lines(field: str) -> int:
+def most_lines(role: TypeRole) -> int:
     """A rule is a sentence or two; a reason or a caution is short."""
-    return 3 if field == "key-rule" else 2
+    return 3 if role is TypeRole.KEY_RULE else 2
 
 
-def row_face(context: SheetContext, field: str) -> Face:
+def row_face(context: SheetContext, role: TypeRole) -> Face:
     """Cautions and rules are heavier than a reason."""
-    return Face.of(context.wording, 400 if field == "why" else 600)
+    return Face.of(context.wording, 400 if role is TypeRole.WHY else 600)
 
 
 def _headlines(texts: Sequence[str], face: Face, width: float) -> tuple[float, int]:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.step_card.measures import LEAST_RULED, MARGIN, CardSet, RuledRow, row_face
 from signage.drawing.marks import Structure
+from signage.drawing.roles import GroupRole, TypeRole
 
 
 def draw_ruled_row(canvas: Canvas, context: SheetContext, row: RuledRow, y: float, cards: CardSet) -> None:
@@ -18,33 +20,32 @@ def draw_ruled_row(canvas: Canvas, context: SheetContext, row: RuledRow, y: floa
             canvas.rect(
                 MARGIN, y + 0.5, row.label_width - 1.5, row.height - 1.0, canvas.style.ink, radius=0.8
             )
-    with canvas.group("labelled", row.field, structure=Structure.PARAGRAPH):
+    with canvas.group(GroupRole.LABELLED, row.role.value, structure=Structure.PARAGRAPH):
         canvas.text(
             context.wording.fixed(row.label),
-            MARGIN + (1.5 if is_stop else 0.0),
-            middle,
-            row.label_width - (4.5 if is_stop else 1.0),
-            9.5,
-            "label",
-            canvas.face(700),
-            floor=7,
-            lines=1,
-            height=row.height - 0.6,
-            valign="middle",
-            colour=canvas.style.paper if is_stop else None,
+            Lettering(
+                TypeRole.LABEL, canvas.face(700), 9.5, floor=7, colour=canvas.style.paper if is_stop else None
+            ),
+            TextPlace(
+                MARGIN + (1.5 if is_stop else 0.0),
+                middle,
+                row.label_width - (4.5 if is_stop else 1.0),
+                height=row.height - 0.6,
+                lines=1,
+                anchor=Anchor.MIDDLE,
+            ),
             message=f"interface/{row.label}",
         )
         canvas.text(
             row.text,
-            MARGIN + row.label_width,
-            middle,
-            width - row.label_width,
-            10,
-            row.field,
-            row_face(context, row.field),
-            floor=LEAST_RULED,
-            lines=row.lines,
-            height=row.height - 0.6,
-            valign="middle",
+            Lettering(row.role, row_face(context, row.role), 10, floor=LEAST_RULED),
+            TextPlace(
+                MARGIN + row.label_width,
+                middle,
+                width - row.label_width,
+                height=row.height - 0.6,
+                lines=row.lines,
+                anchor=Anchor.MIDDLE,
+            ),
             message=row.message,
         )

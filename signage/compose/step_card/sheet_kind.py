@@ -10,6 +10,7 @@ from signage.compose import parts
 from signage.compose.arrangement import NumberedStep, numbered_steps
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.step_card.measures import (
     ABOVE_WORDS,
     CONTROL_POINTS,
@@ -35,6 +36,7 @@ from signage.compose.theme import Band, Style, style_of
 from signage.compose.typesetting import Room, fit, line_width
 from signage.compose.zones import draw_rail
 from signage.drawing.marks import FitStep, Page, Sheet, Structure
+from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.library import Phase
 
 _TIGHT = 1.05
@@ -87,7 +89,7 @@ def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: Ca
     style = style_of(phase.theme, context.tone)
     canvas = Canvas(cards.width, cards.height, context, style, 1.0, MARGIN)
     with canvas.group(
-        "step",
+        GroupRole.STEP,
         numbered.step.id,
         structure=Structure.SECTION,
         box=canvas.box(0, 0, cards.width, cards.height),
@@ -135,7 +137,7 @@ def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -
             700,
             colour,
             f"{context.protocol.id}/phase/{phase.id}/title",
-            align="end",
+            align=Align.END,
         )
 
 
@@ -147,7 +149,7 @@ def _head_text(
     weight: int,
     colour: str,
     message: str | None,
-    align: str = "start",
+    align: Align = Align.START,
     short: str | None = None,
 ) -> None:
     """One line, smaller before two, then ``short``; ``place`` is x, the middle and the width."""
@@ -155,22 +157,14 @@ def _head_text(
     face, height = canvas.face(weight, leading=_TIGHT), HEAD - 3.4
     one = fit(text, face, points, 8, Room(width, height, 1))
     if short is not None and one.excess and fit(text, face, 7, 7, Room(width, height, 2)).excess:
-        canvas.fit_steps.append(FitStep("over", "title of the protocol dropped", points, 0.0))
+        canvas.fit_steps.append(FitStep(TypeRole.OVER, "title of the protocol dropped", points, 0.0))
         text, message = short, None
     canvas.text(
         text,
-        x,
-        middle,
-        width,
-        points,
-        "over",
-        face,
-        floor=7 if one.excess else 8,
-        lines=2 if one.excess else 1,
-        height=height,
-        valign="middle",
-        align=align,
-        colour=colour,
+        Lettering(TypeRole.OVER, face, points, floor=7 if one.excess else 8, colour=colour),
+        TextPlace(
+            x, middle, width, height=height, lines=2 if one.excess else 1, align=align, anchor=Anchor.MIDDLE
+        ),
         message=message,
     )
 
@@ -198,48 +192,40 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
     x = MARGIN + RAIL + 3
     canvas.text(
         context.zone_name(zone.id),
-        x,
-        TOP + 0.6,
-        cards.column,
-        cards.zone.points,
-        "zone",
-        canvas.face(600),
-        lines=cards.zone.lines,
+        Lettering(TypeRole.ZONE, canvas.face(600), cards.zone.points, wanted=10.5),
+        TextPlace(x, TOP + 0.6, cards.column, lines=cards.zone.lines),
         message=f"ward/{context.ward.id}/zone/{zone.id}",
-        wanted=10.5,
     )
     block = cards.number
     number = context.wording.number(numbered.number)
     if step.critical:
-        with canvas.group("critical", step.id, structure=Structure.PARAGRAPH):
+        with canvas.group(GroupRole.CRITICAL, step.id, structure=Structure.PARAGRAPH):
             canvas.rect(x, TOP + block.top, 24, block.height, style.ink, radius=1.6)
             canvas.ink_line(
                 number,
-                x,
-                24,
-                TOP + block.middle,
-                block.critical_points,
-                "number",
-                canvas.face(700),
-                floor=20,
-                colour=style.paper,
-                align="center",
+                Lettering(
+                    TypeRole.NUMBER, canvas.face(700), block.critical_points, floor=20, colour=style.paper
+                ),
+                TextPlace(x, TOP + block.middle, 24, align=Align.CENTRE),
             )
             word = cards.critical
             canvas.text(
                 word.fitted.text,
-                x - 1 if word.is_centred else x,
-                TOP + block.top + block.height + 0.8,
-                word.width,
-                word.fitted.points,
-                "critical",
-                canvas.face(700),
-                lines=3,
-                align="center" if word.is_centred else "start",
-                wanted=9,
+                Lettering(TypeRole.CRITICAL, canvas.face(700), word.fitted.points, wanted=9),
+                TextPlace(
+                    x - 1 if word.is_centred else x,
+                    TOP + block.top + block.height + 0.8,
+                    word.width,
+                    lines=3,
+                    align=Align.CENTRE if word.is_centred else Align.START,
+                ),
             )
     else:
-        canvas.ink_line(number, x, 27, TOP + block.middle, block.points, "number", canvas.face(700), floor=20)
+        canvas.ink_line(
+            number,
+            Lettering(TypeRole.NUMBER, canvas.face(700), block.points, floor=20),
+            TextPlace(x, TOP + block.middle, 27),
+        )
     for index, container in enumerate(context.containers(step)):
         start = x + block.tag_x + index * 17
         parts.container_tag(canvas, context, container, start, TOP + block.tag_top, 13, 13)
@@ -266,15 +252,9 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
             headline,
-            MARGIN,
-            y,
-            cards.inner_width,
-            cards.headline_points,
-            "headline",
-            canvas.face(700),
-            lines=cards.headline_lines,
+            Lettering(TypeRole.HEADLINE, canvas.face(700), cards.headline_points, wanted=24),
+            TextPlace(MARGIN, y, cards.inner_width, lines=cards.headline_lines),
             message=f"{protocol.id}/{step.id}/text",
-            wanted=24,
         )
     facts = fact_stack(context, step, cards.inner_width)
     if facts.pieces:
@@ -303,16 +283,9 @@ def _detail(
     lines = max(3, len(found.measured.lines))
     canvas.text(
         text,
-        MARGIN,
-        y,
-        width,
-        found.points,
-        "detail",
-        detail_face(context),
-        lines=lines,
-        height=foot - y,
+        Lettering(TypeRole.DETAIL, detail_face(context), found.points, wanted=13.5),
+        TextPlace(MARGIN, y, width, height=foot - y, lines=lines),
         message=message,
-        wanted=13.5,
     )
 
 
@@ -335,19 +308,15 @@ def _control(
     )
     y = canvas.text(
         wording.fixed("local-policy"),
-        MARGIN,
-        top + POLICY_TOP,
-        width,
-        8.6,
-        "local-policy",
-        canvas.face(600),
-        floor=7.5,
-        lines=POLICY_LINES,
+        Lettering(TypeRole.LOCAL_POLICY, canvas.face(600), 8.6, floor=7.5),
+        TextPlace(MARGIN, top + POLICY_TOP, width, lines=POLICY_LINES),
     )
     face = canvas.face()
     for line in card_lines(context, phase.id, _card_words(context, phase, numbered), width):
         y = canvas.text(
-            line, MARGIN, y + 0.6, width, CONTROL_POINTS, "control", face, lines=3, colour=style.ink_2
+            line,
+            Lettering(TypeRole.CONTROL, face, CONTROL_POINTS, colour=style.ink_2),
+            TextPlace(MARGIN, y + 0.6, width, lines=3),
         )
     parts.ruler(canvas, context, MARGIN, cards.height - MARGIN - 0.2, "after")
 
@@ -359,12 +328,6 @@ def _draft_sentence(canvas: Canvas, context: SheetContext, cards: CardSet) -> No
         found = fit_draft(context, sentence, cards.inner_width)
         canvas.text(
             sentence,
-            MARGIN,
-            cards.control_top + 1.2,
-            cards.inner_width,
-            found.points,
-            "draft-sentence",
-            draft_face(context),
-            lines=3,
-            wanted=8,
+            Lettering(TypeRole.DRAFT_SENTENCE, draft_face(context), found.points, wanted=8),
+            TextPlace(MARGIN, cards.control_top + 1.2, cards.inner_width, lines=3),
         )

@@ -6,6 +6,7 @@ from signage.compose.arrangement import NumberedStep, numbered_steps
 from signage.compose.context import SheetContext, container_message
 from signage.compose.hand_technique.layout import parts_of, shared_seconds
 from signage.compose.word_stack import Look, Piece, StackSizes, WordStack
+from signage.drawing.roles import TypeRole
 from signage.model.library import Phase, Step
 
 STACK_GAP = 2.0
@@ -20,7 +21,9 @@ def condition_stack(context: SheetContext, step: Step, width: float) -> WordStac
     """Above the headline: the condition of a conditional step; empty for others."""
     words = context.condition_words(step)
     pieces = (
-        [Piece("condition", words, f"interface/{step.when}", 700, lines=2, look=Look.FRAME)] if words else []
+        [Piece(TypeRole.CONDITION, words, f"interface/{step.when}", 700, lines=2, look=Look.FRAME)]
+        if words
+        else []
     )
     return WordStack.of(pieces, width, 1.0, context.wording)
 
@@ -29,7 +32,7 @@ def fact_stack(context: SheetContext, step: Step, width: float) -> WordStack:
     """Below the headline: the names of bins without a letter, and times that the words do not say."""
     pieces = [
         Piece(
-            "container-name",
+            TypeRole.CONTAINER_NAME,
             context.container_name(fixture) or "",
             container_message(context.ward, fixture),
             600,
@@ -40,7 +43,7 @@ def fact_stack(context: SheetContext, step: Step, width: float) -> WordStack:
     message = f"{context.protocol.id}/{step.id}/seconds"
     time = context.untold_time(step) or _shared_time(context, step)
     if time:
-        pieces.append(Piece("step-time", time, message, 600, lines=2, is_care=True))
+        pieces.append(Piece(TypeRole.STEP_TIME, time, message, 600, lines=2, is_care=True))
     return WordStack.of(pieces, width, 1.0, context.wording)
 
 

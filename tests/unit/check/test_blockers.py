@@ -9,13 +9,14 @@ from signage.check.refused_sheet import refusal_problems
 from signage.compose.part_names import PART_NAMES, missing_glyph_message
 from signage.compose.refusal import TextTooLongError
 from signage.drawing.marks import Overflow, texts_of
+from signage.drawing.roles import TypeRole
 from signage.words.wording import MissingMessageError
 
 
 def test_a_line_without_a_message_of_its_own_is_led_back_to_its_entry():
     wording = demo.context("fr").wording
     title = wording.content("layered-protection/title")
-    long = Overflow("over", None, f"\u2066P1\u2069  {title}", 3.2)
+    long = Overflow(TypeRole.OVER, None, f"\u2066P1\u2069  {title}", 3.2)
     sheet = replace(demo.sheet(tag="fr", phase="take-off"), overflows=(long, long))
     reason, cure = reasons_not_to_print(sheet, wording)
     assert reason.startswith(f"{wording.place_of('layered-protection/title')}: The line above the title 'P1")
@@ -25,7 +26,7 @@ def test_a_line_without_a_message_of_its_own_is_led_back_to_its_entry():
 
 def test_a_text_of_200_kilobytes_is_not_quoted_whole():
     sheet = replace(
-        demo.sheet(phase="take-off"), overflows=(Overflow("headline", None, "word " * 40_000, 9.0),)
+        demo.sheet(phase="take-off"), overflows=(Overflow(TypeRole.HEADLINE, None, "word " * 40_000, 9.0),)
     )
     assert sum(map(len, reasons_not_to_print(sheet, demo.context().wording))) < 400
 
@@ -33,7 +34,7 @@ def test_a_text_of_200_kilobytes_is_not_quoted_whole():
 def test_refusals_become_findings_at_the_place_of_their_text():
     context = demo.context("fr")
     text = "layered-protection/hood-off/text"
-    overflow = Overflow("headline", text, context.wording.content(text), 2.0)
+    overflow = Overflow(TypeRole.HEADLINE, text, context.wording.content(text), 2.0)
     refusal = TextTooLongError("poster take-off", context.wording, "A4", [overflow, overflow])
     for each in (
         *refusal_problems(refusal, context.wording, context.protocol, "poster take-off A4"),

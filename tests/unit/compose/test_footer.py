@@ -9,6 +9,7 @@ from signage.compose.papers import paper_of
 from signage.compose.poster.measures import grid_of, measures_of
 from signage.compose.theme import style_of
 from signage.drawing.marks import Page, groups_of, texts_of
+from signage.drawing.roles import GroupRole
 
 
 @pytest.mark.parametrize("tag", demo.LANGUAGES)
@@ -48,7 +49,7 @@ def test_the_ruler_never_scales(scale):
     footer = plan_footer(context, scale, 12.0, 400.0, is_landscape=True)
     canvas = Canvas(424, 120, context, style_of("doff"), scale, 12.0)
     draw_footer(canvas, context, footer, "Take off", 50.0, footer.height)
-    ((_, box),) = groups_of(Page(424, 120, canvas.marks), "ruler")
+    ((_, box),) = groups_of(Page(424, 120, canvas.marks), GroupRole.RULER)
     assert box.width == 50.0
 
 

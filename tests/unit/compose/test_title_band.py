@@ -8,6 +8,7 @@ from signage.compose.key_box import KeyBox, KeyWords
 from signage.compose.theme import style_of
 from signage.compose.title_band import BandPlace, BandWords, TitleBand
 from signage.drawing.marks import Page, groups_of, texts_of
+from signage.drawing.roles import GroupRole
 from signage.model.mark import Mark
 
 RULE = "Unsure, torn, soiled or unwell? Stay where you are. Tell the observer."
@@ -32,7 +33,7 @@ def mark_of(canvas, role):
 
 
 def key_of(canvas):
-    ((_, box),) = groups_of(Page(canvas.width, canvas.height, canvas.marks), "key")
+    ((_, box),) = groups_of(Page(canvas.width, canvas.height, canvas.marks), GroupRole.KEY)
     return box
 
 

@@ -1,4 +1,5 @@
 from signage.drawing.marks import FormMark, groups_of, walk
+from signage.drawing.roles import GroupRole
 from signage.pictograms.contact import contact_page
 from signage.pictograms.palette import MONO
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
@@ -7,7 +8,7 @@ from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 def test_every_picture_stands_in_its_own_cell():
     names = PICTURES.names[:7]
     page = contact_page(PICTURES, names, side=20, columns=3, gap=2)
-    placed = groups_of(page, "picture")
+    placed = groups_of(page, GroupRole.PICTURE)
     assert [group.name for group, _ in placed] == list(names)
     boxes = [box for _, box in placed]
     for index, box in enumerate(boxes):

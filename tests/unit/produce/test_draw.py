@@ -11,6 +11,7 @@ from sheet_edits import found
 
 from signage.check.sheet_rules import text_overlap
 from signage.drawing.marks import Group, TextMark, groups_of, texts_of, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Box
 from signage.model.library import LocaleState
 from signage.model.mark import Mark
@@ -100,7 +101,7 @@ def test_a_proof_says_so_on_four_edges_carries_no_code_and_outlines_its_faults(u
         assert {tag for _, tag in edges} == languages
         if request_ is not POCKET:  # its edges are too short for two sentences
             assert len(edges) == 4 * len(languages)
-        assert not groups_of(page, "qr")
+        assert not groups_of(page, GroupRole.QR)
         outlined += sum(
             len(mark.marks)
             for mark, _ in walk(page.marks)
@@ -113,7 +114,7 @@ def test_a_proof_says_so_on_four_edges_carries_no_code_and_outlines_its_faults(u
 
 def test_every_piece_of_a_cut_sheet_is_a_proof(unsafe):
     sheet, _ = composed_as(unsafe, job(unsafe, CARDS, wants_proof=True))
-    cards = [card for card, _ in groups_of(sheet.pages[0], "card")]
+    cards = [card for card, _ in groups_of(sheet.pages[0], GroupRole.CARD)]
     assert len(cards) == 4
     assert all(len({name for name, _ in sentences_on_edges(card)}) == 4 for card in cards)
 

@@ -9,6 +9,7 @@ from signage.compose.hand_technique.layout import lay_out_hands, parts_of
 from signage.compose.hand_technique.poster import compose_hand_poster
 from signage.compose.papers import paper_of
 from signage.drawing.marks import groups_of, texts_of
+from signage.drawing.roles import GroupRole
 from signage.ground.errors import RefusedError
 
 PAPERS = ("A4", "A4-landscape", "A3", "A1-landscape", "Letter", "Letter-landscape")
@@ -40,9 +41,9 @@ def test_the_six_movements_stand_between_what_comes_before_and_after(phase, coun
 @pytest.mark.parametrize("phase", ["rub", "wash"])
 def test_only_the_movements_are_inside_the_timed_panel(phase, paper):
     page = page_of(phase, paper=paper)
-    ((panel, bounds),) = groups_of(page, "timed")
-    inside = {step.name for step, box in groups_of(page, "step") if bounds.contains(box, 0.05)}
-    touching = {step.name for step, box in groups_of(page, "step") if min(bounds.overlap(box)) > 0.05}
+    ((panel, bounds),) = groups_of(page, GroupRole.TIMED)
+    inside = {step.name for step, box in groups_of(page, GroupRole.STEP) if bounds.contains(box, 0.05)}
+    touching = {step.name for step, box in groups_of(page, GroupRole.STEP) if min(bounds.overlap(box)) > 0.05}
     prefix = "wash-" if phase == "wash" else ""
     assert inside == touching == {prefix + name for name in MOVEMENTS}
     assert panel.fact("seconds") == (40 if phase == "wash" else 20)
@@ -53,9 +54,9 @@ def test_only_the_movements_are_inside_the_timed_panel(phase, paper):
 @pytest.mark.parametrize("paper", ["A4", "A4-landscape"])
 def test_every_language_fits_on_one_sheet_with_steps_in_order(tag, phase, paper):
     page = page_of(phase, tag, paper)
-    numbers = [step.fact("number") for step, _ in groups_of(page, "step")]
+    numbers = [step.fact("number") for step, _ in groups_of(page, GroupRole.STEP)]
     assert numbers == list(range(1, (11 if phase == "wash" else 9) + 1))
-    for picture, box in groups_of(page, "picture"):
+    for picture, box in groups_of(page, GroupRole.PICTURE):
         assert box.width >= 15, picture.name
 
 
@@ -80,7 +81,7 @@ def test_the_bar_runs_from_the_start_edge_in_right_to_left_sheets():
 @pytest.mark.parametrize("paper", PAPERS)
 def test_movements_have_the_largest_pictures_among_cards_of_their_form(paper):
     page = page_of("wash", "hi", paper)
-    sides = {picture.name: box.width for picture, box in groups_of(page, "picture")}
+    sides = {picture.name: box.width for picture, box in groups_of(page, GroupRole.PICTURE)}
     movement = {side for name, side in sides.items() if name.startswith("technique-")}
     assert len({round(side, 3) for side in movement}) == 1
     if paper.endswith("landscape"):
@@ -110,9 +111,9 @@ def test_hand_posters_carry_rule_code_and_draft_marks():
     page = page_of("wash", "fr")
     rule = demo.context("fr", "clean-hands").wording.content("clean-hands/phase/wash/rule")
     assert rule in {mark.text for mark, _ in texts_of(page)}
-    ((code, _),) = groups_of(page, "qr")
+    ((code, _),) = groups_of(page, GroupRole.QR)
     assert code.fact("module") >= 0.5
-    assert len(groups_of(page, "draft-tag")) == 1
+    assert len(groups_of(page, GroupRole.DRAFT_TAG)) == 1
 
 
 def test_a_phase_without_a_time_has_no_bar():

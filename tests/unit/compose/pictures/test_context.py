@@ -7,6 +7,7 @@ from picture_sheet_samples import picture_sheet, words_of
 
 from signage.compose.pictures.context import Meaning
 from signage.drawing.marks import Group, Structure, groups_of, texts_of, walk
+from signage.drawing.roles import GroupRole
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 from signage.text.font_set import BUNDLED_FONTS
 
@@ -44,10 +45,13 @@ def test_a_library_in_another_source_language_does_not_pass_english_off_as_its_o
 def test_an_untranslated_sentence_is_marked_and_set_in_its_own_language():
     pages = picture_sheet("pictures", "ar", protocol="").pages
     page, cell = next(
-        (page, group) for page in pages for group, _ in groups_of(page, "scene") if group.name == UNTRANSLATED
+        (page, group)
+        for page in pages
+        for group, _ in groups_of(page, GroupRole.SCENE)
+        if group.name == UNTRANSLATED
     )
     assert cell.fact("translated") is False
-    assert UNTRANSLATED in [group.name for group, _ in groups_of(page, "untranslated")]
+    assert UNTRANSLATED in [group.name for group, _ in groups_of(page, GroupRole.UNTRANSLATED)]
     assert demo.project().wording("ar").fixed("pictures-untranslated") in words_of(page)
     sentence = next(mark for mark, _ in texts_of(page) if mark.message == f"picture/{UNTRANSLATED}")
     assert sentence.language == "en"
@@ -59,4 +63,4 @@ def test_an_untranslated_sentence_is_marked_and_set_in_its_own_language():
 
 def test_a_translated_sentence_carries_no_mark():
     for page in picture_sheet("pictures", "ar").pages:
-        assert groups_of(page, "untranslated") == []
+        assert groups_of(page, GroupRole.UNTRANSLATED) == []

@@ -17,6 +17,7 @@ from signage.check.sheet_rules import (
     type_floor,
 )
 from signage.drawing.marks import FormMark, Group, Structure, groups_of, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.geometry import Box
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
@@ -30,7 +31,7 @@ GENERAL_RULES = [
 
 
 def scenes_on(page):
-    return groups_of(page, "scene")
+    return groups_of(page, GroupRole.SCENE)
 
 
 def all_pictures():

@@ -19,6 +19,7 @@ from signage.check.sheet_rules import (
     type_floor,
 )
 from signage.drawing.marks import FormMark, Group, Structure, groups_of, walk
+from signage.drawing.roles import GroupRole
 from signage.model.picture_trial import trial_forms
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
@@ -35,7 +36,7 @@ def trial(tag="en", **how):
 
 
 def pages_for_readers(sheet):
-    return [page for page in sheet.pages if groups_of(page, "question")]
+    return [page for page in sheet.pages if groups_of(page, GroupRole.QUESTION)]
 
 
 def figures_on(page):
@@ -64,7 +65,7 @@ def test_numbers_begin_anew_on_each_form():
     numbers = [
         group.fact("number")
         for page in pages_for_readers(trial())
-        for group, _ in groups_of(page, "question")
+        for group, _ in groups_of(page, GroupRole.QUESTION)
     ]
     assert numbers == [*range(1, count + 1), *range(1, count + 1)]
 
@@ -82,22 +83,22 @@ def test_nothing_on_a_form_gives_an_answer_away(tag):
 def test_a_screen_reader_hears_only_the_number():
     for page in pages_for_readers(trial()):
         spoken = [figure.alternative.translate({0x2068: None, 0x2069: None}) for figure in figures_on(page)]
-        numbers = [group.fact("number") for group, _ in groups_of(page, "question")]
+        numbers = [group.fact("number") for group, _ in groups_of(page, GroupRole.QUESTION)]
         assert spoken == [f"Picture {number}" for number in numbers]
 
 
 def test_pictures_are_thirty_millimetres_and_twelve_a_page():
     pages = pages_for_readers(trial())
-    assert len(groups_of(pages[0], "question")) == 12
+    assert len(groups_of(pages[0], GroupRole.QUESTION)) == 12
     for page in pages:
-        assert {round(box.width, 3) for _, box in groups_of(page, "picture")} == {30.0}
+        assert {round(box.width, 3) for _, box in groups_of(page, GroupRole.PICTURE)} == {30.0}
 
 
 def test_every_picture_has_two_questions_and_four_lines():
     page = pages_for_readers(trial())[0]
     questions = words_of(page, "question")
     assert questions.count("What is the person doing?") == questions.count("What must you do?") == 12
-    for group, _ in groups_of(page, "question"):
+    for group, _ in groups_of(page, GroupRole.QUESTION):
         lines = [mark for mark, _ in walk(group.marks) if getattr(mark, "butt_caps", False)]
         assert len(lines) == 4
 
@@ -105,7 +106,7 @@ def test_every_picture_has_two_questions_and_four_lines():
 def test_a_picture_of_a_thing_is_not_asked_about_a_person():
     sheet = trial(protocol="")
     for page in pages_for_readers(sheet):
-        for group, _ in groups_of(page, "question"):
+        for group, _ in groups_of(page, GroupRole.QUESTION):
             (name,) = [
                 inner.name for inner, _ in walk(group.marks) if getattr(inner, "role", "") == "picture"
             ]

@@ -4,16 +4,19 @@ import demo
 from picture_sheet_samples import ISOLATES, picture_sheet, words_of
 
 from signage.drawing.marks import PathMark, TextMark, groups_of, walk
+from signage.drawing.roles import GroupRole
 from signage.model.picture_trial import Category, trial_forms
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 
 
 def key_pages(**how):
-    return [page for page in picture_sheet("picture-trial", **how).pages if groups_of(page, "key-row")]
+    return [
+        page for page in picture_sheet("picture-trial", **how).pages if groups_of(page, GroupRole.KEY_ROW)
+    ]
 
 
 def rows():
-    return [group for page in key_pages() for group, _ in groups_of(page, "key-row")]
+    return [group for page in key_pages() for group, _ in groups_of(page, GroupRole.KEY_ROW)]
 
 
 def texts(group, role):

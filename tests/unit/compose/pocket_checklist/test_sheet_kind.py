@@ -17,6 +17,7 @@ from signage.check.sheet_rules import (
 )
 from signage.compose.pocket_checklist.sheet_kind import compose_pocket
 from signage.drawing.marks import Group, PathMark, groups_of, texts_of, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.geometry import path_box
 from signage.impose.fold import fold_eight
 
@@ -75,7 +76,7 @@ def test_all_steps_stand_in_order_and_nothing_lies_on_another(tag):
 
 def test_each_step_has_a_box_to_tick_and_each_list_opens_with_its_zone():
     sheet = demo.sheet("pocket-checklist", "hi", paper="A4")
-    assert len(groups_of(sheet.pages[0], "tick-box")) == 42
+    assert len(groups_of(sheet.pages[0], GroupRole.TICK_BOX)) == 42
     for _, panel in panels_of(sheet):
         if members(panel, "step"):
             names = [mark for mark in words_of(panel) if mark.role in {"zone", "row"}]
@@ -84,7 +85,7 @@ def test_each_step_has_a_box_to_tick_and_each_list_opens_with_its_zone():
 
 def test_rows_of_one_line_have_one_pitch_and_panels_of_a_phase_are_even():
     sheet = demo.sheet("pocket-checklist", "en", paper="A4")
-    rows = groups_of(sheet.pages[0], "step")
+    rows = groups_of(sheet.pages[0], GroupRole.STEP)
     assert {round(box.height, 3) for _, box in rows} == {8.3}
     counts = [len(members(panel, "step")) for _, panel in panels_of(sheet)][1:6]
     assert counts == [9, 8, 9, 9, 7]
@@ -129,7 +130,7 @@ def test_sixty_steps_stand_on_one_sheet():
         context = with_steps([n for n in counts if n] if 0 not in counts else [59, 1])
         sheet = folded(context)
         assert len(sheet.pages) == 1
-        assert len(groups_of(sheet.pages[0], "step")) == 60
+        assert len(groups_of(sheet.pages[0], GroupRole.STEP)) == 60
         assert not sheet.overflows
         assert not faults(sheet, context)
 

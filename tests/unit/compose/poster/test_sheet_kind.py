@@ -10,6 +10,7 @@ from signage.compose.papers import paper_of
 from signage.compose.poster.sheet_kind import compose_poster
 from signage.compose.refusal import TextTooLongError
 from signage.drawing.marks import Group, Structure, TextMark, groups_of, texts_of, walk
+from signage.drawing.roles import GroupRole
 from signage.ground.errors import RefusedError
 from signage.model.mark import Mark
 
@@ -34,9 +35,9 @@ def poster(phase, tag, paper, tone="colour"):
 
 def faults_of_panels(page):
     """Steps whose box is not in exactly one panel, that of their zone."""
-    panels = groups_of(page, "zone")
+    panels = groups_of(page, GroupRole.ZONE)
     faults = []
-    for step, box in groups_of(page, "step"):
+    for step, box in groups_of(page, GroupRole.STEP):
         homes = [panel.name for panel, bounds in panels if bounds.contains(box, 0.05)]
         if homes != [step.fact("zone")]:
             faults.append((step.fact("number"), homes))
@@ -45,8 +46,8 @@ def faults_of_panels(page):
 
 def spoken_by_eye(page, is_right_to_left):
     """Numbers as the grammar reads them: panel, row, card from the start edge, top to bottom."""
-    panels = groups_of(page, "zone")
-    big = [box for step, box in groups_of(page, "step") if step.fact("kind") == "big"]
+    panels = groups_of(page, GroupRole.ZONE)
+    big = [box for step, box in groups_of(page, GroupRole.STEP) if step.fact("kind") == "big"]
 
     def place(item):
         step, box = item
@@ -57,7 +58,7 @@ def spoken_by_eye(page, is_right_to_left):
         across = -box.x if is_right_to_left else box.x
         return panel, round(row), round(across), box.y
 
-    return [step.fact("number") for step, _ in sorted(groups_of(page, "step"), key=place)]
+    return [step.fact("number") for step, _ in sorted(groups_of(page, GroupRole.STEP), key=place)]
 
 
 @posters
@@ -75,7 +76,7 @@ def test_a_step_on_the_ground_of_another_zone_would_be_seen():
             return mark
         return replace(mark, box=dirty)
 
-    dirty = next(box for step, box in groups_of(sheet.pages[1], "step") if step.name == "goggles-off")
+    dirty = next(box for step, box in groups_of(sheet.pages[1], GroupRole.STEP) if step.name == "goggles-off")
     assert faults_of_panels(edited(sheet, misplace).pages[1]) == [(22, ["dirty-side"])]
 
 
@@ -84,15 +85,15 @@ def test_steps_read_in_order_by_eye_and_by_ear(phase, tag, paper):
     sheet = poster(phase, tag, paper)
     count = len(next(p for p in demo.context(tag).protocol.phases if p.id == phase).steps)
     by_eye = [n for page in sheet.pages for n in spoken_by_eye(page, sheet.is_right_to_left)]
-    by_ear = [step.fact("number") for page in sheet.pages for step, _ in groups_of(page, "step")]
+    by_ear = [step.fact("number") for page in sheet.pages for step, _ in groups_of(page, GroupRole.STEP)]
     assert by_eye == by_ear == list(range(1, count + 1))
 
 
 def test_right_to_left_mirrors_the_places_of_all_steps():
     left, right = poster("put-on", "en", "A4"), poster("put-on", "ar", "A4")
     for page, mirrored in zip(left.pages, right.pages, strict=True):
-        starts = {step.name: box.x for step, box in groups_of(page, "step")}
-        for step, box in groups_of(mirrored, "step"):
+        starts = {step.name: box.x for step, box in groups_of(page, GroupRole.STEP)}
+        for step, box in groups_of(mirrored, GroupRole.STEP):
             assert page.width - box.right == pytest.approx(starts[step.name])
 
 
@@ -126,7 +127,7 @@ def test_pictures_of_big_steps_are_equal_and_large(phase, tag, paper):
     sides = {
         round(box.width, 3)
         for page in sheet.pages
-        for picture, box in groups_of(page, "picture")
+        for picture, box in groups_of(page, GroupRole.PICTURE)
         if not picture.fact("is_sign")
     }
     assert len(sides) == 1
@@ -137,13 +138,13 @@ def test_pictures_of_big_steps_are_equal_and_large(phase, tag, paper):
 def test_code_ruler_and_draft_mark_are_on_every_sheet(phase, tag, paper):
     sheet = poster(phase, tag, paper)
     for page in sheet.pages:
-        ((code, box),) = groups_of(page, "qr")
+        ((code, box),) = groups_of(page, GroupRole.QR)
         assert code.fact("module") >= 0.5
         assert box.width >= 20
         assert code.alternative.endswith(code.name)
-        ((_, ruler),) = groups_of(page, "ruler")
+        ((_, ruler),) = groups_of(page, GroupRole.RULER)
         assert ruler.width == pytest.approx(50.0)
-        assert groups_of(page, "draft-tag")
+        assert groups_of(page, GroupRole.DRAFT_TAG)
 
 
 @posters
@@ -200,7 +201,7 @@ def test_the_second_sheet_says_which_zone_goes_on():
 
 def test_strips_never_leave_their_card():
     for page in poster("take-off", "fr", "A4").pages:
-        steps = {step.fact("number"): (step, box) for step, box in groups_of(page, "step")}
+        steps = {step.fact("number"): (step, box) for step, box in groups_of(page, GroupRole.STEP)}
         for number, (step, box) in steps.items():
             if step.fact("kind") == "small":
                 _, above = steps[number - 1]
@@ -217,7 +218,7 @@ def test_a_rub_that_comes_again_on_a_sheet_tells_its_detail_once():
     for page in poster("take-off", "en", "A3").pages:
         told = [
             (headline, mark.text)
-            for step, _ in groups_of(page, "step")
+            for step, _ in groups_of(page, GroupRole.STEP)
             for mark in (mark for mark, _ in walk(step.marks) if isinstance(mark, TextMark))
             if mark.role == "strip-detail"
             for headline in (
@@ -254,7 +255,10 @@ def test_critical_steps_keep_their_mark_and_no_other_has_it():
         "wash-hands",
     }  # those of the author, and one without which the respirator comes off in bad air
     marked = {
-        step.name for page in sheet.pages for step, _ in groups_of(page, "step") if step.fact("critical")
+        step.name
+        for page in sheet.pages
+        for step, _ in groups_of(page, GroupRole.STEP)
+        if step.fact("critical")
     }
     assert marked == critical
     words = sum(mark.role == "critical" for page in sheet.pages for mark, _ in texts_of(page))

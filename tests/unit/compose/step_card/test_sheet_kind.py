@@ -6,13 +6,14 @@ from sheet_edits import found
 from signage.check.sheet_rules import line_through_text, shape_over_text, text_overlap
 from signage.compose.step_card.sheet_kind import compose_step_cards
 from signage.drawing.marks import groups_of, texts_of
+from signage.drawing.roles import GroupRole
 
 
 @pytest.mark.parametrize("tag", demo.LANGUAGES)
 def test_every_step_has_one_card_in_order(tag):
     sheet = demo.sheet("step-cards", tag, paper="A6")
     protocol = demo.context(tag).protocol
-    names = [groups_of(page, "step")[0][0].name for page in sheet.pages]
+    names = [groups_of(page, GroupRole.STEP)[0][0].name for page in sheet.pages]
     assert names == [step.id for step in protocol.steps]
     assert len(names) == 42
 
@@ -21,7 +22,7 @@ def test_every_step_has_one_card_in_order(tag):
 def test_nothing_overflows_and_pictures_stand_in_one_place(tag):
     sheet = demo.sheet("step-cards", tag, paper="A6")
     assert not sheet.overflows
-    places = {groups_of(page, "picture")[0][1] for page in sheet.pages}
+    places = {groups_of(page, GroupRole.PICTURE)[0][1] for page in sheet.pages}
     assert len(places) == 1
 
 
@@ -36,15 +37,15 @@ def test_headlines_of_a_set_have_one_size(tag):
 def test_the_code_leads_to_the_page_of_its_own_step():
     sheet = demo.sheet("step-cards", "ar", paper="A6")
     for page in sheet.pages:
-        step = groups_of(page, "step")[0][0].name
-        payload = groups_of(page, "qr")[0][0].name
+        step = groups_of(page, GroupRole.STEP)[0][0].name
+        payload = groups_of(page, GroupRole.QR)[0][0].name
         assert payload.endswith(f"/ar/p1/{step}/?r={sheet.revision}")
 
 
 def test_right_to_left_cards_mirror_positions_not_pictures():
     left = demo.sheet("step-cards", "en", paper="A6").pages[0]
     right = demo.sheet("step-cards", "ar", paper="A6").pages[0]
-    box, mirrored = groups_of(left, "picture")[0][1], groups_of(right, "picture")[0][1]
+    box, mirrored = groups_of(left, GroupRole.PICTURE)[0][1], groups_of(right, GroupRole.PICTURE)[0][1]
     assert mirrored.x == pytest.approx(left.width - box.right)
     assert box.x > left.width / 2 > mirrored.right - 1 or box.x + box.width / 2 > left.width / 2
 
@@ -53,14 +54,14 @@ def test_letter_cards_are_a_quarter_of_the_sheet():
     sheet = demo.sheet("step-cards", "fr", paper="Letter")
     assert not sheet.overflows
     assert (sheet.pages[0].width, sheet.pages[0].height) == pytest.approx((215.9, 279.4))
-    assert len(groups_of(sheet.pages[0], "card")) == 4
+    assert len(groups_of(sheet.pages[0], GroupRole.CARD)) == 4
 
 
 def test_cards_keep_the_mark_of_a_critical_step():
     sheet = demo.sheet("step-cards", "en", paper="A6")
     critical = {step.id for step in demo.context().protocol.steps if step.critical}
     marked = {
-        groups_of(page, "step")[0][0].name
+        groups_of(page, GroupRole.STEP)[0][0].name
         for page in sheet.pages
         if any(mark.text == "Critical" for mark, _ in texts_of(page))
     }
@@ -99,7 +100,7 @@ def test_the_frame_of_a_condition_keeps_clear_of_a_headline_with_accents():
 
 def test_a_blank_zone_has_no_rail():
     rails = {
-        groups_of(page, "step")[0][0].fact("zone"): bool(groups_of(page, "pattern"))
+        groups_of(page, GroupRole.STEP)[0][0].fact("zone"): bool(groups_of(page, GroupRole.PATTERN))
         for page in demo.sheet("step-cards", "en", paper="A6").pages
     }
     assert rails == {"anteroom": False, "room": True, "dirty-side": True, "clean-side": True}
