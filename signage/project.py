@@ -9,6 +9,7 @@ from pathlib import Path
 
 from signage.compose.context import SheetContext
 from signage.compose.pictures.context import PictureContext
+from signage.compose.poster.words import LAYER_SIGNS
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
@@ -138,9 +139,8 @@ class Project:
         wording = self._words_of(protocol, tag, is_proof=is_proof)
         source = self._words_of(protocol, self.library.source_locale)
         code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
-        return SheetContext(
-            self._part_of(protocol), marked, wording, source, self.picture_set, code, tone, mark
-        )
+        pictures = self.picture_set.only({*(step.picture for step in protocol.steps), *LAYER_SIGNS.values()})
+        return SheetContext(self._part_of(protocol), marked, wording, source, pictures, code, tone, mark)
 
     def _part_of(self, protocol: Protocol) -> Library:
         """The library as far as sheets of a protocol show it."""

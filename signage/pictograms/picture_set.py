@@ -25,6 +25,8 @@ class PictureSet:
     """
 
     own: tuple[Picture, ...] = ()
+    among: frozenset[str] | None = None
+    """The only names that are known; None for all."""
 
     @cached_property
     def _own(self) -> dict[str, Picture]:
@@ -33,21 +35,28 @@ class PictureSet:
     @cached_property
     def names(self) -> tuple[str, ...]:
         """The names of all pictures in alphabetical order."""
-        return tuple(sorted({*shipped_names(), *self._own}))
+        known = {*shipped_names(), *self._own}
+        return tuple(sorted(known if self.among is None else known & self.among))
+
+    @cached_property
+    def _known(self) -> frozenset[str]:
+        return frozenset(self.names)
 
     @cached_property
     def own_names(self) -> tuple[str, ...]:
         """The names of the pictures that the library has drawn itself, in alphabetical order."""
-        return tuple(sorted(self._own))
+        return tuple(name for name in self.names if name in self._own)
 
     def picture(self, name: str) -> Picture:
         """The picture of a name."""
-        own = self._own.get(name)
-        if own is not None:
-            return own
-        if name not in shipped_names():
+        if name not in self._known:
             raise WrongUsageError(f"no picture is named {name!r}; pictures are {', '.join(self.names)}")
-        return _shipped_picture(name)
+        own = self._own.get(name)
+        return _shipped_picture(name) if own is None else own
+
+    def only(self, names: Iterable[str]) -> PictureSet:
+        """The same pictures without those of other names: what is not there cannot be shown."""
+        return PictureSet(self.own, frozenset(names))
 
     def scene(self, name: str) -> Scene:
         """The scene that a picture is drawn from."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -35,7 +35,7 @@ from signage.words.shipped import shipped_entries
 from signage.words.source_checks import SourceCheck
 from signage.words.step_values import values_of_step
 
-__all__ = ["coverage_problems", "fixed_messages", "locale_problems"]
+__all__ = ["counted_problems", "coverage_problems", "fixed_messages", "locale_problems"]
 
 _NOT_PRINTED = frozenset({"WD-1", "WD-2", "WD-3", "WD-4"})
 _MOST_GLYPHS = 10
@@ -48,7 +48,18 @@ _GAPS = frozenset({"WD-1", "WD-2", "WD-17"})
 def coverage_problems(
     library: Library, messages: Sequence[Message], locales: Path, fonts: FontSet
 ) -> list[Problem]:
-    """Every fault of words that counts, in the order of the locales and texts of the library.
+    """Every fault of words that counts, of all locales of the library (``counted_problems``)."""
+
+    def found_in(tag: str) -> Iterable[Problem]:
+        return locale_problems(library, messages, locales, tag, fonts)
+
+    return counted_problems(library, messages, found_in)
+
+
+def counted_problems(
+    library: Library, messages: Sequence[Message], found_in: Callable[[str], Iterable[Problem]]
+) -> list[Problem]:
+    """Of the faults of each locale those that count, in the order of the locales and texts of the library.
 
     A locale in use must be whole and right. A locale in work has no gaps to tell, they are progress; the
     faults of the texts that it has are told as of one in work. A file that cannot be read without loss counts
@@ -56,7 +67,7 @@ def coverage_problems(
     """
     problems: list[Problem] = []
     for tag, locale in library.locales.items():
-        found = locale_problems(library, messages, locales, tag, fonts)
+        found = list(found_in(tag))
         if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
             found = [replace(each, is_in_work=not is_lossy(each)) for each in found if each.code not in _GAPS]
         elif locale.protocols:
@@ -68,7 +79,7 @@ def coverage_problems(
             ]
         problems.extend(found)
     if library.source_locale not in library.locales:
-        problems.extend(locale_problems(library, messages, locales, library.source_locale, fonts))
+        problems.extend(found_in(library.source_locale))
     return problems
 
 

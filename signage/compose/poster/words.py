@@ -174,7 +174,8 @@ def _every_rub(context: SheetContext, steps: Sequence[NumberedStep]) -> str | No
     return context.wording.fixed("every-rub", time=context.wording.seconds(seconds))
 
 
-_SIGNS = {"outer": "sign-outer-glove", "inner": "sign-inner-glove", "skin": "sign-bare-hand"}
+LAYER_SIGNS = {"outer": "sign-outer-glove", "inner": "sign-inner-glove", "skin": "sign-bare-hand"}
+"""The picture beside a movement on gloves or skin, by the layer of the hands."""
 
 
 def sign_of(context: SheetContext, numbered: NumberedStep) -> str:
@@ -184,6 +185,6 @@ def sign_of(context: SheetContext, numbered: NumberedStep) -> str:
     garments = context.library.garments
     layer = garments.get(numbered.step.action.layer or "")
     if layer is None:
-        return _SIGNS["skin"]
+        return LAYER_SIGNS["skin"]
     covered = any(layer.id in other.over and other.kind == layer.kind for other in garments.values())
-    return _SIGNS["inner" if covered else "outer"]
+    return LAYER_SIGNS["inner" if covered else "outer"]
