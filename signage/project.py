@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 from signage.compose.context import SheetContext
 from signage.compose.pictures.context import PictureContext
@@ -30,10 +31,18 @@ from signage.text.font_set import FontSet, open_font_set
 from signage.words.fixed.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
+if TYPE_CHECKING:
+    from signage.compose.sheet_kind import SheetKind
+    from signage.compose.sheet_kinds import SheetKinds
+
 
 @dataclass(frozen=True)
 class Project:
-    """Loaded content with its messages. ``signed`` names protocol and locale of what is no draft."""
+    """Loaded content with its messages.
+
+    ``signed`` names protocol and locale of what is no draft. ``own_kinds`` are kinds of sheet beside those
+    that ship with the programme.
+    """
 
     library: Library
     content: Path
@@ -41,6 +50,7 @@ class Project:
     fonts: FontSet
     picture_set: PictureSet
     signed: frozenset[tuple[str, str]] = frozenset()
+    own_kinds: tuple[SheetKind[Any], ...] = ()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _parts: dict[tuple[str, str, bool], Wording] = field(
@@ -75,6 +85,13 @@ class Project:
     def picture_fingerprints(self) -> dict[str, str]:
         """The fingerprint of every scene that a step uses."""
         return {name: self.picture_set.fingerprint(name) for name in sorted(self._pictures_of_steps)}
+
+    @cached_property
+    def kinds(self) -> SheetKinds:
+        """The kinds of sheet that it is printed as; read when first asked for, since composers are."""
+        from signage.compose.sheet_kinds import read_sheet_kinds  # noqa: PLC0415 - composers are slow to load
+
+        return read_sheet_kinds().with_kinds(self.own_kinds)
 
     @cached_property
     def source(self) -> Wording:
@@ -140,7 +157,9 @@ class Project:
         source = self._words_of(protocol, self.library.source_locale)
         code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
         pictures = self.picture_set.only({*(step.picture for step in protocol.steps), *LAYER_SIGNS.values()})
-        return SheetContext(self._part_of(protocol), marked, wording, source, pictures, code, tone, mark)
+        return SheetContext(
+            self._part_of(protocol), wording, source, pictures, code, tone, mark, protocol=marked
+        )
 
     def _part_of(self, protocol: Protocol) -> Library:
         """The library as far as sheets of a protocol show it."""
@@ -174,7 +193,15 @@ class Project:
         code = revision_code(fingerprint(prints))
         wording = self.proof_wording(tag) if mark is Mark.PROOF else self.wording(tag)
         return PictureContext(
-            library, wording, self.source, self.picture_set, code, tuple(sorted(used)), chosen, tone, mark
+            library,
+            wording,
+            self.source,
+            self.picture_set,
+            code,
+            tone,
+            mark,
+            pictures=tuple(sorted(used)),
+            protocol=chosen,
         )
 
     @property

@@ -16,7 +16,7 @@ from signage.words.wording import MissingMessageError, MissingValueError, Wordin
 
 
 def refusal_problems(
-    refusal: RefusedError, wording: Wording, protocol: Protocol, sheet: str
+    refusal: RefusedError, wording: Wording, protocol: Protocol | None, sheet: str
 ) -> Iterator[Problem]:
     """The findings: SH-1 for each text that does not fit, SH-0 for anything else."""
     if isinstance(refusal, TextTooLongError):
@@ -24,7 +24,7 @@ def refusal_problems(
             yield TEXT_OVERFLOW.problem(
                 overflow_message(overflow),
                 _place(wording.place_of(overflow.message), protocol),
-                protocol=protocol.id,
+                protocol=protocol.id if protocol else None,
                 step=step_of(overflow.message, protocol),
                 locale=wording.tag,
                 sheet=sheet,
@@ -37,7 +37,7 @@ def refusal_problems(
     yield SHEET_REFUSED.problem(
         sentence,
         _place(place, protocol),
-        protocol=protocol.id,
+        protocol=protocol.id if protocol else None,
         step=step_of(text, protocol),
         locale=wording.tag,
         sheet=sheet,
@@ -45,5 +45,5 @@ def refusal_problems(
     )
 
 
-def _place(place: Place, protocol: Protocol) -> Place:
-    return place if place.path else protocol.place
+def _place(place: Place, protocol: Protocol | None) -> Place:
+    return place if place.path or protocol is None else protocol.place

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 
 if TYPE_CHECKING:
-    from signage.compose.context import SheetContext
+    from signage.compose.context import LocaleContext, SheetContext
+    from signage.compose.sheet_kind import SheetKind
     from signage.drawing.marks import Sheet
     from signage.model.library import Protocol
 
@@ -27,13 +28,28 @@ SHEET_REFUSED = Rule(
 
 @dataclass(frozen=True)
 class SheetSubject:
-    """A composed sheet with what it was made from."""
+    """A composed sheet with what it was made from, and what is true for its kind."""
 
     sheet: Sheet
-    context: SheetContext
-    request: str = ""
+    context: LocaleContext
+    kind: SheetKind[Any]
     cache: dict[str, object] = field(default_factory=dict, compare=False)
     """Where rules of one run share what is slow to make, such as a raster."""
+
+    @property
+    def protocol(self) -> Protocol | None:
+        """The one protocol that the sheet is about; None for sheets about several."""
+        protocols = self.context.protocols
+        return protocols[0] if len(protocols) == 1 else None
+
+    @property
+    def protocol_context(self) -> SheetContext:
+        """The context of a sheet that owes steps or a distance; raises TypeError for others: ask its kind."""
+        from signage.compose.context import SheetContext  # noqa: PLC0415 - rules are read without composing
+
+        if not isinstance(self.context, SheetContext):
+            raise TypeError(f"{self.kind.name} is not about one protocol")
+        return self.context
 
     def text_problem(self, rule: Rule, message: str, text: str | None) -> Problem:
         """A finding about a text: its place is the entry of its translation, or its line in the content.
@@ -41,18 +57,20 @@ class SheetSubject:
         ``text`` is the context of the text, such as ``off/apron-off/detail``; None gives the place of the
         protocol.
         """
-        found = self.problem(rule, message, step_of(text, self.context.protocol))
+        found = self.problem(rule, message, step_of(text, self.protocol))
         place = self.context.wording.place_of(text)
         return replace(found, text=text, place=place if place.path else found.place)
 
     def problem(self, rule: Rule, message: str, step: str | None = None, hint: str = "") -> Problem:
         """A finding of a rule about this sheet."""
-        step_place = next((s for s in self.context.protocol.steps if s.id == step), None)
+        protocol = self.protocol
+        steps = protocol.steps if protocol else ()
+        held = next((each for each in steps if each.id == step), None) or protocol or self.context.library
         return rule.problem(
             message,
-            step_place.place if step_place else self.context.protocol.place,
+            held.place,
             hint=hint,
-            protocol=self.sheet.protocol,
+            protocol=self.sheet.protocol or None,
             step=step,
             locale=self.sheet.locale,
             sheet=self.sheet.file_stem,
@@ -67,7 +85,7 @@ class SheetRule:
     find: Callable[[SheetSubject], Iterable[Problem]]
 
 
-def step_of(text: str | None, protocol: Protocol) -> str | None:
+def step_of(text: str | None, protocol: Protocol | None) -> str | None:
     """The step of the protocol that a text belongs to, by its context."""
     parts = (text or "").split("/")
-    return parts[1] if len(parts) == 3 and parts[0] == protocol.id else None
+    return parts[1] if protocol and len(parts) == 3 and parts[0] == protocol.id else None

@@ -6,10 +6,9 @@ import difflib
 from collections.abc import Iterable, Sequence
 
 from signage.compose.papers import paper_names, paper_of
-from signage.compose.pictures.sheet_kinds import PICTURE_KINDS
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
-from signage.produce.requests import SHEET_KINDS, Wanted
+from signage.produce.requests import Wanted
 from signage.project import Project
 from signage.words.standin import STAND_INS
 
@@ -31,7 +30,7 @@ def chosen(
     names = [by_code.get(name.lower(), name) for name in protocols or ()]
     _must_exist(names, library.protocols, "protocol")
     _must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
-    _must_exist(kinds or (), (*SHEET_KINDS, *PICTURE_KINDS), "kind of sheet")
+    _must_exist(kinds or (), project.kinds.names, "kind of sheet")
     known_papers = {name.lower(): name for name in paper_names()}
     chosen_papers = [known_papers.get(paper.lower(), paper) for paper in papers or ()]
     _must_exist(chosen_papers, paper_names(), "paper")

@@ -79,6 +79,7 @@ def draw(
     results = draw_all(project, jobs, output)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
     made = list(bar(results, total=len(jobs)) if bar else results)
-    cleared = clear_outdated(output, wanted, [each for each in made if isinstance(each, Drawn)], keeps=keep)
+    drawn = [each for each in made if isinstance(each, Drawn)]
+    cleared = clear_outdated(output, wanted, drawn, project.kinds, keeps=keep)
     seconds = round(time.monotonic() - started, 2)
     return report_drawn(project, wanted, made, cleared, output, form, seconds, is_quiet=quiet)

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import AbstractContextManager, contextmanager
 
 from signage.compose import qr
-from signage.compose.context import Speaking
+from signage.compose.context import LocaleContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Fitted, Room, fit, fit_ink, measure, shift_into
@@ -51,7 +51,7 @@ class Canvas:
         self,
         width: float,
         height: float,
-        context: Speaking,
+        context: LocaleContext,
         style: Style,
         scale: float = 1.0,
         margin: float = 0.0,

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Protocol as Shape
+from dataclasses import dataclass, field
+from datetime import date
 
 from signage.compose.theme import Tone
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
@@ -13,45 +13,16 @@ from signage.pictograms.picture_set import PictureSet
 from signage.words.wording import Wording
 
 
-class Speaking(Shape):
-    """What a canvas, draft marks and rulers need to know of a sheet: its words and pictures, and its mark."""
-
-    @property
-    def wording(self) -> Wording:
-        """The words of the sheet."""
-
-    @property
-    def source(self) -> Wording:
-        """The words of the language of its authors."""
-
-    @property
-    def picture_set(self) -> PictureSet:
-        """The pictures of its library."""
-
-    @property
-    def mark(self) -> Mark:
-        """What the sheet is printed as."""
-
-    @property
-    def is_draft(self) -> bool:
-        """Whether it is not released: a draft or a proof."""
-
-    @property
-    def is_source_language(self) -> bool:
-        """Whether it is in the language of its authors."""
-
-
 def container_message(ward: Ward, fixture: Fixture) -> str:
     """The context of the name of a bin or tub."""
     return f"ward/{ward.id}/fixture/{fixture.id}"
 
 
 @dataclass(frozen=True)
-class SheetContext:
-    """One protocol in one locale; ``source`` words the draft sentence again in the source language."""
+class LocaleContext:
+    """What every sheet has: a library in one locale. ``source`` words the draft sentence once more."""
 
     library: Library
-    protocol: Protocol
     wording: Wording
     source: Wording
     picture_set: PictureSet
@@ -65,14 +36,41 @@ class SheetContext:
         return self.mark is not Mark.NONE
 
     @property
-    def ward(self) -> Ward:
-        """The ward of the protocol."""
-        return self.library.wards[self.protocol.ward]
-
-    @property
     def is_source_language(self) -> bool:
         """Whether the sheet is in the language of its authors."""
         return self.wording.tag == self.source.tag
+
+    @property
+    def protocols(self) -> tuple[Protocol, ...]:
+        """The protocols that it is about: of sheets of a whole library, all."""
+        return tuple(self.library.protocols.values())
+
+    @property
+    def owners(self) -> tuple[str, ...]:
+        """The translated roles of those who own its protocols, each once."""
+        return tuple(dict.fromkeys(self.wording.content(f"{each.id}/owner") for each in self.protocols))
+
+    @property
+    def review_by(self) -> date:
+        """The first day on which one of its protocols must be reviewed."""
+        return min(protocol.review_by for protocol in self.protocols)
+
+
+@dataclass(frozen=True)
+class SheetContext(LocaleContext):
+    """One protocol in one locale."""
+
+    protocol: Protocol = field(kw_only=True)
+
+    @property
+    def protocols(self) -> tuple[Protocol, ...]:
+        """The protocol alone."""
+        return (self.protocol,)
+
+    @property
+    def ward(self) -> Ward:
+        """The ward of the protocol."""
+        return self.library.wards[self.protocol.ward]
 
     def zone_name(self, zone: str) -> str:
         """The translated name of a zone."""

@@ -9,6 +9,11 @@ from signage.ground.errors import WrongUsageError
 SMALLEST_POSTER_MM = 200.0
 """Posters on papers with a shorter side are made only when somebody asks for them."""
 
+CUT_PAPERS = ("A4", "Letter")
+"""Papers that a person cuts and folds, and those of forms; the first where a library has neither."""
+
+CUT_PAPERS_WORDS = " or ".join(CUT_PAPERS)
+
 LANDSCAPE = "-landscape"
 """Ending of the name of a paper that lies on its long side."""
 

@@ -1,4 +1,4 @@
-"""What the parts and the kinds of sheets are called when a message speaks of them."""
+"""What the parts of sheets are called when a message speaks of them."""
 
 from __future__ import annotations
 

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 
 from signage.compose.canvas import Canvas
-from signage.compose.context import SheetContext, Speaking
+from signage.compose.context import LocaleContext, SheetContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.typesetting import Face, Room, fit, line_width
 from signage.drawing.marks import Structure
@@ -28,19 +28,19 @@ def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
     return line_width(word, canvas.face(700), points) + 0.45 * height * 1.6
 
 
-def state_word(context: Speaking) -> str:
+def state_word(context: LocaleContext) -> str:
     """The word for what a sheet that is not released is: DRAFT or PROOF."""
     return context.wording.fixed(context.mark.value)
 
 
-def state_sentence(context: Speaking, wording: Wording) -> str:
+def state_sentence(context: LocaleContext, wording: Wording) -> str:
     """The sentence that keeps a sheet that is not released from being followed or posted."""
     return wording.fixed(f"{context.mark.value}-sentence")
 
 
 def draft_tag(
     canvas: Canvas,
-    context: Speaking,
+    context: LocaleContext,
     x: float,
     centre: float,
     height: float,
@@ -70,7 +70,7 @@ def draft_tag(
     return width
 
 
-def draft_ribbon(canvas: Canvas, context: Speaking, points: float) -> None:
+def draft_ribbon(canvas: Canvas, context: LocaleContext, points: float) -> None:
     """The draft or proof sentence along all four edges, in the language of the sheet and of its source.
 
     An edge too short for both bears one: the sheet's own at the top and left, the source's opposite.
@@ -121,7 +121,7 @@ def _ribbon_gap(points: float) -> float:
 
 def ruler(
     canvas: Canvas,
-    context: Speaking,
+    context: LocaleContext,
     x: float,
     y: float,
     words: str | None = None,

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from signage.compose.canvas import Canvas
-from signage.compose.context import Speaking
+from signage.compose.context import LocaleContext
 from signage.compose.parts import draft_ribbon
 from signage.compose.theme import style_of
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure, TextMark, walk
@@ -29,7 +29,7 @@ class Faulty:
     steps: frozenset[str] = frozenset()
 
 
-def as_proof(sheet: Sheet, context: Speaking, faulty: Faulty) -> Sheet:
+def as_proof(sheet: Sheet, context: LocaleContext, faulty: Faulty) -> Sheet:
     """The sheet with the proof sentence on the four edges of every page, faults outlined and codes gone.
 
     ``context`` speaks for the edges: its mark is a proof's.
@@ -38,7 +38,7 @@ def as_proof(sheet: Sheet, context: Speaking, faulty: Faulty) -> Sheet:
     return replace(sheet, pages=pages, file_stem=f"{sheet.file_stem}-proof")
 
 
-def _proof_page(page: Page, context: Speaking, faulty: Faulty, protocol: str) -> Page:
+def _proof_page(page: Page, context: LocaleContext, faulty: Faulty, protocol: str) -> Page:
     marks = tuple(_without_code(mark) for mark in page.marks)
     canvas = Canvas(page.width, page.height, context, style_of("plain"), 1.0, page.margin)
     has_ribbon = any(

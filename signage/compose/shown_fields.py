@@ -1,13 +1,12 @@
-"""Which fields of a protocol each kind of sheet shows: decided here, proved on composed sheets by SH-22.
+"""Which fields of a protocol a kind of sheet can show: its value says which, SH-22 proves it on sheets.
 
-Whoever leaves a field out of a kind of sheet changes this table, and says where the field stands instead.
+Whoever leaves a field out of a kind of sheet says so there, and where the field stands instead.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from enum import StrEnum
-from types import MappingProxyType
 
 
 class Shown(StrEnum):
@@ -45,19 +44,7 @@ NEVER_LEFT_OUT = (
 )
 """On every kind of sheet and page: without them a reader does the wrong thing, not less of the right one."""
 
-_ALL = dict.fromkeys(Shown, Duty.OWED)
 
-SHOWN_FIELDS: Mapping[str, Mapping[Shown, Duty]] = MappingProxyType(
-    {
-        "poster": {**_ALL, Shown.WHY: Duty.ELSEWHERE, Shown.NOTES: Duty.IF_ROOM},
-        "poster-hands": {**_ALL, Shown.WHY: Duty.ELSEWHERE, Shown.NOTES: Duty.ELSEWHERE},
-        "step-cards": {**_ALL, Shown.NOTES: Duty.ELSEWHERE},
-        "pocket-checklist": {
-            **dict.fromkeys(Shown, Duty.ELSEWHERE),
-            **dict.fromkeys(NEVER_LEFT_OUT, Duty.OWED),
-            Shown.PHASE_CAUTION: Duty.IF_ROOM,
-        },
-        "page": _ALL,
-    }
-)
-"""By kind of sheet; ``page`` are the training pages of a protocol taken together."""
+def all_fields(but: Mapping[Shown, Duty]) -> Mapping[Shown, Duty]:
+    """Every field owed, but for those named."""
+    return {**dict.fromkeys(Shown, Duty.OWED), **but}

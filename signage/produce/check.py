@@ -14,14 +14,13 @@ from signage.check.registry import all_picture_rules, all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.check.stand_in import stand_in_problems
 from signage.compose.papers import paper_of
-from signage.compose.theme import Tone
 from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem
 from signage.model.mark import Mark
 from signage.produce.links import training_problems
 from signage.produce.release import Releases
-from signage.produce.requests import SheetRequest, Wanted, compose_request, requests_for
+from signage.produce.requests import SheetRequest, Wanted, compose_request, context_of, requests_for
 from signage.produce.workers import work_through
 from signage.project import Project
 from signage.words.coverage import coverage_problems
@@ -74,17 +73,19 @@ def stand_in_requests(project: Project) -> tuple[SheetRequest, ...]:
     """Every kind of sheet of every protocol in every stand-in language, on the paper with least room."""
     smallest: dict[tuple[str, str, str, str], SheetRequest] = {}
     for each in requests_for(project, Wanted(locales=tuple(STAND_INS))):
-        key = (each.locale, each.protocol, each.kind, each.phase)
+        key = (each.locale, each.protocol, each.kind, each.part)
         known = smallest.get(key)
-        if known is None or _room(each) < _room(known):
+        if known is None or _room(project, each) < _room(project, known):
             smallest[key] = each
     return tuple(smallest.values())
 
 
-def _room(request: SheetRequest) -> float:
+def _room(project: Project, request: SheetRequest) -> float:
     """Square millimetres; cards on their own have as much as cards on a sheet."""
     paper = paper_of(request.paper)
-    return math.inf if request.paper == "A6" else paper.width * paper.height
+    return (
+        math.inf if paper.name in project.kinds.of(request.kind).papers.single else paper.width * paper.height
+    )
 
 
 def check_orders(project: Project, today: date) -> list[Problem]:
@@ -109,13 +110,13 @@ def check_request(project: Project, request: SheetRequest) -> list[Problem]:
 
 
 def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
-    protocol = project.library.protocols[request.protocol]
+    protocol = project.library.protocols.get(request.protocol)
     try:
         sheet = compose_request(project, request)
     except RefusedError as refusal:
-        name = " ".join(part for part in (request.kind, request.phase, request.paper) if part)
+        name = " ".join(part for part in (request.kind, request.part, request.paper) if part)
         return list(refusal_problems(refusal, project.wording(request.locale), protocol, name))
-    subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone)))
+    subject = SheetSubject(sheet, context_of(project, request), project.kinds.of(sheet.kind))
     return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
 
 

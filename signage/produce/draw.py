@@ -11,15 +11,13 @@ from typing import Any
 from signage.check.blockers import reasons_not_to_print
 from signage.check.registry import all_sheet_rules
 from signage.check.rule import SheetSubject
-from signage.compose.pictures.sheet_kinds import PICTURE_KINDS, table_beside
-from signage.compose.theme import Tone
 from signage.drawing.marks import Sheet
 from signage.ground.errors import SignageError
 from signage.ground.files import write_whole
 from signage.ground.problem import Problem, Severity
 from signage.model.mark import Mark
 from signage.produce.release import Release, Releases
-from signage.produce.requests import SheetRequest, compose_request
+from signage.produce.requests import SheetRequest, compose_request, context_of, order_of
 from signage.produce.workers import work_through
 from signage.project import Project
 
@@ -77,7 +75,7 @@ class Refused:
     @property
     def kind(self) -> str:
         """The kind of sheet, with the phase of a poster."""
-        return f"{self.request.kind} {self.request.phase}".strip()
+        return f"{self.request.kind} {self.request.part}".strip()
 
     @property
     def why(self) -> str:
@@ -141,10 +139,7 @@ def findings_of(
 ) -> tuple[tuple[Problem, ...], tuple[str, ...]]:
     """What stands on the sheet and can hurt, and what keeps it from being printed at all."""
     obstacles = reasons_not_to_print(sheet, project.wording(request.locale))
-    if request.kind in PICTURE_KINDS:
-        return (), obstacles
-    protocol = project.library.protocols[request.protocol]
-    subject = SheetSubject(sheet, project.context(protocol, request.locale, Tone(request.tone), mark))
+    subject = SheetSubject(sheet, context_of(project, request, mark), project.kinds.of(sheet.kind))
     grave = [
         problem
         for each in all_sheet_rules()
@@ -201,19 +196,15 @@ def _write_pictures(job: Job, path: Path, data: bytes) -> Iterator[Path]:
 
 def _write_table(project: Project, job: Job, path: Path) -> Iterator[Path]:
     """The table of a trial, and where pictures are wanted, one picture of all pictures."""
-    request = job.request
-    if request.kind not in PICTURE_KINDS:
-        return
-    from signage.paint.gallery import paint_gallery  # noqa: PLC0415 - only for sheets about pictures
-
-    context = project.picture_context(request.protocol, request.locale)
-    table = table_beside(context, request.kind, request.seed)
-    if table is not None:
-        write_whole(path.with_suffix(".csv"), table.encode())
+    kind = project.kinds.of(job.request.kind)
+    if kind.table is not None:
+        write_whole(path.with_suffix(".csv"), kind.table(order_of(project, job.request)).encode())
         yield path.with_suffix(".csv")
-    elif job.dots_per_inch:
+    if kind.gallery is not None and job.dots_per_inch:
+        from signage.paint.gallery import paint_gallery  # noqa: PLC0415 - only for sheets about pictures
+
         gallery = path.with_name(f"{path.stem}-gallery.png")
-        write_whole(gallery, paint_gallery(context.picture_set, context.pictures))
+        write_whole(gallery, paint_gallery(project.picture_set, kind.gallery(order_of(project, job.request))))
         yield gallery
 
 

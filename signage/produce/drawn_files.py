@@ -9,10 +9,11 @@ from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Any
 
+from signage.compose.sheet_kinds import SheetKinds
 from signage.ground.files import write_whole
 from signage.ground.made_files import made_file, take_away
 from signage.produce.draw import Drawn
-from signage.produce.requests import SHEET_KINDS, Wanted
+from signage.produce.requests import Wanted
 from signage.words.standin import STAND_INS
 
 LIST_NAME = "drawn-files.json"
@@ -47,14 +48,17 @@ class Cleared:
     changed: tuple[str, ...] = ()
 
 
-def clear_outdated(output: Path, wanted: Wanted, made: Iterable[Drawn], *, keeps: bool = False) -> Cleared:
+def clear_outdated(
+    output: Path, wanted: Wanted, made: Iterable[Drawn], kinds: SheetKinds, *, keeps: bool = False
+) -> Cleared:
     """Remove what the list names, this run's selection covers and this run did not make; renew the list.
 
     A file goes only if its bytes are still those that were drawn. ``keeps`` removes nothing.
     """
     now = {file.path: file for drawn in made for file in _files_of(output, drawn, wanted)}
     old = [file for file in read_list(output) if file.path not in now]
-    outdated = [file for file in old if _is_selected(file, wanted) and not _still_shows(file, now)]
+    selected = [file for file in old if _is_selected(file, wanted, kinds)]
+    outdated = [file for file in selected if not _still_shows(file, now)]
     present = [file for file in outdated if made_file(output, file.path) is not None]
     same = [file for file in present if _digest(output / file.path) == file.sha256]
     changed = tuple(file.path for file in present if file not in same)
@@ -108,12 +112,12 @@ def _files_of(output: Path, drawn: Drawn, wanted: Wanted) -> Iterable[DrawnFile]
         yield replace(sheet, path=name, sha256=_digest(path), of=sheet.path, of_sha256=sheet.sha256)
 
 
-def _is_selected(file: DrawnFile, wanted: Wanted) -> bool:
+def _is_selected(file: DrawnFile, wanted: Wanted, kinds: SheetKinds) -> bool:
     """Whether a run that was asked for this would make such a file."""
     return (
         (file.protocol in wanted.protocols if wanted.protocols else True)
         and (file.locale in wanted.locales if wanted.locales else file.locale not in STAND_INS)
-        and file.kind in (wanted.kinds or SHEET_KINDS)
+        and file.kind in (wanted.kinds or kinds.usual)
         and (file.paper in wanted.papers if wanted.papers else file.has_usual_paper)
         and file.tone == wanted.tone.value
     )

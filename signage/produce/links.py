@@ -5,17 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date
 
+from signage.compose.sheet_kind import CodeTarget
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem
-from signage.model.library import Step
 from signage.pages.link_check import Payload, link_problems
 from signage.pages.planned_site import PlannedSite
 from signage.pages.training_address import reachable_problem
 from signage.produce.publish import publication_of
 from signage.produce.requests import SheetRequest
 from signage.project import Project
-
-_CARDS = "step-cards"
 
 
 def training_problems(project: Project, requests: Sequence[SheetRequest], today: date) -> list[Problem]:
@@ -35,19 +33,20 @@ def training_problems(project: Project, requests: Sequence[SheetRequest], today:
 
 def payloads_for(project: Project, requests: Iterable[SheetRequest]) -> Iterator[Payload]:
     """What the codes of the requested sheets say: of a card its step, of other sheets the protocol."""
-    kinds: dict[tuple[str, str], dict[str, None]] = {}
+    kinds: dict[tuple[str, str], dict[str, CodeTarget]] = {}
     for request in requests:
-        if request.protocol:
-            kinds.setdefault((request.protocol, request.locale), {})[request.kind] = None
+        code = project.kinds.of(request.kind).code
+        if request.protocol and code is not CodeTarget.NONE:
+            kinds.setdefault((request.protocol, request.locale), {})[request.kind] = code
     for (name, locale), found in kinds.items():
         protocol = project.library.protocols[name]
         context = project.context(protocol, locale)
-        others = [kind for kind in found if kind != _CARDS]
-        steps: tuple[Step, ...] = tuple(protocol.steps) if _CARDS in found else ()
-        if others:
-            yield Payload(context.training_link(), ", ".join(others), locale)
-        for step in steps:
-            yield Payload(context.training_link(step), _CARDS, locale)
+        whole = [kind for kind, code in found.items() if code is CodeTarget.PROTOCOL]
+        by_step = [kind for kind, code in found.items() if code is CodeTarget.STEP]
+        if whole:
+            yield Payload(context.training_link(), ", ".join(whole), locale)
+        for step in protocol.steps if by_step else ():
+            yield Payload(context.training_link(step), ", ".join(by_step), locale)
 
 
 def _planned_files(project: Project, locales: Sequence[str], today: date) -> Mapping[str, bytes]:

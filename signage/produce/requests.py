@@ -2,41 +2,43 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
-from signage.compose.context import SheetContext
-from signage.compose.hand_technique.poster import compose_hand_poster
-from signage.compose.papers import SMALLEST_POSTER_MM, Paper, paper_of
-from signage.compose.pictures.sheet_kinds import (
-    PICTURE_KINDS,
-    compose_pictures,
-    picture_papers,
-)
-from signage.compose.pocket_checklist.sheet_kind import compose_pocket
-from signage.compose.poster.sheet_kind import compose_poster
+from signage.compose.context import LocaleContext
+from signage.compose.papers import Paper, paper_of
 from signage.compose.proof import Faulty, as_proof
-from signage.compose.step_card.sheet_kind import compose_step_cards
+from signage.compose.sheet_kind import Imposition, Per, SheetKind, SheetOrder, laid_paper
 from signage.compose.theme import Tone
 from signage.drawing.marks import Sheet
 from signage.impose.fold import fold_eight
 from signage.impose.n_up import four_up
-from signage.model.library import Phase, Protocol
+from signage.model.library import Protocol, Ward
 from signage.model.mark import Mark
 from signage.project import Project
 
-SHEET_KINDS = ("poster", "step-cards", "pocket-checklist")
-CARD_PAPERS = ("A4", "Letter")
-"""Papers that a person cuts and folds."""
+_IMPOSE: Mapping[Imposition, Callable[[Sheet, float, float, str], Sheet]] = {
+    Imposition.FOUR_UP: four_up,
+    Imposition.FOLD_EIGHT: fold_eight,
+}
+
+_OF_WARD = frozenset({Per.WARD, Per.ZONE, Per.FIXTURE})
+"""Sheets that a ward has once, in the name of its first protocol among those that are wanted."""
 
 
 @dataclass(frozen=True, order=True)
 class SheetRequest:
-    """One document to make. ``phase`` is empty for sheets of a whole protocol, both for all pictures."""
+    """One document to make.
+
+    ``part`` is the phase, zone, fixture or ward that it is about, empty for a whole protocol. Both it and
+    ``protocol`` are empty for sheets about all pictures.
+    """
 
     protocol: str
     locale: str
     kind: str
-    phase: str
+    part: str
     paper: str
     tone: str = Tone.COLOUR.value
     seed: int = 0
@@ -57,44 +59,50 @@ class Wanted:
 
 def requests_for(project: Project, wanted: Wanted) -> tuple[SheetRequest, ...]:
     """The documents to make, by locale and protocol, in a stable order."""
-    library = project.library
     locales = wanted.locales or project.locales_in_use
-    kinds = wanted.kinds or SHEET_KINDS
-    papers = wanted.papers or library.papers
-    cut = tuple(paper for paper in papers if paper in CARD_PAPERS)
-    if not wanted.papers and not cut:
-        cut = CARD_PAPERS[:1]
-    found: list[SheetRequest] = []
-    for locale in locales:
-        for name in _protocols_for(project, wanted, locale):
-            protocol = library.protocols[name]
-            if "poster" in kinds:
-                found += [
-                    SheetRequest(name, locale, "poster", phase.id, paper, wanted.tone.value)
-                    for phase in protocol.phases
-                    for paper in papers
-                    if paper_of(paper).short_side >= SMALLEST_POSTER_MM or wanted.kinds
-                ]
-            if "step-cards" in kinds:
-                card_papers = wanted.papers or ("A6", *cut)
-                found += [
-                    SheetRequest(name, locale, "step-cards", "", paper, wanted.tone.value)
-                    for paper in card_papers
-                    if paper in {"A6", *CARD_PAPERS}
-                ]
-            if "pocket-checklist" in kinds:
-                found += [
-                    SheetRequest(name, locale, "pocket-checklist", "", paper, wanted.tone.value)
-                    for paper in cut
-                ]
-        for kind in PICTURE_KINDS:
-            if kind in kinds:
-                found += [
-                    SheetRequest(name, locale, kind, "", paper, wanted.tone.value, wanted.seed)
-                    for name in wanted.protocols or ("",)
-                    for paper in picture_papers(wanted.papers)
-                ]
-    return tuple(found)
+    return tuple(request for locale in locales for request in _requests_in(project, wanted, locale))
+
+
+def _requests_in(project: Project, wanted: Wanted, locale: str) -> Iterator[SheetRequest]:
+    """Protocol by protocol, then what is about pictures."""
+    kinds = project.kinds.wanted(wanted.kinds)
+    names = _protocols_for(project, wanted, locale)
+    for name in names:
+        for kind in kinds:
+            for part in _parts(project, kind.per, name, names):
+                yield from _on_papers(project, wanted, kind, SheetRequest(name, locale, kind.name, part, ""))
+    for kind in kinds:
+        for name in (wanted.protocols or ("",)) if kind.per is Per.PICTURES else ():
+            yield from _on_papers(project, wanted, kind, SheetRequest(name, locale, kind.name, "", ""))
+
+
+def _on_papers(
+    project: Project, wanted: Wanted, kind: SheetKind[Any], request: SheetRequest
+) -> Iterator[SheetRequest]:
+    seed = wanted.seed if kind.is_seeded else 0
+    papers = kind.papers.chosen(wanted.papers, project.library.papers, is_named=bool(wanted.kinds))
+    for paper in papers:
+        yield replace(request, paper=paper, tone=wanted.tone.value, seed=seed)
+
+
+def _parts(project: Project, per: Per, name: str, names: tuple[str, ...]) -> tuple[str, ...]:
+    """What a protocol has sheets for; a ward has its own once, through its first protocol of ``names``."""
+    library = project.library
+    protocol = library.protocols[name]
+    first = next(each for each in names if library.protocols[each].ward == protocol.ward)
+    if per is Per.PICTURES or (per in _OF_WARD and first != name):
+        return ()
+    return _PARTS[per](protocol, library.wards[protocol.ward])
+
+
+_PARTS: Mapping[Per, Callable[[Protocol, Ward], tuple[str, ...]]] = {
+    Per.PROTOCOL: lambda _protocol, _ward: ("",),
+    Per.LEARNER: lambda _protocol, _ward: ("",),
+    Per.PHASE: lambda protocol, _ward: tuple(phase.id for phase in protocol.phases),
+    Per.WARD: lambda _protocol, ward: (ward.id,),
+    Per.ZONE: lambda _protocol, ward: tuple(ward.zones),
+    Per.FIXTURE: lambda _protocol, ward: tuple(ward.fixtures),
+}
 
 
 def _protocols_for(project: Project, wanted: Wanted, locale: str) -> tuple[str, ...]:
@@ -107,56 +115,43 @@ def _protocols_for(project: Project, wanted: Wanted, locale: str) -> tuple[str, 
     return tuple(library.protocols) if wanted.is_for_proof or not in_use else in_use
 
 
+def context_of(project: Project, request: SheetRequest, mark: Mark = Mark.DRAFT) -> LocaleContext:
+    """What the sheet of a request is made from, as what has been decided."""
+    tone = Tone(request.tone)
+    if project.kinds.of(request.kind).per is Per.PICTURES:
+        return project.picture_context(request.protocol, request.locale, tone, mark)
+    return project.context(project.library.protocols[request.protocol], request.locale, tone, mark)
+
+
+def order_of(project: Project, request: SheetRequest, mark: Mark = Mark.DRAFT) -> SheetOrder[Any]:
+    """What the composer of a request is given."""
+    paper = paper_of(request.paper)
+    width, height = project.kinds.of(request.kind).page_size(paper)
+    return SheetOrder(context_of(project, request, mark), paper, width, height, request.part, request.seed)
+
+
 def compose_request(
     project: Project, request: SheetRequest, mark: Mark = Mark.DRAFT, faulty: Faulty | None = None
 ) -> Sheet:
     """Compose and impose one document as what has been decided; on a proof, ``faulty`` is outlined.
 
-    Raises RefusedError where a text is missing or does not fit.
+    Each page is a piece of its own, then laid on paper; a proof is made of pieces, before they are. Raises
+    RefusedError where a text is missing or does not fit.
     """
-    tone = Tone(request.tone)
-    if request.kind in PICTURE_KINDS:
-        context = project.picture_context(request.protocol, request.locale, tone, mark)
-        sheet = compose_pictures(context, request.kind, paper_of(request.paper), request.seed)
-        if mark is Mark.PROOF:
-            sheet = as_proof(sheet, context, faulty or Faulty())
-    else:
-        protocol = project.library.protocols[request.protocol]
-        sheet = _compose(project.context(protocol, request.locale, tone, mark), request, faulty)
+    kind, order = project.kinds.of(request.kind), order_of(project, request, mark)
+    sheet = kind.compose(order)
+    if mark is Mark.PROOF:
+        sheet = as_proof(sheet, order.context, faulty or Faulty())
+    sheet = _imposed(sheet, kind.imposition_on(order.paper), order.paper)
     stem = f"{sheet.file_stem}-{request.paper.lower()}"
     if request.tone != Tone.COLOUR:
         stem += f"-{request.tone}"
     return replace(sheet, file_stem=stem)
 
 
-def _compose(context: SheetContext, request: SheetRequest, faulty: Faulty | None) -> Sheet:
-    """Each page as a piece of its own, then laid on paper; a proof is made of pieces, before they are."""
-    paper = paper_of(request.paper)
-    if request.kind == "poster":
-        phase = _phase(context.protocol, request.phase)
-        is_hands = phase.layout == "hand-technique"
-        return _marked(
-            (compose_hand_poster if is_hands else compose_poster)(context, phase, paper), context, faulty
-        )
-    if request.kind == "step-cards":
-        return _step_cards(context, paper, faulty)
-    landscape = paper if paper.is_landscape else paper.turned()
-    panels = compose_pocket(context, landscape.width / 4, landscape.height / 2)
-    return fold_eight(_marked(panels, context, faulty), landscape.width, landscape.height, request.paper)
-
-
-def _step_cards(context: SheetContext, paper: Paper, faulty: Faulty | None) -> Sheet:
-    if paper.name == "A6":
-        return _marked(compose_step_cards(context), context, faulty)
-    upright = paper.turned() if paper.is_landscape else paper
-    height = min(148.0, upright.height / 2)
-    cards = compose_step_cards(context, min(105.0, upright.width / 2), height)
-    return four_up(_marked(cards, context, faulty), upright.width, upright.height, paper.name)
-
-
-def _marked(sheet: Sheet, context: SheetContext, faulty: Faulty | None) -> Sheet:
-    return as_proof(sheet, context, faulty or Faulty()) if context.mark is Mark.PROOF else sheet
-
-
-def _phase(protocol: Protocol, name: str) -> Phase:
-    return next(phase for phase in protocol.phases if phase.id == name)
+def _imposed(sheet: Sheet, imposition: Imposition, paper: Paper) -> Sheet:
+    impose = _IMPOSE.get(imposition)
+    if impose is None:
+        return sheet
+    laid = laid_paper(imposition, paper)
+    return impose(sheet, laid.width, laid.height, paper.name)

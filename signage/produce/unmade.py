@@ -1,13 +1,12 @@
-"""Why a kind of sheet that somebody wants is not made at all: no paper, no language."""
+"""Why a kind of sheet that somebody wants is not made at all: no paper, no language, nothing to be about."""
 
 from __future__ import annotations
 
-from signage.compose.papers import PAPERS, SMALLEST_POSTER_MM, paper_of
-from signage.produce.requests import CARD_PAPERS, SHEET_KINDS, Wanted, requests_for
-from signage.project import Project
+from typing import Any
 
-_ON_CUT_PAPERS = " or ".join(CARD_PAPERS)
-_NAMES = {"poster": "Posters", "step-cards": "Step cards", "pocket-checklist": "Pocket checklists"}
+from signage.compose.sheet_kind import SheetKind
+from signage.produce.requests import Wanted, requests_for
+from signage.project import Project
 
 _NO_LANGUAGE = (
     "No language is in use, so there is nothing to draw. Set the state of a finished language to "
@@ -21,37 +20,21 @@ def reasons_for_nothing(project: Project, wanted: Wanted) -> tuple[str, ...]:
     A kind counts as wanted where it was named, or where neither kind nor paper was: then the papers of
     library.yaml are to carry all kinds. Where nothing at all is made, every kind is told.
     """
-    requests = requests_for(project, wanted)
     if not (wanted.locales or project.locales_in_use):
         return (_NO_LANGUAGE,)
-    made = {request.kind for request in requests}
-    expected = wanted.kinds or SHEET_KINDS
+    made = {request.kind for request in requests_for(project, wanted)}
     if made and wanted.papers and not wanted.kinds:
         return ()
-    return tuple(_reason(project, wanted, kind) for kind in expected if kind not in made)
-
-
-def _reason(project: Project, wanted: Wanted, kind: str) -> str:
-    papers = wanted.papers or project.library.papers
-    named = ", ".join(papers)
-    asked = f"--paper {named}" if wanted.papers else f"the papers of library.yaml ({named})"
-    name = _NAMES.get(kind, kind)
-    if kind == "poster":
-        small = [paper for paper in papers if paper_of(paper).short_side < SMALLEST_POSTER_MM]
-        large = [
-            paper.name
-            for paper in PAPERS.values()
-            if paper.short_side >= SMALLEST_POSTER_MM and not paper.is_landscape
-        ]
-        return (
-            f"No poster is made of {asked}: {', '.join(small)} is too small to be read on a wall. "
-            f"Use one of {', '.join(large)}, or ask for it all the same with '--sheet poster'."
-        )
-    if kind == "step-cards":
-        return (
-            f"{name} are made on A6 (one card), {_ON_CUT_PAPERS} (four to cut), not with {asked}. "
-            f"Leave --paper away, or name one of them."
-        )
-    return (
-        f"{name} are folded from {_ON_CUT_PAPERS}, not with {asked}. Leave --paper away, or name one of them."
+    return tuple(
+        _reason(project, wanted, kind) for kind in project.kinds.wanted(wanted.kinds) if kind.name not in made
     )
+
+
+def _reason(project: Project, wanted: Wanted, kind: SheetKind[Any]) -> str:
+    library = project.library
+    if kind.papers.chosen(wanted.papers, library.papers, is_named=bool(wanted.kinds)):
+        return f"{kind.title} are made one for each {kind.per}, and there is none."
+    papers = wanted.papers or library.papers
+    named = ", ".join(papers)
+    source = f"--paper {named}" if wanted.papers else f"the papers of library.yaml ({named})"
+    return kind.why_no_paper(papers, source)

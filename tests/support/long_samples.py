@@ -17,7 +17,8 @@ def context_of(library, protocol, tag="en"):
         name: open_wording(library, messages, demo.ROOT / "locales", name, BUNDLED_FONTS)
         for name in {tag, "en"}
     }
-    return SheetContext(library, library.protocols[protocol], words[tag], words["en"], PICTURES, "2345-6789")
+    of = library.protocols[protocol]
+    return SheetContext(library, words[tag], words["en"], PICTURES, "2345-6789", protocol=of)
 
 
 def with_steps(counts, tag="en", protocol="layered-protection", **changes):

@@ -29,5 +29,6 @@ def names_on(page, role="picture"):
 
 def problems_of(sheet, *rules):
     """The findings of sheet rules that hold for every kind of sheet."""
-    subject = SheetSubject(sheet, demo.context(sheet.locale))
+    context = demo.project().picture_context(sheet.protocol, sheet.locale)
+    subject = SheetSubject(sheet, context, demo.project().kinds.of(sheet.kind))
     return [problem.message for rule in rules for problem in rule.find(subject)]

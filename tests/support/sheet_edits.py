@@ -3,7 +3,10 @@
 from dataclasses import replace
 
 from signage.check.rule import SheetSubject
+from signage.compose.sheet_kinds import read_sheet_kinds
 from signage.drawing.marks import Group
+
+KINDS = read_sheet_kinds()
 
 
 def edited(sheet, change):
@@ -22,4 +25,4 @@ def _edit(marks, change):
 
 
 def found(rule, sheet, context):
-    return list(rule.find(SheetSubject(sheet, context)))
+    return list(rule.find(SheetSubject(sheet, context, KINDS.of(sheet.kind))))

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import groups_of
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
@@ -26,7 +27,7 @@ _TOLERANCE_MM = 0.1
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each kind of step and measure that varies on a page."""
-    if not subject.sheet.kind.startswith("poster") or subject.sheet.kind == "poster-hands":
+    if Owed.GRID not in subject.kind.owes:
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
         steps = groups_of(page, GroupRole.STEP)

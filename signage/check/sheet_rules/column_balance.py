@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.raster import rasters_of
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import groups_of
 from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Box
@@ -25,7 +26,7 @@ _MOST = 2.6
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each page."""
-    if not subject.sheet.kind.startswith("poster"):
+    if Owed.AIR not in subject.kind.owes:
         return
     for number, (page, raster) in enumerate(zip(subject.sheet.pages, rasters_of(subject), strict=True), 1):
         columns: dict[int, list[Box]] = {}

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import ControlText
 from signage.drawing.marks import texts_of
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
@@ -31,21 +32,25 @@ def _flat(text: str) -> str:
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each page and each thing that it does not say."""
     context = subject.context
-    wording, protocol = context.wording, context.protocol
-    owner, review_by = wording.content(f"{protocol.id}/owner"), wording.date(protocol.review_by)
+    wording = context.wording
+    owners, review_by = context.owners, wording.date(context.review_by)
     if subject.sheet.mark == Mark.PROOF:  # where their sentence is a gap, it is named in their place
-        owner, review_by = wording.fixed("owner", role=owner), wording.fixed("review-by", date=review_by)
-    wanted = {
-        "the protocol code": protocol.code,
-        "the revision code": context.revision,
-        "the name of its language": wording.name,
-        "the role of its owner": owner,
-        "the review date": review_by,
-        "the local-policy caution": wording.fixed("local-policy"),
+        owners = tuple(wording.fixed("owner", role=owner) for owner in owners)
+        review_by = wording.fixed("review-by", date=review_by)
+    said_of = {
+        ControlText.PROTOCOL: tuple(protocol.code for protocol in context.protocols),
+        ControlText.REVISION: (context.revision,),
+        ControlText.LANGUAGE: (wording.name,),
+        ControlText.OWNER: owners,
+        ControlText.REVIEW: (review_by,),
+        ControlText.POLICY: (wording.fixed("local-policy"),),
     }
+    wanted = [
+        (what, words) for what in ControlText if what in subject.kind.control for words in said_of[what]
+    ]
     for number, page in enumerate(subject.sheet.pages, start=1):
         said = _flat(" ".join(mark.text for mark, _ in texts_of(page)))
-        for what, words in wanted.items():
+        for what, words in wanted:
             if _flat(words) not in said:
                 yield subject.problem(
                     CONTROL_TEXT_MISSING, f"page {number} does not say {what} ('{_flat(words)}')"

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import Group, Page, TextMark, groups_of, walk
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
@@ -32,11 +33,11 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         cards, panels = groups_of(page, GroupRole.CARD), groups_of(page, GroupRole.PANEL)
         tags = len(groups_of(page, GroupRole.DRAFT_TAG))
         wanted = len(panels) - 1 if panels else max(1, len(cards))
-        if tags < wanted:
+        if tags < wanted and Owed.TAG in subject.kind.owes:
             yield subject.problem(
                 DRAFT_MARK_MISSING, f"page {number} has {tags} draft tags; {wanted} are wanted"
             )
-        if subject.sheet.kind.startswith("poster"):
+        if Owed.RIBBON in subject.kind.owes:
             yield from _ribbon(subject, page, number)
 
 

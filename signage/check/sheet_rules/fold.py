@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Imposition
 from signage.drawing.marks import groups_of
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
@@ -26,10 +27,10 @@ _LEAVES = {frozenset(pair) for pair in ((1, 2), (3, 4), (5, 6), (7, 8))}
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Folds the sheet by the position of its panels: outer columns at the middle, inner ones at the slit."""
+    if subject.kind.imposition is not Imposition.FOLD_EIGHT:
+        return
     for page in subject.sheet.pages:
         panels = groups_of(page, GroupRole.PANEL)
-        if not panels:
-            continue
         rows: dict[bool, list[tuple[float, int]]] = {True: [], False: []}
         for panel, box in panels:
             rows[box.y + box.height / 2 < page.height / 2].append((box.x, int(panel.name)))

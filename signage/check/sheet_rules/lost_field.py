@@ -6,7 +6,8 @@ from functools import cached_property
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.hand_technique.layout import shared_seconds
-from signage.compose.shown_fields import SHOWN_FIELDS, Duty, Shown
+from signage.compose.sheet_kind import RulePlace
+from signage.compose.shown_fields import Duty, Shown
 from signage.drawing.marks import Group, Mark, TextMark, walk
 from signage.drawing.roles import GroupRole, TypeRole
 from signage.drawing.themes import PAPER
@@ -66,9 +67,10 @@ def _plain(text: str) -> str:
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each field of a step and of a phase."""
-    duties = SHOWN_FIELDS.get(subject.sheet.kind)
-    if duties is None:
+    duties = subject.kind.shows
+    if not duties:
         return
+    protocol = subject.protocol_context.protocol
     sheet = _Seen(tuple(mark for page in subject.sheet.pages for mark in page.marks))
     shown = {
         mark.name: _Seen(mark.marks)
@@ -76,7 +78,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         for mark, _ in walk(page.marks)
         if isinstance(mark, Group) and mark.role is GroupRole.STEP
     }
-    for phase in subject.context.protocol.phases:
+    for phase in protocol.phases:
         if subject.sheet.phase and phase.id != subject.sheet.phase:
             continue
         yield from _phase_problems(subject, phase, sheet, shown)
@@ -86,7 +88,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             for field, is_there in _STEP_FIELDS.items():
                 if duties[field] is Duty.OWED and not is_there(subject, step, shown[step.id], shown):
                     yield subject.problem(LOST_FIELD, f"the {field} of step {step.id} is missing", step.id)
-    has_cautions = any(step.caution for step in subject.context.protocol.steps)
+    has_cautions = any(step.caution for step in protocol.steps)
     told = _plain(subject.context.wording.fixed("cautions-elsewhere"))
     if duties[Shown.CAUTION] is Duty.ELSEWHERE and has_cautions and told not in sheet.words:
         yield subject.problem(LOST_FIELD, "it leaves cautions out and does not say where they stand")
@@ -97,7 +99,7 @@ _All = dict[str, _Seen]
 
 def _has_text(name: str) -> Callable[[SheetSubject, Step, _Seen, _All], bool]:
     def is_there(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
-        context = f"{subject.context.protocol.id}/{step.id}/{name}"
+        context = f"{subject.protocol_context.protocol.id}/{step.id}/{name}"
         return getattr(step, name) is None or context in seen.messages
 
     return is_there
@@ -107,7 +109,7 @@ def _has_detail(subject: SheetSubject, step: Step, seen: _Seen, shown: _All) -> 
     """Its own, or that of an earlier rub of the sheet with the same words."""
     if _has_text("detail")(subject, step, seen, shown):
         return True
-    words, protocol = subject.context.wording, subject.context.protocol
+    words, protocol = subject.context.wording, subject.protocol_context.protocol
     texts = [words.step_text(protocol, step, field) for field in ("text", "detail")]
     headline, detail = (_plain(text or "") for text in texts)
     return step.action.verb == "hygiene" and any(
@@ -121,12 +123,12 @@ def _earlier(step: Step, shown: _All) -> list[_Seen]:
 
 
 def _has_condition(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
-    words = subject.context.condition_words(step)
+    words = subject.protocol_context.condition_words(step)
     return words is None or _plain(words) in seen.words
 
 
 def _has_containers(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
-    context = subject.context
+    context = subject.protocol_context
     for fixture in context.containers(step):
         name = context.container_name(fixture)
         if (GroupRole.CONTAINER, fixture.id) not in seen.groups or (name and _plain(name) not in seen.words):
@@ -136,7 +138,7 @@ def _has_containers(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All
 
 def _has_time(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
     """In its words, beside them, or for all rubs of the sheet in one note."""
-    seconds = subject.context.step_seconds(step)
+    seconds = subject.protocol_context.step_seconds(step)
     if seconds is None:
         return True
     wording = subject.context.wording
@@ -172,13 +174,13 @@ _STEP_FIELDS: dict[Shown, Callable[[SheetSubject, Step, _Seen, _All], bool]] = {
 
 def _phase_problems(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _All) -> Iterator[Problem]:
     """The rule of the phase, its notes and the time that its movements share."""
-    duties, base = SHOWN_FIELDS[subject.sheet.kind], f"{subject.context.protocol.id}/phase/{phase.id}"
+    duties, base = subject.kind.shows, f"{subject.protocol_context.protocol.id}/phase/{phase.id}"
     field = Shown.STOP_RULE if phase.rule_kind == "stop" else Shown.PHASE_CAUTION
     if phase.rule and duties[field] is Duty.OWED:
         places = _places_of_rule(subject, phase, sheet, shown)
         if not all(f"{base}/rule" in seen.messages for seen in places):
             yield subject.problem(LOST_FIELD, f"the {field} of phase {phase.id} is missing")
-    seconds = shared_seconds(subject.context.protocol, phase)
+    seconds = shared_seconds(subject.protocol_context.protocol, phase)
     if seconds is not None and _plain(subject.context.wording.seconds(seconds)) not in sheet.words:
         yield subject.problem(LOST_FIELD, f"the time of phase {phase.id} is missing")
     for zone in phase.notes:
@@ -187,10 +189,10 @@ def _phase_problems(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _A
 
 
 def _places_of_rule(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _All) -> list[_Seen]:
-    """Every sheet of a poster and every card says what stops the work; others say it once."""
-    if subject.sheet.kind.startswith("poster"):
+    """Where its kind says; on steps, what stops the work stands on each and a caution on the first."""
+    if subject.kind.rules is RulePlace.EVERY_PAGE:
         return [_Seen(page.marks) for page in subject.sheet.pages]
-    if subject.sheet.kind == "step-cards":
+    if subject.kind.rules is RulePlace.STEPS:
         steps = phase.steps if phase.rule_kind == "stop" else phase.steps[:1]
         return [shown[step.id] for step in steps if step.id in shown]
     return [sheet]

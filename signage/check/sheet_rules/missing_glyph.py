@@ -35,7 +35,7 @@ def _missing_in(subject: SheetSubject, mark: TextMark, seen: set[tuple[str, int,
         if key in seen:
             continue
         seen.add(key)
-        text = mark.message or subject.context.wording.context_of(mark.text, subject.context.protocol.id)
+        text = mark.message or subject.context.wording.context_of(mark.text, subject.sheet.protocol)
         yield subject.text_problem(
             MISSING_GLYPH, missing_glyph_message(missing.character, mark.role, mark.text), text
         )

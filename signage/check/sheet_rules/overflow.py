@@ -23,7 +23,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text that is left over."""
     wording, library = subject.context.wording, subject.context.library
     for overflow in subject.sheet.overflows:
-        text = overflow.message or wording.context_of(overflow.text, subject.context.protocol.id)
+        text = overflow.message or wording.context_of(overflow.text, subject.sheet.protocol)
         problem = subject.text_problem(TEXT_OVERFLOW, overflow_message(overflow), text)
         shown = overflow.text.strip("\u2066\u2067\u2068\u2069")
         if text is None and shown and shown in library.training_address:

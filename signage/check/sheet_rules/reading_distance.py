@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.papers import paper_of
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import texts_of
 from signage.drawing.roles import TypeRole
 from signage.ground.language import script_of
@@ -34,7 +35,7 @@ _TOLERANCE = 0.05
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Problems of the slots for which this sheet is the largest that fits."""
     sheet = subject.sheet
-    if not sheet.kind.startswith("poster"):
+    if Owed.DISTANCE not in subject.kind.owes:
         return
     page = sheet.pages[0]
     headlines = texts_of(page, lambda text: text.role is TypeRole.HEADLINE)
@@ -45,7 +46,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         mark.size * metrics_of(script_of(mark.language), fonts).reference_height for mark, _ in headlines
     )
     carries = reading_distance_mm(height, _ARC_MINUTES)
-    for slot in subject.context.ward.slots:
+    for slot in subject.protocol_context.ward.slots:
         names = {f"{sheet.protocol}/{sheet.phase}", sheet.protocol}
         is_meant = bool(names & set(slot.sheets)) and _is_largest(subject, slot)
         if is_meant and carries < slot.reading_distance * (1 - _TOLERANCE):

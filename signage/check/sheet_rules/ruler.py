@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import groups_of
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
@@ -27,6 +28,8 @@ _TOLERANCE_MM = 0.05
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each page without a true ruler."""
+    if Owed.RULER not in subject.kind.owes:
+        return
     for number, page in enumerate(subject.sheet.pages, start=1):
         rulers = groups_of(page, GroupRole.RULER)
         if not rulers:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.drawing.marks import Group, walk
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
@@ -24,7 +25,9 @@ STEP_NUMBERS = Rule(
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Problems of counting and of order over all pages."""
-    sheet, protocol = subject.sheet, subject.context.protocol
+    if Owed.STEPS not in subject.kind.owes:
+        return
+    sheet, protocol = subject.sheet, subject.protocol_context.protocol
     wanted = [
         (step.id, number)
         for phase in protocol.phases

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.raster import Raster, rasters_of
 from signage.check.rule import SheetRule, SheetSubject
+from signage.compose.sheet_kind import Owed
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
 
@@ -22,7 +23,7 @@ _LEAST_PAPER = 0.60
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each crowded page."""
-    if not subject.sheet.kind.startswith("poster"):
+    if Owed.AIR not in subject.kind.owes:
         return
     for number, raster in enumerate(rasters_of(subject), start=1):
         share = paper_share(raster)

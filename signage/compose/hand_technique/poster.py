@@ -67,9 +67,7 @@ def compose_hand_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sh
     title = _draw_title(canvas, context, phase, layout)
     _draw_cards(canvas, context, phase, layout, finder, sizes)
     draw_footer(canvas, context, footer, title, layout.footer_top, layout.footer)
-    climbed = [*sizes.climbed, *canvas.fit_steps]
-    overflows = [*sizes.excess, *canvas.overflows]
-    return poster_sheet(context, phase, paper, [canvas.page()], climbed, overflows, kind="poster-hands")
+    return poster_sheet(context, phase, paper, [canvas], sizes.climbed, sizes.excess, kind="poster-hands")
 
 
 def _draw_title(canvas: Canvas, context: SheetContext, phase: Phase, layout: HandLayout) -> str:

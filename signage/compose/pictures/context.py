@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-from signage.compose.theme import Tone
+from signage.compose.context import LocaleContext
 from signage.compose.typesetting import Face
 from signage.ground.language import script_of
-from signage.model.library import Library, Protocol
-from signage.model.mark import Mark
-from signage.pictograms.picture_set import PictureSet
+from signage.model.library import Protocol
 from signage.text.font_set import FontSet
-from signage.words.wording import MissingMessageError, Wording
+from signage.words.wording import MissingMessageError
 
 SHIPPED_LANGUAGE = "en"
 """The language of the sentences of the pictures that ship with the programme."""
@@ -32,33 +30,16 @@ class Meaning:
 
 
 @dataclass(frozen=True)
-class PictureContext:
+class PictureContext(LocaleContext):
     """Pictures in one locale. ``protocol`` is the one whose pictures they are, None for a whole library."""
 
-    library: Library
-    wording: Wording
-    source: Wording
-    picture_set: PictureSet
-    revision: str
-    pictures: tuple[str, ...]
-    protocol: Protocol | None = None
-    tone: Tone = Tone.COLOUR
-    mark: Mark = Mark.DRAFT
-
-    @property
-    def is_draft(self) -> bool:
-        """Whether it is not released: a draft or a proof."""
-        return self.mark is not Mark.NONE
-
-    @property
-    def is_source_language(self) -> bool:
-        """Whether the sheet is in the language of its authors."""
-        return self.wording.tag == self.source.tag
+    pictures: tuple[str, ...] = field(kw_only=True)
+    protocol: Protocol | None = field(default=None, kw_only=True)
 
     @property
     def protocols(self) -> tuple[Protocol, ...]:
         """The protocols whose pictures these are."""
-        return (self.protocol,) if self.protocol else tuple(self.library.protocols.values())
+        return (self.protocol,) if self.protocol else super().protocols
 
     @property
     def file_start(self) -> str:
@@ -75,11 +56,9 @@ class PictureContext:
     def control_items(self) -> list[str]:
         """Owners and the first review date of the protocols that use the pictures, and the library."""
         wording = self.wording
-        owners = dict.fromkeys(wording.content(f"{protocol.id}/owner") for protocol in self.protocols)
-        review = min(protocol.review_by for protocol in self.protocols)
         return [
-            *(wording.fixed("owner", role=owner) for owner in owners),
-            wording.fixed("review-by", date=wording.date(review)),
+            *(wording.fixed("owner", role=owner) for owner in self.owners),
+            wording.fixed("review-by", date=wording.date(self.review_by)),
             wording.content("library/name"),
         ]
 

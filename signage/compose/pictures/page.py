@@ -12,7 +12,7 @@ from signage.compose.parts import draft_ribbon, draft_tag, packed, ruler
 from signage.compose.pictures.context import PictureContext
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Room, fit, measure
-from signage.drawing.marks import FitStep, Page, Sheet, Structure
+from signage.drawing.marks import FitStep, Structure
 from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
 
@@ -143,25 +143,3 @@ def _draw_items(canvas: Canvas, items: list[str], block: Block, top: float) -> N
             TextPlace(block.x, y, block.width, height=room, lines=number),
         )
         y += number * pitch
-
-
-def picture_document(
-    context: PictureContext, kind: str, title: str, paper: Paper, canvases: list[Canvas], stem: str = ""
-) -> Sheet:
-    """The finished pages as one document; ``stem`` is the kind in the name of the file."""
-    wording = context.wording
-    pages: list[Page] = [canvas.page() for canvas in canvases]
-    return Sheet(
-        kind=kind,
-        protocol=context.protocol.id if context.protocol else "",
-        locale=wording.tag,
-        title=title,
-        paper=paper.name,
-        revision=context.revision,
-        is_right_to_left=wording.is_right_to_left,
-        pages=tuple(pages),
-        file_stem=f"{context.file_start}{stem or kind}-{wording.tag}",
-        mark=context.mark.value,
-        fit=tuple(dict.fromkeys(step for canvas in canvases for step in canvas.fit_steps)),
-        overflows=tuple(dict.fromkeys(overflow for canvas in canvases for overflow in canvas.overflows)),
-    )

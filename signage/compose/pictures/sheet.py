@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
+from signage.compose.envelope import finished_sheet
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.parts import tag_width
@@ -19,7 +20,6 @@ from signage.compose.pictures.page import (
     draw_band,
     draw_foot,
     picture_canvas,
-    picture_document,
 )
 from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face, Room, fit
@@ -75,7 +75,7 @@ def compose_picture_sheet(context: PictureContext, paper: Paper) -> Sheet:
                 _draw_cell(canvas, context, cell, meanings[name], points)
         draw_foot(canvas, context, words, PageCount(index + 1, len(parts)))
         canvases.append(canvas)
-    return picture_document(context, "pictures", title, paper, canvases)
+    return finished_sheet(context, "pictures", title, canvases, protocol=context.protocol, paper=paper.name)
 
 
 def _heads_end() -> float:

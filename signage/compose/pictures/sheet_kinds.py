@@ -1,44 +1,68 @@
-"""The documents about pictures by their kind, and the table that stands beside a trial."""
+"""Sheets about pictures: all to choose from, and a trial of whether readers understand them."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from signage.compose.papers import Paper
+from signage.compose.paper_choice import PaperChoice
+from signage.compose.papers import CUT_PAPERS, CUT_PAPERS_WORDS
 from signage.compose.pictures.context import PictureContext
 from signage.compose.pictures.sheet import compose_picture_sheet
 from signage.compose.pictures.trial_form import compose_trial
+from signage.compose.sheet_kind import ControlText, Owed, Per, SheetKind, SheetOrder
 from signage.drawing.marks import Sheet
-from signage.ground.errors import WrongUsageError
 from signage.model.picture_trial import empty_table, trial_forms
 
-PICTURES, TRIAL = "pictures", "picture-trial"
-PICTURE_KINDS = (PICTURES, TRIAL)
-"""Kinds of sheet that are made only when somebody asks for them."""
-
-PICTURE_PAPERS = ("A4", "Letter")
-
-
-def picture_papers(papers: Sequence[str]) -> tuple[str, ...]:
-    """The papers for sheets about pictures among those that are asked for; none asked for is A4.
-
-    Raises WrongUsageError where only others are asked for.
-    """
-    found = tuple(paper for paper in papers if paper in PICTURE_PAPERS)
-    if papers and not found:
-        raise WrongUsageError(
-            f"Sheets about pictures are made on {' or '.join(PICTURE_PAPERS)}, not on {', '.join(papers)}."
-        )
-    return found or PICTURE_PAPERS[:1]
+_PAPERS = PaperChoice(
+    names=CUT_PAPERS, made_on=f"made on {CUT_PAPERS_WORDS}", usual=CUT_PAPERS[0], is_of_library=False
+)
+_OWED = Owed.RULER | Owed.TAG | Owed.RIBBON
+_CONTROL = frozenset(ControlText) - {ControlText.PROTOCOL}
+"""They may be about all protocols at once."""
 
 
-def compose_pictures(context: PictureContext, kind: str, paper: Paper, seed: int) -> Sheet:
-    """One document about pictures; ``seed`` decides the orders of a trial."""
-    if kind == TRIAL:
-        return compose_trial(context, paper, seed)
-    return compose_picture_sheet(context, paper)
+def _compose_pictures(order: SheetOrder[PictureContext]) -> Sheet:
+    return compose_picture_sheet(order.context, order.paper)
 
 
-def table_beside(context: PictureContext, kind: str, seed: int) -> str | None:
-    """The table of ratings to fill in for a trial, as CSV; None for other kinds."""
-    return empty_table(trial_forms(context.pictures, seed)) if kind == TRIAL else None
+def _compose_trial(order: SheetOrder[PictureContext]) -> Sheet:
+    return compose_trial(order.context, order.paper, order.seed)
+
+
+def _names(order: SheetOrder[PictureContext]) -> tuple[str, ...]:
+    return order.context.pictures
+
+
+def _ratings(order: SheetOrder[PictureContext]) -> str:
+    """The table of ratings to fill in, as CSV."""
+    return empty_table(trial_forms(order.context.pictures, order.seed))
+
+
+PICTURES = SheetKind(
+    name="pictures",
+    singular="sheet of pictures",
+    plural="sheets of pictures",
+    summary="all pictures to choose from",
+    place=90,
+    per=Per.PICTURES,
+    papers=_PAPERS,
+    compose=_compose_pictures,
+    owes=_OWED,
+    control=_CONTROL,
+    gallery=_names,
+)
+
+PICTURE_TRIAL = SheetKind(
+    name="picture-trial",
+    singular="picture trial",
+    plural="picture trials",
+    summary="a comprehension form",
+    place=91,
+    per=Per.PICTURES,
+    papers=_PAPERS,
+    compose=_compose_trial,
+    owes=_OWED,
+    control=_CONTROL,
+    table=_ratings,
+    is_seeded=True,
+)
+
+SHEET_KINDS = (PICTURES, PICTURE_TRIAL)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from signage.compose.canvas import Canvas
+from signage.compose.envelope import finished_sheet
 from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.pictures.context import PictureContext
@@ -15,7 +16,6 @@ from signage.compose.pictures.page import (
     draw_band,
     draw_foot,
     picture_canvas,
-    picture_document,
 )
 from signage.compose.pictures.trial_guide import PageRange, draw_guide
 from signage.compose.pictures.trial_key import KeyPages, plan_key
@@ -63,7 +63,9 @@ def compose_trial(context: PictureContext, paper: Paper, seed: int) -> Sheet:
             canvases.append(_form_page(context, paper, form, seed, part, count))
     canvases += _key_pages(key, ranges["key"], total)
     title = context.wording.fixed("trial-title")
-    return picture_document(context, "picture-trial", title, paper, canvases, stem)
+    return finished_sheet(
+        context, "picture-trial", title, canvases, protocol=context.protocol, paper=paper.name, stem=stem
+    )
 
 
 def _key_pages(key: KeyPages, where: PageRange, total: int) -> list[Canvas]:

@@ -13,7 +13,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, container_message
 from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
-from signage.compose.step_card.sheet_kind import draw_band
+from signage.compose.step_card.card import draw_band
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
 from signage.compose.word_stack import dashed_frame

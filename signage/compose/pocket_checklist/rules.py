@@ -14,7 +14,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.pocket_checklist.rows import MARGIN, phase_message
-from signage.compose.step_card.sheet_kind import draw_band
+from signage.compose.step_card.card import draw_band
 from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure

@@ -9,7 +9,10 @@ from __future__ import annotations
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.envelope import finished_sheet
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
+from signage.compose.paper_choice import PaperChoice
+from signage.compose.papers import CUT_PAPERS, CUT_PAPERS_WORDS
 from signage.compose.pocket_checklist.covers import Fold, back_panel, cover_panel
 from signage.compose.pocket_checklist.plan import INNER_PANELS, PanelRows, plan_folds
 from signage.compose.pocket_checklist.rows import (
@@ -21,6 +24,8 @@ from signage.compose.pocket_checklist.rows import (
     phase_title,
 )
 from signage.compose.pocket_checklist.rules import HEAD, HEAD_AIR, fewest_rule_panels, panel_head, rule_panels
+from signage.compose.sheet_kind import CodeTarget, Imposition, Offer, Owed, Per, SheetKind, SheetOrder
+from signage.compose.shown_fields import NEVER_LEFT_OUT, Duty, Shown
 from signage.compose.theme import style_of
 from signage.drawing.marks import Sheet, Structure
 from signage.drawing.roles import TypeRole
@@ -53,21 +58,9 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
             _foot(canvas, context, fold)
         canvases += inside
         canvases.append(back_panel(_canvas(context, "plain", width, height), context, fold))
-    wording = context.wording
-    return Sheet(
-        kind="pocket-checklist",
-        protocol=context.protocol.id,
-        locale=wording.tag,
-        title=f"{context.protocol.code} {wording.content(f'{context.protocol.id}/title')}",
-        paper="",
-        revision=context.revision,
-        is_right_to_left=wording.is_right_to_left,
-        pages=tuple(canvas.page() for canvas in canvases),
-        file_stem=f"{context.protocol.id}-pocket-checklist-{wording.tag}",
-        mark=context.mark.value,
-        fit=tuple(step for canvas in canvases for step in canvas.fit_steps),
-        overflows=tuple(overflow for canvas in canvases for overflow in canvas.overflows),
-    )
+    protocol = context.protocol
+    title = f"{protocol.code} {context.wording.content(f'{protocol.id}/title')}"
+    return finished_sheet(context, "pocket-checklist", title, canvases, protocol=protocol)
 
 
 def _canvas(context: SheetContext, theme: str, width: float, height: float) -> Canvas:
@@ -122,3 +115,30 @@ def _foot(canvas: Canvas, context: SheetContext, fold: Fold) -> None:
             anchor=Anchor.BOTTOM,
         ),
     )
+
+
+def _compose(order: SheetOrder[SheetContext]) -> Sheet:
+    return compose_pocket(order.context, order.width, order.height)
+
+
+POCKET_CHECKLIST = SheetKind(
+    name="pocket-checklist",
+    singular="pocket checklist",
+    plural="pocket checklists",
+    summary="all steps in short, one sheet folded to eight panels",
+    place=30,
+    per=Per.PROTOCOL,
+    papers=PaperChoice(names=CUT_PAPERS, made_on=f"folded from {CUT_PAPERS_WORDS}", usual=CUT_PAPERS[0]),
+    compose=_compose,
+    offer=Offer.USUAL,
+    owes=Owed.STEPS | Owed.RULER | Owed.TAG,
+    shows={
+        **dict.fromkeys(Shown, Duty.ELSEWHERE),
+        **dict.fromkeys(NEVER_LEFT_OUT, Duty.OWED),
+        Shown.PHASE_CAUTION: Duty.IF_ROOM,
+    },
+    code=CodeTarget.PROTOCOL,
+    imposition=Imposition.FOLD_EIGHT,
+)
+
+SHEET_KINDS = (POCKET_CHECKLIST,)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 
+from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.envelope import finished_sheet
 from signage.compose.papers import Paper
 from signage.compose.refusal import TextTooLongError
-from signage.drawing.marks import FitStep, Overflow, Page, Sheet
+from signage.drawing.marks import FitStep, Overflow, Sheet
 from signage.model.library import Phase
 
 
@@ -15,31 +17,29 @@ def poster_sheet(
     context: SheetContext,
     phase: Phase,
     paper: Paper,
-    pages: Sequence[Page],
-    climbed: Sequence[FitStep],
-    overflows: Sequence[Overflow],
+    canvases: Sequence[Canvas],
+    climbed: Iterable[FitStep],
+    excess: Iterable[Overflow],
     kind: str = "poster",
 ) -> Sheet:
-    """The pages with all that a file name, a title and a rule need.
+    """The pages as one document; ``climbed`` and ``excess`` were found before anything was drawn.
 
     Raises TextTooLongError, a refusal, where any text did not fit: nothing is cut off unseen.
     """
     wording, protocol = context.wording, context.protocol
+    overflows = (*excess, *(overflow for canvas in canvases for overflow in canvas.overflows))
     if overflows:
         different = tuple(dict.fromkeys(overflows))
         raise TextTooLongError(f"poster {phase.id}", wording, paper.name, different, protocol.id)
     title = wording.content(f"{protocol.id}/phase/{phase.id}/title")
-    return Sheet(
-        kind=kind,
-        protocol=protocol.id,
-        locale=wording.tag,
-        title=f"{protocol.code} {title}",
+    return finished_sheet(
+        context,
+        kind,
+        f"{protocol.code} {title}",
+        canvases,
+        protocol=protocol,
         paper=paper.name,
-        revision=context.revision,
-        is_right_to_left=wording.is_right_to_left,
-        pages=tuple(pages),
-        file_stem=f"{protocol.id}-poster-{phase.id}-{wording.tag}",
+        stem=f"poster-{phase.id}",
         phase=phase.id,
-        mark=context.mark.value,
-        fit=tuple(dict.fromkeys(climbed)),
+        climbed=climbed,
     )

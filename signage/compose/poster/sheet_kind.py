@@ -9,7 +9,9 @@ from signage.compose.arrangement import numbered_steps, zone_parts
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.footer import draw_footer, plan_footer
-from signage.compose.papers import Paper
+from signage.compose.hand_technique.sheet_kind import HAND_POSTER
+from signage.compose.paper_choice import PaperChoice
+from signage.compose.papers import SMALLEST_POSTER_MM, Paper
 from signage.compose.parts import draft_ribbon
 from signage.compose.poster.compact_card import compact_cards
 from signage.compose.poster.envelope import poster_sheet
@@ -21,9 +23,11 @@ from signage.compose.poster.tile import Drawing
 from signage.compose.poster.words import PosterWords, words_of
 from signage.compose.poster.zone_panel import draw_panels
 from signage.compose.qr import smallest_side_mm
+from signage.compose.sheet_kind import CodeTarget, Offer, Owed, Per, RulePlace, SheetKind, SheetOrder
+from signage.compose.shown_fields import Duty, Shown, all_fields
 from signage.compose.theme import style_of
 from signage.compose.title_band import BandPlace, TitleBand, band_words
-from signage.drawing.marks import FitStep, Overflow, Page, Sheet
+from signage.drawing.marks import Sheet
 from signage.model.library import Phase
 
 RIBBON_POINTS = 10.0
@@ -46,15 +50,9 @@ def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
         qr_least=smallest_side_mm(context.training_link()),
     )
     plan = find_plan(task)
-    pages: list[Page] = []
-    climbed: list[FitStep] = list(plan.sizes.climbed)
-    overflows: list[Overflow] = list(plan.sizes.excess)
-    for index, page in enumerate(plan.layout.pages, start=1):
-        canvas = _draw_page(context, phase, words, plan, page, index)
-        pages.append(canvas.page())
-        climbed += canvas.fit_steps
-        overflows += canvas.overflows
-    return poster_sheet(context, phase, paper, pages, climbed, overflows)
+    pages = enumerate(plan.layout.pages, start=1)
+    canvases = [_draw_page(context, phase, words, plan, page, number) for number, page in pages]
+    return poster_sheet(context, phase, paper, canvases, plan.sizes.climbed, plan.sizes.excess)
 
 
 def _draw_page(
@@ -118,3 +116,30 @@ def _draw_foot(canvas: Canvas, context: SheetContext, plan: Plan, title: str, nu
         if footer.height <= measures.footer:
             break
     draw_footer(canvas, context, footer, title, measures.footer_top, measures.footer)
+
+
+def _compose(order: SheetOrder[SheetContext]) -> Sheet:
+    """The poster of a phase; movements of hand hygiene have a layout of their own."""
+    phase = next(phase for phase in order.context.protocol.phases if phase.id == order.part)
+    if phase.layout == "hand-technique":
+        return HAND_POSTER.compose(order)
+    return compose_poster(order.context, phase, order.paper)
+
+
+POSTER = SheetKind(
+    name="poster",
+    singular="poster",
+    plural="posters",
+    summary="all steps of a phase, for the wall",
+    place=10,
+    per=Per.PHASE,
+    papers=PaperChoice(least_side=SMALLEST_POSTER_MM, too_small="too small to be read on a wall"),
+    compose=_compose,
+    offer=Offer.USUAL,
+    owes=Owed.STEPS | Owed.RULER | Owed.TAG | Owed.RIBBON | Owed.AIR | Owed.DISTANCE | Owed.GRID,
+    shows=all_fields({Shown.WHY: Duty.ELSEWHERE, Shown.NOTES: Duty.IF_ROOM}),
+    rules=RulePlace.EVERY_PAGE,
+    code=CodeTarget.PROTOCOL,
+)
+
+SHEET_KINDS = (POSTER,)

@@ -1,11 +1,14 @@
+from dataclasses import replace
 from functools import lru_cache
 
 import demo
+import pytest
 from changed_demo import changed_project, changed_sheet
-from sheet_edits import edited, found
+from sheet_edits import KINDS, edited, found
 
 from signage.check.sheet_rules.lost_field import RULE
-from signage.compose.shown_fields import NEVER_LEFT_OUT, SHOWN_FIELDS, Duty
+from signage.compose.sheet_kind import Owed
+from signage.compose.shown_fields import NEVER_LEFT_OUT, Duty
 from signage.drawing.marks import Group, TextMark
 
 CHANGES = {
@@ -46,8 +49,11 @@ def without(**wanted):
 
 
 def test_what_a_reader_must_not_miss_is_owed_by_every_kind():
-    for kind, duties in SHOWN_FIELDS.items():
-        assert all(duties[field] is Duty.OWED for field in NEVER_LEFT_OUT), kind
+    for kind in KINDS:
+        if Owed.STEPS in kind.owes:
+            assert all(kind.shows[field] is Duty.OWED for field in NEVER_LEFT_OUT), kind.name
+    with pytest.raises(ValueError, match="so it shows headline"):
+        replace(KINDS.of("poster"), shows={})
 
 
 def test_sheets_with_conditions_cautions_and_bins_without_letters_carry_them():
@@ -72,7 +78,7 @@ def test_each_thing_that_is_taken_away_is_found():
     }
     for sheet in spill_sheets():
         missed = {field for field, edit in edits.items() if not _tells(sheet, edit, field, context)}
-        duties = SHOWN_FIELDS[sheet.kind]
+        duties = KINDS.of(sheet.kind).shows
         assert missed == {field for field in edits if duties[field] is not Duty.OWED}, (
             sheet.kind,
             sheet.paper,

@@ -6,7 +6,6 @@ from signage.check.stand_in import ABOUT, stand_in_problems
 from signage.ground.place import NOWHERE
 from signage.ground.problem import Problem, Severity
 from signage.produce.check import check_request, stand_in_requests
-from signage.produce.requests import SHEET_KINDS
 from signage.words.standin import STAND_INS
 
 FOUND = Problem("SH-30", "shape-over-text", Severity.S1, "a block lies over 'x'", "", NOWHERE, locale="en-XA")
@@ -33,10 +32,10 @@ def test_what_does_not_fit_is_a_note_told_once_a_sheet_and_remarks_are_none():
 def test_every_protocol_is_tried_in_every_kind_and_stand_in_once():
     requests = stand_in_requests(demo.project())
     assert set(ABOUT) == set(STAND_INS) == {request.locale for request in requests}
-    keys = [(r.locale, r.protocol, r.kind, r.phase) for r in requests]
+    keys = [(r.locale, r.protocol, r.kind, r.part) for r in requests]
     assert len(keys) == len(set(keys))
     assert {(r.protocol, r.kind) for r in requests} == {
-        (name, kind) for name in demo.project().library.protocols for kind in SHEET_KINDS
+        (name, kind) for name in demo.project().library.protocols for kind in demo.project().kinds.usual
     }
     # the paper with least room: A4 of the demo's A1, A3 and A4
     assert {request.paper for request in requests} == {"A4"}
@@ -46,6 +45,6 @@ def test_a_sheet_in_a_stand_in_language_is_looked_at():
     for request in stand_in_requests(demo.project()):
         if (request.protocol, request.kind) == ("contact-room", "pocket-checklist"):
             assert check_request(demo.project(), request) == []
-        if (request.protocol, request.locale, request.phase) == ("layered-protection", "en-XA", "take-off"):
+        if (request.protocol, request.locale, request.part) == ("layered-protection", "en-XA", "take-off"):
             (told,) = check_request(demo.project(), request)
             assert (told.code, told.severity) == ("SH-1", Severity.S3)

@@ -4,7 +4,7 @@ from long_samples import with_steps, with_zone_names
 from sheet_edits import found
 
 from signage.check.sheet_rules import line_through_text, shape_over_text, text_overlap
-from signage.compose.step_card.sheet_kind import compose_step_cards
+from signage.compose.step_card.card import compose_step_cards
 from signage.drawing.marks import groups_of, texts_of
 from signage.drawing.roles import GroupRole
 
