@@ -7,7 +7,7 @@ are told by their form on a copy in black and white.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 from signage.compose.canvas import Canvas
@@ -82,6 +82,10 @@ class WordStack:
     width: float
     scale: float
     wording: Wording
+    _fits: dict[tuple[Piece, float], Fitted] = field(
+        init=False, default_factory=dict, compare=False, repr=False
+    )
+    _heights: dict[StackSizes, float] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     @classmethod
     def of(cls, pieces: Sequence[Piece], width: float, scale: float, wording: Wording) -> WordStack:
@@ -100,6 +104,12 @@ class WordStack:
 
     def _fitted(self, piece: Piece, sizes: StackSizes) -> Fitted:
         points = sizes.of(piece.size)
+        key = piece, points
+        if key not in self._fits:
+            self._fits[key] = self._fit(piece, points)
+        return self._fits[key]
+
+    def _fit(self, piece: Piece, points: float) -> Fitted:
         return fit(piece.text, self.face(piece), points, points, self.room(piece))
 
     def _height_of(self, piece: Piece, sizes: StackSizes) -> float:
@@ -108,9 +118,11 @@ class WordStack:
 
     def height(self, sizes: StackSizes) -> float:
         """The height of all texts with the gaps between them."""
-        return sum(
-            self._gap(index) + self._height_of(piece, sizes) for index, piece in enumerate(self.pieces)
-        )
+        if sizes not in self._heights:
+            self._heights[sizes] = sum(
+                self._gap(index) + self._height_of(piece, sizes) for index, piece in enumerate(self.pieces)
+            )
+        return self._heights[sizes]
 
     def _gap(self, index: int) -> float:
         """The gap before a text."""

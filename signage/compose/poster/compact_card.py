@@ -5,13 +5,13 @@ They grow with their words, so that a step without a picture of its own loses ne
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from functools import cached_property
 
-from signage.compose.arrangement import Kind, NumberedStep, ZonePart
-from signage.compose.poster.layout import CompactHeights
-from signage.compose.poster.measures import Grid, Measures
-from signage.compose.poster.words import PosterWords, StepWords
+from signage.compose.arrangement import Kind
+from signage.compose.poster.measures import Measures
+from signage.compose.poster.words import StepWords
 from signage.compose.word_stack import Piece, StackSizes, WordStack
 from signage.words.wording import Wording
 
@@ -62,7 +62,7 @@ class CompactCard:
         """Where the words above the line begin."""
         return _ABOVE * self.scale
 
-    @property
+    @cached_property
     def height(self) -> float:
         """The whole height that the card needs."""
         if not self.below.pieces:
@@ -97,36 +97,3 @@ def compact_card(
 def _small(pieces: Iterable[Piece]) -> list[Piece]:
     """The texts in type roles of their own: tiles set theirs in another size."""
     return [replace(piece, role=piece.role.on_strip) for piece in pieces]
-
-
-def compact_cards(
-    words: PosterWords, parts: Sequence[ZonePart], measures: Measures, grid: Grid, wording: Wording
-) -> dict[str, CompactCard]:
-    """The strips and gates of a sheet by step."""
-    repeated = words.repeated(parts)
-    return {
-        numbered.step.id: compact_card(
-            words.of(numbered),
-            words.protocol,
-            measures,
-            grid.width,
-            wording,
-            has_detail=numbered.step.id not in repeated,
-        )
-        for part in parts
-        for numbered in _compact(part)
-    }
-
-
-def compact_heights(words: PosterWords, measures: Measures, wording: Wording) -> CompactHeights:
-    """How high the strips and gates of a sheet are."""
-
-    def heights_of(parts: Sequence[ZonePart], grid: Grid) -> Mapping[str, float]:
-        cards = compact_cards(words, parts, measures, grid, wording)
-        return {step: card.height for step, card in cards.items()}
-
-    return heights_of
-
-
-def _compact(part: ZonePart) -> tuple[NumberedStep, ...]:
-    return (*part.gates, *(step for module in part.modules for step in module.hanging))

@@ -7,12 +7,11 @@ from dataclasses import dataclass
 
 from signage.compose.arrangement import ZonePart
 from signage.compose.papers import Paper
-from signage.compose.poster.compact_card import compact_heights
 from signage.compose.poster.layout import HasNote, PosterLayout, cut_sheets, lay_out
 from signage.compose.poster.measures import Measures, measures_of, scale_of
 from signage.compose.poster.sizes import LEAST_PICTURE, NUMBER_COLUMN, SizeFinder, Sizes
+from signage.compose.poster.stacks import PosterStacks
 from signage.compose.poster.words import PosterWords
-from signage.words.wording import Wording
 
 MOST_SHEETS = 8
 MOST_COLUMNS = 7
@@ -78,11 +77,15 @@ class Task:
     """What is to be laid out, and on what; ``footer_of`` gives the height of the footer at a scale."""
 
     parts: tuple[ZonePart, ...]
-    words: PosterWords
-    wording: Wording
+    stacks: PosterStacks
     paper: Paper
     footer_of: Callable[[float], float]
     qr_least: float
+
+    @property
+    def words(self) -> PosterWords:
+        """All words of the poster."""
+        return self.stacks.words
 
     @property
     def cards(self) -> int:
@@ -130,7 +133,7 @@ def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = 
     most = max(sum(len(part.modules) for part in page) for page in cut)
     noted = _noted(task.words, with_times=True, with_notes=True)
     layouts = [
-        lay_out(cut, columns, measures, noted, compact_heights(task.words, measures, task.wording))
+        lay_out(cut, columns, measures, noted, task.stacks.heights(measures))
         for columns in range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
     ]
     least_width = (NUMBER_COLUMN + least_picture) * measures.scale
@@ -151,14 +154,12 @@ def _best_of_rungs(
 ) -> Plan:
     """Times on the strips and notes in the heads, unless only their going lets the words fit."""
     best: Plan | None = None
-    heights = compact_heights(task.words, measures, task.wording)
+    heights = task.stacks.heights(measures)
     for with_notes in (True, False) if task.words.notes else (True,):
         for with_times in (True, False) if task.words.every_rub else (True,):
             noted = _noted(task.words, with_times=with_times, with_notes=with_notes)
             layout = lay_out(cut, columns, measures, noted, heights)
-            finder = SizeFinder(
-                layout, task.words, task.wording, with_times=with_times, with_notes=with_notes
-            )
+            finder = SizeFinder(layout, task.stacks, with_times=with_times, with_notes=with_notes)
             plan = Plan(layout, finder.find())
             if plan.fits:
                 return plan

@@ -13,14 +13,14 @@ from signage.compose.hand_technique.sheet_kind import HAND_POSTER
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.papers import SMALLEST_POSTER_MM, Paper
 from signage.compose.parts import draft_ribbon
-from signage.compose.poster.compact_card import compact_cards
 from signage.compose.poster.envelope import poster_sheet
 from signage.compose.poster.layout import PosterPage
 from signage.compose.poster.measures import margin_of
 from signage.compose.poster.search import Plan, Task, find_plan
 from signage.compose.poster.sizes import SizeFinder
+from signage.compose.poster.stacks import PosterStacks
 from signage.compose.poster.tile import Drawing
-from signage.compose.poster.words import PosterWords, words_of
+from signage.compose.poster.words import words_of
 from signage.compose.poster.zone_panel import draw_panels
 from signage.compose.qr import smallest_side_mm
 from signage.compose.sheet_kind import CodeTarget, Offer, Owed, Per, RulePlace, SheetKind, SheetOrder
@@ -41,22 +41,22 @@ def compose_poster(context: SheetContext, phase: Phase, paper: Paper) -> Sheet:
     steps = numbered_steps(context.protocol, phase)
     parts = zone_parts(steps)
     words = words_of(context, phase, [numbered for part in parts for numbered in part.steps])
+    stacks = PosterStacks(words, context.wording)
     task = Task(
         parts=parts,
-        words=words,
-        wording=context.wording,
+        stacks=stacks,
         paper=paper,
         footer_of=partial(_footer_height, context, paper),
         qr_least=smallest_side_mm(context.training_link()),
     )
     plan = find_plan(task)
     pages = enumerate(plan.layout.pages, start=1)
-    canvases = [_draw_page(context, phase, words, plan, page, number) for number, page in pages]
+    canvases = [_draw_page(context, phase, stacks, plan, page, number) for number, page in pages]
     return poster_sheet(context, phase, paper, canvases, plan.sizes.climbed, plan.sizes.excess)
 
 
 def _draw_page(
-    context: SheetContext, phase: Phase, words: PosterWords, plan: Plan, page: PosterPage, number: int
+    context: SheetContext, phase: Phase, stacks: PosterStacks, plan: Plan, page: PosterPage, number: int
 ) -> Canvas:
     measures, grid, sizes = plan.layout.measures, plan.layout.grid, plan.sizes
     style = style_of(phase.theme, context.tone)
@@ -79,12 +79,11 @@ def _draw_page(
     band.draw()
     finder = SizeFinder(
         replace(plan.layout, pages=(page,)),
-        words,
-        context.wording,
+        stacks,
         with_times=sizes.shows_times,
         with_notes=sizes.shows_notes,
     )
-    cards = compact_cards(words, page.parts, measures, grid, context.wording)
+    cards = stacks.cards(page.parts, measures, grid)
     drawing = Drawing(canvas, context, finder, measures, grid, sizes, page.tile, cards)
     draw_panels(drawing, page, finder)
     title = titles.title if band.names_protocol else titles.protocol

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from signage.compose.arrangement import Kind
-from signage.compose.poster.compact_card import READ_IN_ACTION, TEXT_PAD, compact_cards
+from signage.compose.poster.compact_card import READ_IN_ACTION, TEXT_PAD
 from signage.compose.poster.layout import Panel, PosterLayout
-from signage.compose.poster.words import PosterWords, StepWords
+from signage.compose.poster.stacks import PosterStacks
+from signage.compose.poster.words import StepWords
 from signage.compose.typesetting import Face, Room, common_size, fit, line_width, measure, sizes_down
 from signage.compose.word_stack import Piece, Size, StackSizes, WordStack
 from signage.drawing.marks import FitStep, Overflow
@@ -76,19 +77,18 @@ class SizeFinder:
     def __init__(
         self,
         layout: PosterLayout,
-        words: PosterWords,
-        wording: Wording,
+        stacks: PosterStacks,
         *,
         with_times: bool,
         with_notes: bool,
     ) -> None:
-        self.layout, self.words, self.wording = layout, words, wording
+        self.layout, self.stacks = layout, stacks
+        self.words, self.wording = stacks.words, stacks.wording
         self.with_times, self.with_notes = with_times, with_notes
         self.scale = layout.measures.scale
-        self.faces = _Faces.of(wording)
+        self.faces = _Faces.of(self.wording)
         self.climbed: list[FitStep] = []
         self.excess: list[Overflow] = []
-        self._stacks: dict[str, WordStack] = {}
 
     @property
     def text_width(self) -> float:
@@ -152,11 +152,7 @@ class SizeFinder:
 
     def stack(self, words: StepWords) -> WordStack:
         """The words below the picture of one tile."""
-        key = words.numbered.step.id
-        if key not in self._stacks:
-            pieces = words.all(self.words.protocol)
-            self._stacks[key] = WordStack.of(pieces, self.text_width, self.scale, self.wording)
-        return self._stacks[key]
+        return self.stacks.tile(words, self.text_width, self.scale)
 
     def need(self, words: StepWords, headline: float, detail: float) -> float:
         """The height below the picture of one tile."""
@@ -259,7 +255,7 @@ class SizeFinder:
         """What strips and gates say above and below their line."""
         measures, grid = self.layout.measures, self.layout.grid
         for page in self.layout.pages:
-            for card in compact_cards(self.words, page.parts, measures, grid, self.wording).values():
+            for card in self.stacks.cards(page.parts, measures, grid).values():
                 for stack in (card.above, card.below):
                     for piece, excess in stack.excess(card.sizes):
                         self._count_piece(piece, excess)
