@@ -82,10 +82,12 @@ class WordStack:
     width: float
     scale: float
     wording: Wording
-    _fits: dict[tuple[Piece, float], Fitted] = field(
+    _fits: dict[tuple[int, float], Fitted] = field(
         init=False, default_factory=dict, compare=False, repr=False
     )
-    _heights: dict[StackSizes, float] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _heights: dict[tuple[float, float], float] = field(
+        init=False, default_factory=dict, compare=False, repr=False
+    )
 
     @classmethod
     def of(cls, pieces: Sequence[Piece], width: float, scale: float, wording: Wording) -> WordStack:
@@ -102,27 +104,27 @@ class WordStack:
         beside = {Look.FRAME: 2 * _FRAME_PAD_X * k, Look.BAR: (_BAR + _BAR_GAP) * k}.get(piece.look, 0.0)
         return Room(max(1.0, self.width - beside), lines=piece.lines)
 
-    def _fitted(self, piece: Piece, sizes: StackSizes) -> Fitted:
-        points = sizes.of(piece.size)
-        key = piece, points
-        if key not in self._fits:
-            self._fits[key] = self._fit(piece, points)
-        return self._fits[key]
+    def _fitted(self, index: int, sizes: StackSizes) -> Fitted:
+        points = sizes.of(self.pieces[index].size)
+        known = self._fits.get((index, points))
+        if known is None:
+            piece = self.pieces[index]
+            known = fit(piece.text, self.face(piece), points, points, self.room(piece))
+            self._fits[index, points] = known
+        return known
 
-    def _fit(self, piece: Piece, points: float) -> Fitted:
-        return fit(piece.text, self.face(piece), points, points, self.room(piece))
-
-    def _height_of(self, piece: Piece, sizes: StackSizes) -> float:
-        height = self._fitted(piece, sizes).measured.height
-        return height + (2 * _FRAME_PAD_Y * self.scale if piece.look is Look.FRAME else 0.0)
+    def _height_of(self, index: int, sizes: StackSizes) -> float:
+        height = self._fitted(index, sizes).measured.height
+        return height + (2 * _FRAME_PAD_Y * self.scale if self.pieces[index].look is Look.FRAME else 0.0)
 
     def height(self, sizes: StackSizes) -> float:
         """The height of all texts with the gaps between them."""
-        if sizes not in self._heights:
-            self._heights[sizes] = sum(
-                self._gap(index) + self._height_of(piece, sizes) for index, piece in enumerate(self.pieces)
+        key = sizes.headline, sizes.detail
+        if key not in self._heights:
+            self._heights[key] = sum(
+                self._gap(index) + self._height_of(index, sizes) for index in range(len(self.pieces))
             )
-        return self._heights[sizes]
+        return self._heights[key]
 
     def _gap(self, index: int) -> float:
         """The gap before a text."""
@@ -135,22 +137,23 @@ class WordStack:
 
     def excess(self, sizes: StackSizes) -> Iterator[tuple[Piece, float]]:
         """The texts that are too wide or have too many lines, and by how many millimetres."""
-        for piece in self.pieces:
-            excess = self._fitted(piece, sizes).excess
+        for index, piece in enumerate(self.pieces):
+            excess = self._fitted(index, sizes).excess
             if excess:
                 yield piece, excess
 
     def draw(self, canvas: Canvas, x: float, y: float, sizes: StackSizes) -> float:
         """Draw the texts from y downwards; returns the foot of the last."""
-        for index, piece in enumerate(self.pieces):
-            y = self._draw_piece(canvas, piece, x, y + self._gap(index), sizes)
+        for index in range(len(self.pieces)):
+            y = self._draw_piece(canvas, index, x, y + self._gap(index), sizes)
         return y
 
-    def _draw_piece(self, canvas: Canvas, piece: Piece, x: float, y: float, sizes: StackSizes) -> float:
-        k, room, height = self.scale, self.room(piece), self._height_of(piece, sizes)
+    def _draw_piece(self, canvas: Canvas, index: int, x: float, y: float, sizes: StackSizes) -> float:
+        piece = self.pieces[index]
+        k, room, height = self.scale, self.room(piece), self._height_of(index, sizes)
         text_x, text_y = x, y
         if piece.look is Look.FRAME:
-            widest = self._fitted(piece, sizes).measured.width
+            widest = self._fitted(index, sizes).measured.width
             dashed_frame(canvas, x, y, widest + 2 * _FRAME_PAD_X * k, height, k)
             text_x, text_y = x + _FRAME_PAD_X * k, y + _FRAME_PAD_Y * k
         elif piece.look is Look.BAR:

@@ -19,6 +19,11 @@ from signage.text.measure import Measure
 from signage.text.shape import ShapedItem, shape_item
 from signage.text.wrap import Stretch, Wrap, stretch_of
 
+_LANGUAGES_AT_ONCE = 3
+"""A sheet speaks its own language and that of its source; sheets of another language come next."""
+
+_MOST_PARAGRAPHS = 8192
+
 
 @dataclass(frozen=True, slots=True)
 class MissingGlyph:
@@ -189,7 +194,6 @@ class Setting:
         return min(self.widths) / self.widest if self.widest else 1.0
 
 
-@lru_cache(maxsize=8192)
 def shape_paragraph(
     text: str, language: str, weight: int, fonts: FontSet, right_to_left: bool | None = None
 ) -> Paragraph:
@@ -199,15 +203,43 @@ def shape_paragraph(
     of the language where there is none. Raises RefusedError for direction overrides; a character
     without a glyph is no error here but stands in ``missing``.
     """
-    forbidden = find_forbidden(text)
-    if forbidden:
-        raise RefusedError(f"In the text '{_visible(text)}' {forbidden[0].message}")
-    if right_to_left is None:
-        level = first_strong_level(text)
-        right_to_left = languages.is_right_to_left(language) if level is None else level == 1
-    items = itemize(text, language, weight, 1 if right_to_left else 0, fonts)
-    shaped = tuple(shape_item(text, item, language) for item in items)
-    return Paragraph(text, language, weight, right_to_left, _missing(text, shaped), shaped)
+    return texts_in(language, fonts).paragraph(text, weight, right_to_left)
+
+
+class ShapedTexts:
+    """The paragraphs of one language in the fonts of a library, each shaped once."""
+
+    def __init__(self, language: str, fonts: FontSet) -> None:
+        self._language, self._fonts = language, fonts
+        self._paragraphs: dict[tuple[str, int, bool | None], Paragraph] = {}
+
+    def paragraph(self, text: str, weight: int, right_to_left: bool | None = None) -> Paragraph:
+        """The paragraph of a text; see ``shape_paragraph``."""
+        key = text, weight, right_to_left
+        known = self._paragraphs.get(key)
+        if known is None:
+            if len(self._paragraphs) >= _MOST_PARAGRAPHS:
+                self._paragraphs.clear()
+            known = self._paragraphs[key] = self._shaped(text, weight, right_to_left)
+        return known
+
+    def _shaped(self, text: str, weight: int, right_to_left: bool | None) -> Paragraph:
+        language = self._language
+        forbidden = find_forbidden(text)
+        if forbidden:
+            raise RefusedError(f"In the text '{_visible(text)}' {forbidden[0].message}")
+        if right_to_left is None:
+            level = first_strong_level(text)
+            right_to_left = languages.is_right_to_left(language) if level is None else level == 1
+        items = itemize(text, language, weight, 1 if right_to_left else 0, self._fonts)
+        shaped = tuple(shape_item(text, item, language) for item in items)
+        return Paragraph(text, language, weight, right_to_left, _missing(text, shaped), shaped)
+
+
+@lru_cache(maxsize=_LANGUAGES_AT_ONCE)
+def texts_in(language: str, fonts: FontSet) -> ShapedTexts:
+    """The shaped texts of a language. They are forgotten together when others have been asked for since."""
+    return ShapedTexts(language, fonts)
 
 
 def _missing(text: str, items: tuple[ShapedItem, ...]) -> tuple[MissingGlyph, ...]:

@@ -39,8 +39,11 @@ def tie(text: str, tag: str) -> str:
 
 def soften(text: str, tag: str) -> str:
     """The text with its soft ties turned back into spaces; firm ones stay."""
-    if NO_BREAK_SPACE not in text:
-        return text
+    return _softened(text, tag) if NO_BREAK_SPACE in text else text
+
+
+@lru_cache(maxsize=1024)
+def _softened(text: str, tag: str) -> str:
     for pattern in _soft_ties(language_of(tag)):
         text = pattern.sub(" ", text)
     return text

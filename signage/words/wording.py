@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from decimal import Decimal
@@ -110,6 +110,7 @@ class Wording:
         self._texts = texts
         self._numerals = numerals
         self._is_for_proof = False
+        self._said: dict[Hashable, str] = {}
 
     @property
     def gaps(self) -> tuple[str, ...]:
@@ -182,13 +183,22 @@ class Wording:
         Raises MissingMessageError for a missing, doubtful or stale translation, for one with other
         placeholders than its source and for a stray brace, MissingValueError for a placeholder without value.
         """
+        return self._once(("content", context, *values.items()), lambda: self._filled(context, values))
+
+    def _once(self, key: Hashable, write: Callable[[], str]) -> str:
+        """What ``write`` gives: sheets say the same words again and again, and no text ever changes."""
+        if key not in self._said:
+            self._said[key] = write()
+        return self._said[key]
+
+    def _filled(self, context: str, values: Mapping[str, str]) -> str:
         found = self._texts.get(context, _Text(None, "the library has no such text"))
         if found.text is None:
             raise MissingMessageError(self.tag, context, found.lack, found.place)
         if self._is_for_proof and has_stray_brace(found.text):
             return tie(found.text, self.tag)
         if self._is_for_proof:
-            values = {name: f"{{{name}}}" for name in placeholder_names(found.text)} | values
+            values = {name: f"{{{name}}}" for name in placeholder_names(found.text)} | dict(values)
         try:
             return tie(fill(found.text, values), self.tag)
         except KeyError as error:
@@ -207,6 +217,8 @@ class Wording:
         context = f"{protocol.id}/{step.id}/{field}"
         found = self._texts.get(context)
         names = placeholder_names(found.text) if found is not None and found.text is not None else ()
+        if not names:
+            return self.content(context)
         values = values_of_step(self._library, protocol, step)
         known = {name: self._value(name, values, protocol) for name in names if name in values.filled}
         return self.content(context, **known)
@@ -229,15 +241,15 @@ class Wording:
 
     def number(self, value: float | Decimal) -> str:
         """A number in the numerals of the locale."""
-        return self._numerals.number(value)
+        return self._once(("number", type(value), value), lambda: self._numerals.number(value))
 
     def seconds(self, value: float, long: bool = False) -> str:
         """A time such as ``20 s``; long: ``20 seconds``."""
-        return self._numerals.seconds(value, long)
+        return self._once(("seconds", type(value), value, long), lambda: self._numerals.seconds(value, long))
 
     def millimetres(self, value: float) -> str:
         """A length such as ``50 mm``."""
-        return self._numerals.millimetres(value)
+        return self._once(("mm", type(value), value), lambda: self._numerals.millimetres(value))
 
     def amount(self, text: str) -> str:
         """An amount such as ``10 ml`` as the locale writes it; raises ValueError for an unknown unit."""
@@ -245,7 +257,7 @@ class Wording:
 
     def date(self, day: date) -> str:
         """A date with the name of its month."""
-        return self._numerals.date(day)
+        return self._once(("date", day), lambda: self._numerals.date(day))
 
     def code(self, text: str) -> str:
         """A code such as ``P1`` or ``K7M2``, kept from left to right."""

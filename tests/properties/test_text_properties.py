@@ -92,7 +92,7 @@ def test_the_same_question_gives_the_same_answer_whatever_was_asked_before(text,
     paragraph = shape_paragraph(text, language, 400, direction)
     answers = [(paragraph.lines(width), paragraph.lines(width, balanced=False)) for width in asked]
     for width, answer in zip(asked, answers, strict=True):
-        paragraphs.shape_paragraph.cache_clear()
+        paragraphs.texts_in.cache_clear()
         shape._shape.cache_clear()
         fresh = shape_paragraph(text, language, 400, direction)
         assert (fresh.lines(width), fresh.lines(width, balanced=False)) == answer

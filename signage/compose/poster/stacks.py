@@ -14,12 +14,12 @@ from signage.words.wording import Wording
 
 
 class PosterStacks:
-    """The stacks of tiles, strips and gates of one poster. They live as long as the search for its plan."""
+    """The stacks of tiles, strips and gates of a poster on one paper; they live as long as it is composed."""
 
     def __init__(self, words: PosterWords, wording: Wording) -> None:
         self.words, self.wording = words, wording
         self._tiles: dict[tuple[str, float, float], WordStack] = {}
-        self._cards: dict[tuple[str, float, Measures, bool], CompactCard] = {}
+        self._cards: dict[tuple[str, float, float, bool], CompactCard] = {}
 
     def tile(self, words: StepWords, width: float, scale: float) -> WordStack:
         """All words of a big step in a column of a width, at the scale of a sheet."""
@@ -43,7 +43,7 @@ class PosterStacks:
     def _card(
         self, numbered: NumberedStep, measures: Measures, width: float, *, has_detail: bool
     ) -> CompactCard:
-        key = numbered.step.id, width, measures, has_detail
+        key = numbered.step.id, width, measures.scale, has_detail
         if key not in self._cards:
             words, protocol = self.words.of(numbered), self.words.protocol
             self._cards[key] = compact_card(
