@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from signage.model.library import Library, Protocol, Step, Ward
 from signage.pages.picture import PagePictures
 from signage.pages.words import PageWords
+
+_NAMES = ("library/name",)
+"""What pages of one language show of the words of another, beside its name."""
 
 
 @dataclass(frozen=True)
@@ -39,6 +42,18 @@ class Publication:
             if any((each.id, language) not in self.left_out for language in tags)
         )
         return tuple(sorted(shown, key=lambda protocol: (len(protocol.code), protocol.code)))
+
+    def in_language(self, tag: str) -> Publication:
+        """All that pages of one language are made from: of the others no more than their names."""
+        return replace(
+            self,
+            words={
+                each: words if each == tag else PageWords(words.wording.only(_NAMES))
+                for each, words in self.words.items()
+            },
+            revisions={key: code for key, code in self.revisions.items() if key[1] == tag},
+            approved=frozenset(key for key in self.approved if key[1] == tag),
+        )
 
     def languages_of(self, protocol: Protocol) -> tuple[str, ...]:
         """The languages in which a protocol has pages."""
