@@ -226,10 +226,11 @@ def walk(marks: tuple[Mark, ...], transform: Affine = IDENTITY) -> Iterator[tupl
 
 
 def groups_of(page: Page, role: GroupRole) -> list[tuple[Group, Box]]:
-    """The groups with a role, each with its box on the page."""
+    """The groups with a role, each with its box on the page; ValueError for a role that no group has."""
+    wanted = GroupRole(role)
     found: list[tuple[Group, Box]] = []
     for mark, transform in walk(page.marks):
-        if isinstance(mark, Group) and mark.role is role and mark.box is not None:
+        if isinstance(mark, Group) and mark.role is wanted and mark.box is not None:
             found.append((mark, (transform @ mark.transform).box(mark.box)))
     return found
 
