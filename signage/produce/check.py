@@ -43,11 +43,16 @@ Progress = Callable[..., Iterable[Any]]
 def check_project(
     project: Project, today: date, progress: Progress | None = None
 ) -> tuple[list[Problem], LookedAt]:
-    """All problems of all stages on a day, sorted; nothing is composed in a language that lacks its words."""
+    """All problems of all stages on a day, sorted; a language that lacks words or a font is not composed."""
     words = coverage_problems(project.library, project.messages, project.locales, project.fonts)
     releases = Releases(project, today)
     wanted = requests_for(project, Wanted())
-    requests = [each for each in wanted if releases.of(each.protocol, each.locale).is_worded]
+    unseen = {problem.locale for problem in words if problem.code == "WD-39"}
+    requests = [
+        each
+        for each in wanted
+        if each.locale not in unseen and releases.of(each.protocol, each.locale).is_worded
+    ]
     locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
     tried = stand_in_requests(project)
