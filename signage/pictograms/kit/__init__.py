@@ -1,7 +1,4 @@
-"""The construction kit: primitives, nodes, landmarks and the parts that scenes name.
-
-Importing it registers every part.
-"""
+"""The construction kit: primitives, nodes, landmarks and the parts that scenes name."""
 
 from signage.pictograms.kit import (
     biohazard,
@@ -21,7 +18,7 @@ from signage.pictograms.kit import (
     spills,
     waste_bags,
 )
-from signage.pictograms.kit.registry import Part, part, part_named, part_names
+from signage.pictograms.kit.registry import Part, part, parts_of
 
 PART_MODULES = (
     biohazard,
@@ -41,6 +38,18 @@ PART_MODULES = (
     spills,
     waste_bags,
 )
-"""The modules whose drawings register themselves."""
+"""The modules whose drawings are parts."""
+
+_PARTS = parts_of(PART_MODULES)
 
 __all__ = ["PART_MODULES", "Part", "part", "part_named", "part_names"]
+
+
+def part_named(name: str) -> Part | None:
+    """The part of a name, or None."""
+    return _PARTS.get(name)
+
+
+def part_names() -> tuple[str, ...]:
+    """The names of all parts in alphabetical order."""
+    return tuple(_PARTS)

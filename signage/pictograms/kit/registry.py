@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import inspect
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
+from types import MappingProxyType, ModuleType
 from typing import Annotated, Any, TypeVar, get_type_hints
 
 from pydantic import AfterValidator, BaseModel, ConfigDict, create_model
@@ -15,14 +17,35 @@ from signage.pictograms.kit.nodes import Node
 Drawing = TypeVar("Drawing", bound=Callable[..., Node])
 
 
-@dataclass(frozen=True, slots=True)
+_ARGUMENTS = ConfigDict(extra="forbid", allow_inf_nan=False)
+_MARK = "part"
+"""The attribute by which a drawing function says that it is a part."""
+
+
+@dataclass(frozen=True)
 class Part:
-    """A drawing that scenes use by name; ``arguments`` is the schema of its keyword arguments."""
+    """A drawing that scenes use by name."""
 
     name: str
     draw: Callable[..., Node]
-    arguments: type[BaseModel]
-    summary: str
+
+    @cached_property
+    def arguments(self) -> type[BaseModel]:
+        """The schema of the keyword arguments; made when a scene first names the part."""
+        hints = get_type_hints(self.draw, include_extras=True)
+        fields: dict[str, Any] = {
+            parameter.name: (
+                _within_bounds(hints[parameter.name]),
+                ... if parameter.default is inspect.Parameter.empty else parameter.default,
+            )
+            for parameter in inspect.signature(self.draw).parameters.values()
+        }
+        return create_model(f"{self.name}-arguments", __config__=_ARGUMENTS, **fields)
+
+    @property
+    def summary(self) -> str:
+        """What it shows."""
+        return (inspect.getdoc(self.draw) or "").partition("\n")[0]
 
     @property
     def takes_style(self) -> bool:
@@ -30,46 +53,30 @@ class Part:
         return "style" in self.arguments.model_fields
 
 
-_PARTS: dict[str, Part] = {}
-_ARGUMENTS = ConfigDict(extra="forbid", allow_inf_nan=False)
-
-
 def part(name: str) -> Callable[[Drawing], Drawing]:
-    """Register a drawing function under the name that scenes use.
+    """Make a drawing function a part under the name that scenes use.
 
-    The function takes keyword arguments with types that pydantic checks, and defaults for all of
-    them. Raises ValueError if the name is taken.
+    The function takes keyword arguments with types that pydantic checks, and defaults for all of them.
     """
 
-    def register(draw: Drawing) -> Drawing:
-        if name in _PARTS:
-            raise ValueError(f"two parts are named {name!r}")
-        hints = get_type_hints(draw, include_extras=True)
-        fields: dict[str, Any] = {
-            parameter.name: (
-                _within_bounds(hints[parameter.name]),
-                ... if parameter.default is inspect.Parameter.empty else parameter.default,
-            )
-            for parameter in inspect.signature(draw).parameters.values()
-        }
-        arguments = create_model(f"{name}-arguments", __config__=_ARGUMENTS, **fields)
-        summary = (inspect.getdoc(draw) or "").partition("\n")[0]
-        _PARTS[name] = Part(name, draw, arguments, summary)
+    def mark(draw: Drawing) -> Drawing:
+        draw.__dict__[_MARK] = Part(name, draw)
         return draw
 
-    return register
+    return mark
+
+
+def parts_of(modules: Iterable[ModuleType]) -> Mapping[str, Part]:
+    """The parts of modules by name, in alphabetical order. Raises ValueError where two share a name."""
+    found: dict[str, Part] = {}
+    for module in modules:
+        for drawing in vars(module).values():
+            each = getattr(drawing, _MARK, None)
+            if isinstance(each, Part) and found.setdefault(each.name, each) is not each:
+                raise ValueError(f"two parts are named {each.name!r}")
+    return MappingProxyType(dict(sorted(found.items())))
 
 
 def _within_bounds(hint: Any) -> Any:
     """The type of an argument with the bounds that hold for every part."""
     return Annotated[hint, AfterValidator(countable if hint is int else bounded)]
-
-
-def part_named(name: str) -> Part | None:
-    """The part of a name, or None."""
-    return _PARTS.get(name)
-
-
-def part_names() -> tuple[str, ...]:
-    """The names of all parts in alphabetical order."""
-    return tuple(sorted(_PARTS))

@@ -1,8 +1,11 @@
+from types import ModuleType
+
 import pytest
 from pydantic import ValidationError
 
-from signage.pictograms.kit import part, part_named, part_names
+from signage.pictograms.kit import PART_MODULES, part, part_named, part_names
 from signage.pictograms.kit.nodes import Blob, flatten, group
+from signage.pictograms.kit.registry import parts_of
 
 PARTS = [part_named(name) for name in part_names()]
 
@@ -35,12 +38,15 @@ def test_arguments_are_checked_by_name_and_type():
 
 
 def test_two_parts_cannot_share_a_name():
-    with pytest.raises(ValueError, match="two parts are named 'hand-open'"):
+    @part("hand-open")
+    def another() -> Blob:
+        """Another hand."""
+        return Blob("ink", ())
 
-        @part("hand-open")
-        def another() -> Blob:
-            """Another hand."""
-            return Blob("ink", ())
+    module = ModuleType("more_hands")
+    module.another = another
+    with pytest.raises(ValueError, match="two parts are named 'hand-open'"):
+        parts_of((*PART_MODULES, module))
 
 
 def test_an_unknown_part_is_none():
