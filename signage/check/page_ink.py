@@ -14,6 +14,7 @@ from itertools import pairwise
 from signage.check.rule import SheetSubject
 from signage.drawing.marks import Fill, FormMark, Group, Mark, Page, PathMark, TextMark
 from signage.drawing.roles import GroupRole
+from signage.ground.box_index import BoxIndex
 from signage.ground.geometry import IDENTITY, Affine, Box, Path, path_box, rectangle, transform_path
 from signage.text.ink import ink_box
 
@@ -49,8 +50,24 @@ class ShapeInk:
         return _outlines(self.path)
 
 
-PageInk = tuple[tuple[TextInk, ...], tuple[ShapeInk, ...]]
-"""The texts of a page, and the shapes that come near one of them."""
+@dataclass(frozen=True)
+class PageInk:
+    """The texts of a page, and the shapes that come near one of them."""
+
+    texts: tuple[TextInk, ...]
+    shapes: tuple[ShapeInk, ...]
+
+    @cached_property
+    def _index(self) -> BoxIndex:
+        return BoxIndex([shape.box for shape in self.shapes])
+
+    @cached_property
+    def _widest_stroke(self) -> float:
+        return max((shape.stroke_width for shape in self.shapes), default=0.0)
+
+    def shapes_near(self, line: Box) -> list[ShapeInk]:
+        """The shapes whose boxes, as thick as the widest stroke, come near a line, in painting order."""
+        return [self.shapes[i] for i in self._index.near(line, self._widest_stroke / 2)]
 
 
 def ink_of_pages(subject: SheetSubject) -> list[PageInk]:
@@ -71,9 +88,9 @@ def _ink_of(page: Page) -> PageInk:
             texts.append(TextInk(mark, tuple(_line_boxes(mark, transform)), order))
         else:
             painted.append((order, mark, transform, role))
-    words = [line for text in texts for line in text.lines]
+    words = BoxIndex([line for text in texts for line in text.lines])
     shapes = [shape for each in painted for shape in _shapes(*each, words)]
-    return tuple(texts), tuple(shapes)
+    return PageInk(tuple(texts), tuple(shapes))
 
 
 def _painted(
@@ -87,27 +104,25 @@ def _painted(
             outline = mark.clip or rectangle(mark.box or Box(0, 0, 0, 0))
             yield PathMark(outline, "#000000"), transform @ mark.transform, mark.role
         else:
-            yield from _painted(mark.marks, transform @ mark.transform, mark.role or role)
+            inner = transform if mark.transform is IDENTITY else transform @ mark.transform
+            yield from _painted(mark.marks, inner, mark.role or role)
 
 
 def _shapes(
-    order: int, mark: PathMark | FormMark, transform: Affine, role: str, words: Sequence[Box]
+    order: int, mark: PathMark | FormMark, transform: Affine, role: str, words: BoxIndex
 ) -> Iterator[ShapeInk]:
     """The paths of a mark whose boxes come near a line of text."""
     if isinstance(mark, FormMark):
         square = Box(0, 0, mark.form.size, mark.form.size)
-        if _is_near((transform @ mark.transform).box(square), words, 0):
+        inner = transform @ mark.transform
+        if words.near(inner.box(square)):
             for path in mark.form.marks:
-                yield from _shapes(order, path, transform @ mark.transform, role, words)
+                yield from _shapes(order, path, inner, role, words)
         return
     width = mark.width * transform.scale if mark.stroke else 0.0
     box = transform.box(path_box(mark.path))
-    if _is_near(box, words, width / 2):
+    if words.near(box, width / 2):
         yield ShapeInk(transform_path(mark.path, transform), box, mark.fill, width, role, order)
-
-
-def _is_near(box: Box, words: Sequence[Box], reach: float) -> bool:
-    return any(min(box.overlap(word)) >= -reach for word in words)
 
 
 def _line_boxes(mark: TextMark, transform: Affine) -> Iterator[Box]:

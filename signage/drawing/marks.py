@@ -222,7 +222,8 @@ def walk(marks: tuple[Mark, ...], transform: Affine = IDENTITY) -> Iterator[tupl
     for mark in marks:
         yield mark, transform
         if isinstance(mark, Group):
-            yield from walk(mark.marks, transform @ mark.transform)
+            inner = transform if mark.transform is IDENTITY else transform @ mark.transform
+            yield from walk(mark.marks, inner)
 
 
 def groups_of(page: Page, role: GroupRole) -> list[tuple[Group, Box]]:

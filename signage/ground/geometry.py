@@ -5,6 +5,8 @@ from __future__ import annotations
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import chain
+from typing import Any
 
 Segment = tuple[str | float, ...]
 """``("M", x, y)``, ``("L", x, y)``, ``("C", x1, y1, x2, y2, x, y)`` or ``("Z",)``."""
@@ -84,9 +86,13 @@ class Affine:
 
     def box(self, box: Box) -> Box:
         """The smallest upright box round the image of a box."""
-        corners = [self.point(x, y) for x in (box.x, box.right) for y in (box.y, box.bottom)]
-        xs, ys = [x for x, _ in corners], [y for _, y in corners]
-        return Box(min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys))
+        ax, cy, bx, dy = self.a * box.x, self.c * box.y, self.b * box.x, self.d * box.y
+        right, bottom = box.x + box.width, box.y + box.height
+        ar, cb, br, db = self.a * right, self.c * bottom, self.b * right, self.d * bottom
+        xs = (ax + cy + self.e, ax + cb + self.e, ar + cy + self.e, ar + cb + self.e)
+        ys = (bx + dy + self.f, bx + db + self.f, br + dy + self.f, br + db + self.f)
+        x, y = min(xs), min(ys)
+        return Box(x, y, max(xs) - x, max(ys) - y)
 
     @property
     def scale(self) -> float:
@@ -126,25 +132,28 @@ def mirroring(x: float) -> Affine:
 
 def transform_path(path: Path, affine: Affine) -> Path:
     """The path under an affine map."""
+    a, b, c, d, e, f = map(float, (affine.a, affine.b, affine.c, affine.d, affine.e, affine.f))
     moved: list[Segment] = []
+    segment: Any
     for segment in path:
-        numbers = [float(value) for value in segment[1:]]
-        points: list[str | float] = [segment[0]]
-        for i in range(0, len(numbers), 2):
-            points.extend(affine.point(numbers[i], numbers[i + 1]))
-        moved.append(tuple(points))
+        if len(segment) == 3:
+            kind, x, y = segment
+            moved.append((kind, a * x + c * y + e, b * x + d * y + f))
+        elif len(segment) == 7:
+            kind, x, y, x2, y2, x3, y3 = segment
+            first = (a * x + c * y + e, b * x + d * y + f, a * x2 + c * y2 + e, b * x2 + d * y2 + f)
+            moved.append((kind, *first, a * x3 + c * y3 + e, b * x3 + d * y3 + f))
+        else:
+            moved.append(segment)
     return tuple(moved)
 
 
 def path_box(path: Path) -> Box:
     """The box round all points of a path, handles included."""
-    xs: list[float] = []
-    ys: list[float] = []
-    for segment in path:
-        numbers = [float(value) for value in segment[1:]]
-        xs.extend(numbers[0::2])
-        ys.extend(numbers[1::2])
-    return Box(min(xs), min(ys), max(xs) - min(xs), max(ys) - min(ys))
+    values: list[float] = list(map(float, chain.from_iterable([segment[1:] for segment in path])))
+    xs, ys = values[0::2], values[1::2]
+    x, y = min(xs), min(ys)
+    return Box(x, y, max(xs) - x, max(ys) - y)
 
 
 def polygon(points: Iterable[tuple[float, float]], closed: bool = True) -> Path:

@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
-from signage.drawing.marks import Mark, PathMark, TextMark, walk
+from signage.drawing.marks import PathMark, TextMark, walk
 from signage.ground.colour import contrast_ratio
-from signage.ground.geometry import Affine, Box, path_box
+from signage.ground.geometry import Box, path_box
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
 
@@ -25,12 +25,15 @@ LOW_CONTRAST = Rule(
 
 _WANTED = 4.5
 
+_Ground = tuple[float, float, float, float, str]
+"""Left, top, right and bottom of a fill on the page, and its colour."""
+
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text on a ground that is too like it."""
     seen: set[tuple[str, str, str]] = set()
     for page in subject.sheet.pages:
-        grounds: list[tuple[Box, str]] = []
+        grounds: list[_Ground] = []
         for mark, transform in walk(page.marks):
             if isinstance(mark, TextMark):
                 ground = _ground_under(transform.box(mark.box), grounds)
@@ -43,19 +46,18 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                         f"{part_name(mark.role)} '{mark.text}' has {ratio:.1f} to 1 "
                         f"on {ground}; 4.5 is wanted",
                     )
-            else:
-                grounds += _painted(mark, transform)
+            elif isinstance(mark, PathMark) and isinstance(mark.fill, str):
+                box = transform.box(path_box(mark.path))
+                grounds.append((box.x, box.y, box.right, box.bottom, mark.fill))
 
 
-def _painted(mark: Mark, transform: Affine) -> list[tuple[Box, str]]:
-    if isinstance(mark, PathMark) and isinstance(mark.fill, str):
-        return [(transform.box(path_box(mark.path)), mark.fill)]
-    return []
-
-
-def _ground_under(box: Box, grounds: list[tuple[Box, str]]) -> str:
-    middle = Box(box.x + box.width / 2, box.y + box.height / 2, 0.0, 0.0)
-    return next((colour for bounds, colour in reversed(grounds) if bounds.contains(middle)), "#FFFFFF")
+def _ground_under(box: Box, grounds: list[_Ground]) -> str:
+    """The colour that was painted last under the middle of a box."""
+    x, y = box.x + box.width / 2, box.y + box.height / 2
+    for left, top, right, bottom, colour in reversed(grounds):
+        if left <= x <= right and top <= y <= bottom:
+            return colour
+    return "#FFFFFF"
 
 
 RULE = SheetRule(LOW_CONTRAST, find)

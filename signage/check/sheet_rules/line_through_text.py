@@ -27,9 +27,11 @@ _TOLERANCE_MM = 0.15
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text that something crosses and nothing covers."""
-    for number, (texts, shapes) in enumerate(ink_of_pages(subject), start=1):
-        for text in texts:
-            role = next((role for line in text.lines for role in _crossing(text, line, shapes)), None)
+    for number, page in enumerate(ink_of_pages(subject), start=1):
+        for text in page.texts:
+            role = next(
+                (role for line in text.lines for role in _crossing(text, line, page.shapes_near(line))), None
+            )
             if role is not None:
                 what = f"an edge or line of '{role}'" if role else "an edge or line"
                 yield subject.problem(

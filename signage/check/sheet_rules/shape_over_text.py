@@ -26,18 +26,16 @@ _TOLERANCE_MM = 0.15
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """One problem for each text that something covers."""
-    for number, (texts, shapes) in enumerate(ink_of_pages(subject), start=1):
-        for text in texts:
-            over = next(
-                (
-                    shape
-                    for shape in shapes
-                    if shape.order > text.order
-                    and any(covers(shape, line, _TOLERANCE_MM) for line in text.lines)
-                ),
-                None,
-            )
-            if over is not None:
+    for number, page in enumerate(ink_of_pages(subject), start=1):
+        for text in page.texts:
+            covering = [
+                shape
+                for line in text.lines
+                for shape in page.shapes_near(line)
+                if shape.order > text.order and covers(shape, line, _TOLERANCE_MM)
+            ]
+            if covering:
+                over = min(covering, key=lambda shape: shape.order)
                 yield subject.problem(
                     SHAPE_OVER_TEXT,
                     f"{part_name(text.mark.role)} '{text.mark.text}' on page {number} lies under a shape"
