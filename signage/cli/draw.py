@@ -20,19 +20,14 @@ from signage.cli.application import (
     typer_application,
 )
 from signage.cli.report import progress_bar
+from signage.cli.sheet_help import SheetCommand
 
 
-@typer_application.command()
+@typer_application.command(cls=SheetCommand)
 def draw(
     protocol: Annotated[list[str] | None, typer.Option(help="Only this protocol (id or code).")] = None,
     locale: Annotated[list[str] | None, typer.Option(help="Only this locale, such as ar.")] = None,
-    sheet: Annotated[
-        list[str] | None,
-        typer.Option(
-            help="Only this kind: poster, step-cards or pocket-checklist; made only when asked for: "
-            "pictures (all pictures to choose from), picture-trial (a comprehension form)."
-        ),
-    ] = None,
+    sheet: Annotated[list[str] | None, typer.Option(help="Only this kind of sheet.")] = None,
     paper: Annotated[
         list[str] | None, typer.Option(help="A1 to A4, Letter or Tabloid, with -landscape; A6 for cards.")
     ] = None,

@@ -23,6 +23,7 @@ _COMMANDS = (
     "pages",
     "rehearse",
     "serve",
+    "sheets",
     "start",
     "words",
 )

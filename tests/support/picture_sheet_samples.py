@@ -4,6 +4,7 @@ import demo
 
 from signage.check.rule import SheetSubject
 from signage.drawing.marks import groups_of, texts_of
+from signage.drawing.roles import GroupRole
 from signage.produce.requests import SheetRequest
 
 ISOLATES = dict.fromkeys(map(ord, "\u2066\u2067\u2068\u2069"))
@@ -23,7 +24,7 @@ def words_of(page, *roles):
     ]
 
 
-def names_on(page, role="picture"):
+def names_on(page, role=GroupRole.PICTURE):
     return [group.name for group, _ in groups_of(page, role)]
 
 

@@ -99,7 +99,7 @@ def test_owners_and_the_first_review_stand_in_the_foot():
 
 def test_a_protocol_narrows_the_sheet_down():
     sheet = picture_sheet("pictures")
-    shown = [name for page in sheet.pages for name in names_on(page, "scene")]
+    shown = [name for page in sheet.pages for name in names_on(page, GroupRole.SCENE)]
     used = {step.picture for step in demo.project().library.protocols["layered-protection"].steps}
     assert shown == sorted(used)
     assert "Layered protection" in words_of(sheet.pages[0], "title")
