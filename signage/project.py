@@ -6,11 +6,13 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from signage.compose.context import SheetContext
 from signage.compose.pictures.context import PictureContext
 from signage.compose.poster.words import LAYER_SIGNS
+from signage.compose.sheet_kind import SheetKind
+from signage.compose.sheet_kinds import SheetKinds, read_sheet_kinds
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
@@ -30,10 +32,6 @@ from signage.rehearse.variations.study import Study, study_protocol
 from signage.text.font_set import FontSet, open_font_set
 from signage.words.fixed.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
-
-if TYPE_CHECKING:
-    from signage.compose.sheet_kind import SheetKind
-    from signage.compose.sheet_kinds import SheetKinds
 
 
 @dataclass(frozen=True)
@@ -88,9 +86,7 @@ class Project:
 
     @cached_property
     def kinds(self) -> SheetKinds:
-        """The kinds of sheet that it is printed as; read when first asked for, since composers are."""
-        from signage.compose.sheet_kinds import read_sheet_kinds  # noqa: PLC0415 - composers are slow to load
-
+        """The kinds of sheet that it is printed as."""
         return read_sheet_kinds().with_kinds(self.own_kinds)
 
     @cached_property

@@ -58,7 +58,7 @@ class SheetKinds:
 
 
 def read_sheet_kinds() -> SheetKinds:
-    """The kinds that ship with the programme; loads their composers."""
+    """The kinds that ship with the programme."""
     found: list[SheetKind[Any]] = []
     for module in pkgutil.walk_packages(compose.__path__, f"{compose.__name__}."):
         if (

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
-from signage.compose.context import SheetContext
-from signage.compose.hand_technique.poster import compose_hand_poster
+from typing import TYPE_CHECKING
+
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.sheet_kind import CodeTarget, Offer, Owed, Per, RulePlace, SheetKind, SheetOrder
 from signage.compose.shown_fields import Duty, Shown, all_fields
-from signage.drawing.marks import Sheet
+
+if TYPE_CHECKING:
+    from signage.compose.context import SheetContext
+    from signage.drawing.marks import Sheet
 
 
 def _compose(order: SheetOrder[SheetContext]) -> Sheet:
+    from signage.compose.hand_technique.poster import compose_hand_poster  # noqa: PLC0415 - help reads kinds without their composers
+
     phase = next(phase for phase in order.context.protocol.phases if phase.id == order.part)
     return compose_hand_poster(order.context, phase, order.paper)
 

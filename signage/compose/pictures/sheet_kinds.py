@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.papers import CUT_PAPERS, CUT_PAPERS_WORDS
-from signage.compose.pictures.context import PictureContext
-from signage.compose.pictures.sheet import compose_picture_sheet
-from signage.compose.pictures.trial_form import compose_trial
 from signage.compose.sheet_kind import ControlText, Owed, Per, SheetKind, SheetOrder
-from signage.drawing.marks import Sheet
 from signage.model.picture_trial import empty_table, trial_forms
+
+if TYPE_CHECKING:
+    from signage.compose.pictures.context import PictureContext
+    from signage.drawing.marks import Sheet
 
 _PAPERS = PaperChoice(
     names=CUT_PAPERS, made_on=f"made on {CUT_PAPERS_WORDS}", usual=CUT_PAPERS[0], is_of_library=False
@@ -20,10 +22,14 @@ _CONTROL = frozenset(ControlText) - {ControlText.PROTOCOL}
 
 
 def _compose_pictures(order: SheetOrder[PictureContext]) -> Sheet:
+    from signage.compose.pictures.sheet import compose_picture_sheet  # noqa: PLC0415 - help reads kinds without their composers
+
     return compose_picture_sheet(order.context, order.paper)
 
 
 def _compose_trial(order: SheetOrder[PictureContext]) -> Sheet:
+    from signage.compose.pictures.trial_form import compose_trial  # noqa: PLC0415 - help reads kinds without their composers
+
     return compose_trial(order.context, order.paper, order.seed)
 
 

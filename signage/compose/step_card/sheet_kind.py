@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from signage.compose.context import SheetContext
+from typing import TYPE_CHECKING
+
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.papers import CUT_PAPERS, CUT_PAPERS_WORDS
 from signage.compose.sheet_kind import (
@@ -16,14 +17,18 @@ from signage.compose.sheet_kind import (
     SheetOrder,
 )
 from signage.compose.shown_fields import Duty, Shown, all_fields
-from signage.compose.step_card.card import compose_step_cards
-from signage.drawing.marks import Sheet
+
+if TYPE_CHECKING:
+    from signage.compose.context import SheetContext
+    from signage.drawing.marks import Sheet
 
 _LARGEST = 105.0, 148.0
 """Width and height of a card in millimetres: A6, also on papers whose quarter is larger."""
 
 
 def _compose(order: SheetOrder[SheetContext]) -> Sheet:
+    from signage.compose.step_card.card import compose_step_cards  # noqa: PLC0415 - help reads kinds without their composers
+
     width, height = _LARGEST
     return compose_step_cards(order.context, min(width, order.width), min(height, order.height))
 

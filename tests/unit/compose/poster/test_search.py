@@ -4,7 +4,7 @@ import demo
 import pytest
 
 from signage.compose.papers import paper_of
-from signage.compose.poster.sheet_kind import compose_poster
+from signage.compose.poster.poster import compose_poster
 from signage.drawing.marks import groups_of, texts_of
 from signage.drawing.roles import GroupRole
 

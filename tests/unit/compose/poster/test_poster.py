@@ -7,7 +7,7 @@ from sheet_edits import edited, found
 
 from signage.check.sheet_rules import line_through_text
 from signage.compose.papers import paper_of
-from signage.compose.poster.sheet_kind import compose_poster
+from signage.compose.poster.poster import compose_poster
 from signage.compose.refusal import TextTooLongError
 from signage.drawing.marks import Group, Structure, TextMark, groups_of, texts_of, walk
 from signage.drawing.roles import GroupRole

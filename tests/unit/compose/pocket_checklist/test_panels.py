@@ -15,7 +15,7 @@ from signage.check.sheet_rules import (
     text_overlap,
     type_floor,
 )
-from signage.compose.pocket_checklist.sheet_kind import compose_pocket
+from signage.compose.pocket_checklist.panels import compose_pocket
 from signage.drawing.marks import Group, PathMark, groups_of, texts_of, walk
 from signage.drawing.roles import GroupRole
 from signage.ground.geometry import path_box
