@@ -8,7 +8,7 @@ from typing import Any, TypeVar
 from signage.ground.place import Place
 from signage.load.validation import Entry, places_of
 from signage.load.yaml.nodes import Node, Table, child
-from signage.model.library import Located
+from signage.model.located import Located
 
 LocatedType = TypeVar("LocatedType", bound=Located)
 EntryType = TypeVar("EntryType", bound=Entry)

@@ -9,27 +9,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
-from types import MappingProxyType
-from typing import TYPE_CHECKING
 
-from signage.ground.place import NOWHERE, Place
-
-if TYPE_CHECKING:
-    from signage.model.waiver import Waiver
-
-
-@dataclass(frozen=True, kw_only=True)
-class Located:
-    """A value with the place of its start and of each of its fields."""
-
-    place: Place = field(default=NOWHERE, compare=False, repr=False)
-    places: Mapping[str, Place] = field(
-        default_factory=lambda: MappingProxyType({}), compare=False, repr=False, hash=False
-    )
-
-    def at(self, name: str) -> Place:
-        """The place of a field, or of the value itself where the field is absent."""
-        return self.places.get(name, self.place)
+from signage.model.located import Located
+from signage.model.waiver import Waiver
 
 
 class LocaleState(StrEnum):

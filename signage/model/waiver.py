@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from signage.model.library import Located
+from signage.model.located import Located
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -74,45 +74,48 @@ def rehearse(library: Library, protocol: Protocol, without: Collection[str] = ()
     second walk with its steps, and what it finds beyond the main walk is added. Never raises for any
     content, however wrong. ``without`` are codes of rules to switch off, for tests of the rules.
     """
-    setting = prepare(library, protocol)
-    trace: list[StepState] = []
-    findings, withheld = find(setting, schedule_of(protocol), without, trace)
-    return Rehearsal(protocol.id, findings, withheld, tuple(trace))
+    found = find(prepare(library, protocol), schedule_of(protocol), without, is_traced=True)
+    return Rehearsal(protocol.id, found.findings, found.withheld, found.trace)
+
+
+@dataclass(frozen=True)
+class Found:
+    """What all walks through an order of steps found, and the exposures of all of them.
+
+    ``withheld`` are findings that count again once faulty references are mended. ``trace`` is the state
+    after each step in the order, empty where it was not asked for.
+    """
+
+    findings: tuple[Finding, ...]
+    withheld: tuple[Finding, ...] = ()
+    exposures: frozenset[Exposure] = frozenset()
+    trace: tuple[StepState, ...] = ()
 
 
 def find(
-    setting: Setting,
-    schedule: Schedule,
-    without: Collection[str] = (),
-    trace: list[StepState] | None = None,
-    exposures: set[Exposure] | None = None,
-) -> tuple[tuple[Finding, ...], tuple[Finding, ...]]:
-    """The findings for an order of steps, and those withheld because references are faulty.
-
-    ``trace`` and ``exposures``, if given, receive the state after each step and the exposures of all walks.
-    """
+    setting: Setting, schedule: Schedule, without: Collection[str] = (), *, is_traced: bool = False
+) -> Found:
+    """Walks an order of steps once without, and once for each condition with, the steps that have it."""
     faults = setting_faults(setting)
     if faults:
-        return _setting_findings(setting, faults, without), ()
-    scene = walk_through(setting, schedule, without=without, trace=trace)
-    scenes, findings = [scene], scene.findings()
+        return Found(_setting_findings(setting, faults, without))
+    walk = walk_through(setting, schedule, without=without, is_traced=is_traced)
+    findings, exposures, trace = list(walk.findings), set(walk.exposures), walk.trace
     for condition in sorted({step.when for _phase, step in schedule} - {"always"}):
-        extra: list[StepState] | None = None if trace is None else []
-        other = walk_through(setting, schedule, without=without, conditions={condition}, trace=extra)
-        scenes.append(other)
+        other = walk_through(setting, schedule, without=without, conditions={condition}, is_traced=is_traced)
         known = {finding.identity for finding in findings}
-        findings += tuple(finding for finding in other.findings() if finding.identity not in known)
-        if trace is not None and extra is not None:
-            _merge(trace, extra, schedule)
-    if exposures is not None:
-        exposures.update(e for scene in scenes for person in scene.people.values() for e in person.exposures)
-    if any(finding.code == UNKNOWN_REFERENCE.code for finding in findings):
-        shown = sorted(
-            (finding for finding in findings if finding.code in _ALWAYS_SHOWN),
-            key=lambda finding: finding.code != UNKNOWN_REFERENCE.code,
-        )
-        return tuple(shown), tuple(f for f in findings if f.code not in _ALWAYS_SHOWN)
-    return findings, ()
+        findings += (finding for finding in other.findings if finding.identity not in known)
+        exposures |= other.exposures
+        states = {state.step: state for state in (*other.trace, *trace)}
+        trace = tuple(states[step.id] for _phase, step in schedule if step.id in states)
+    if not any(finding.code == UNKNOWN_REFERENCE.code for finding in findings):
+        return Found(tuple(findings), (), frozenset(exposures), trace)
+    shown = sorted(
+        (finding for finding in findings if finding.code in _ALWAYS_SHOWN),
+        key=lambda finding: finding.code != UNKNOWN_REFERENCE.code,
+    )
+    withheld = (finding for finding in findings if finding.code not in _ALWAYS_SHOWN)
+    return Found(tuple(shown), tuple(withheld), frozenset(exposures), trace)
 
 
 def _setting_findings(setting: Setting, faults: list[str], without: Collection[str]) -> tuple[Finding, ...]:
@@ -121,9 +124,3 @@ def _setting_findings(setting: Setting, faults: list[str], without: Collection[s
     if UNKNOWN_REFERENCE.code in without:
         return ()
     return tuple(Finding(UNKNOWN_REFERENCE, fault, protocol.id, place=protocol.place) for fault in faults)
-
-
-def _merge(trace: list[StepState], extra: list[StepState], schedule: Schedule) -> None:
-    """Puts the states of conditional steps where those steps stand in the protocol."""
-    known = {state.step: state for state in (*extra, *trace)}
-    trace[:] = [known[step.id] for _phase, step in schedule if step.id in known]

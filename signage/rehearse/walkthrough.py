@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Collection
+from dataclasses import dataclass
 
 from signage.model.library import Action
 from signage.rehearse.ending import look_at_the_end
+from signage.rehearse.finding import Finding
 from signage.rehearse.layout import look_at_ways
 from signage.rehearse.movements import Movement, plan
 from signage.rehearse.references import look_at_references
 from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
-from signage.rehearse.state.people import Person
+from signage.rehearse.state.people import Exposure, Person
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.setting import Schedule, Setting
 from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
@@ -20,19 +22,29 @@ from signage.rehearse.verbs.dressing import report_unknown_order
 from signage.rehearse.verbs.table import VERBS
 
 
+@dataclass(frozen=True)
+class Walk:
+    """What one walk found, whom it exposed, and, if traced, the state after each step that was done."""
+
+    findings: tuple[Finding, ...]
+    exposures: frozenset[Exposure]
+    trace: tuple[StepState, ...]
+
+
 def walk_through(
     setting: Setting,
     schedule: Schedule,
     *,
     without: Collection[str] = (),
     conditions: Collection[str] = (),
-    trace: list[StepState] | None = None,
-) -> Scene:
-    """Rehearses the steps in this order and returns the scene as it is at the end, with its findings.
+    is_traced: bool = False,
+) -> Walk:
+    """Rehearses the steps in this order.
 
     Steps whose ``when`` is neither ``always`` nor among ``conditions`` are left out. ``without`` are codes
-    of rules that are switched off. ``trace``, if given, receives the state after each step that is done.
+    of rules that are switched off.
     """
+    trace: list[StepState] = []
     scene = Scene(setting, without)
     skipped = look_at_references(scene, schedule)
     _look_at_the_kit(scene, schedule)
@@ -43,11 +55,12 @@ def walk_through(
         for movement in movements:
             last = scene.moment = movement.moment
             _do(scene, movement)
-        if trace is not None:
+        if is_traced:
             trace.append(freeze(scene, movements[0].moment.step.id))
     look_at_the_end(scene, last)
     look_at_ways(scene)
-    return scene
+    exposures = frozenset(each for person in scene.people.values() for each in person.exposures)
+    return Walk(scene.findings(), exposures, tuple(trace))
 
 
 def _do(scene: Scene, movement: Movement) -> None:

@@ -65,6 +65,16 @@ def test_every_room_has_a_level():
     assert rooms <= set(LEVEL)
 
 
+def test_every_room_names_its_level_first():
+    """A reader who opens a room learns where it stands."""
+    said = {
+        room.name: ast.get_docstring(ast.parse(file.read_text(encoding="utf-8"))) or ""
+        for room in PACKAGE.iterdir()
+        if (file := room / "__init__.py").is_file()
+    }
+    assert [room for room, text in said.items() if not text.startswith(f"Level {LEVEL[room]}: ")] == []
+
+
 def test_files_stay_readable_in_one_sitting():
     lengths = {path: len(path.read_text(encoding="utf-8").splitlines()) for path in PACKAGE.rglob("*.py")}
     assert {str(path.relative_to(PACKAGE)): count for path, count in lengths.items() if count > 400} == {}

@@ -11,7 +11,6 @@ from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import MARK_EXPOSURE, LocalPolicy
 from signage.rehearse.rehearsal import find
 from signage.rehearse.rules.contact import RESPIRATOR_OFF_IN_HAZARDOUS_AIR
-from signage.rehearse.state.people import Exposure
 from signage.rehearse.state.setting import Schedule, Setting, prepare, schedule_of
 
 _COUNTS = frozenset({Severity.S1, Severity.S2})
@@ -37,17 +36,17 @@ class LeaveOneOut:
 def leave_one_out(library: Library, protocol: Protocol, without: Collection[str] = ()) -> LeaveOneOut:
     """Rehearses the protocol once for each step, without that step."""
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    exposed: set[Exposure] = set()
-    known = {finding.identity for finding in find(setting, schedule, without, exposures=exposed)[0]}
-    bare = {(exposure.person, exposure.site) for exposure in exposed}
+    whole = find(setting, schedule, without)
+    known = {finding.identity for finding in whole.findings}
+    bare = {(exposure.person, exposure.site) for exposure in whole.exposures}
     criticality: dict[str, Severity | None] = {}
     exposing: set[str] = set()
     for index, (_phase, step) in enumerate(schedule):
         rest = schedule[:index] + schedule[index + 1 :]
-        exposed = set()
-        new = [f for f in find(setting, rest, without, exposures=exposed)[0] if f.identity not in known]
+        left = find(setting, rest, without)
+        new = [finding for finding in left.findings if finding.identity not in known]
         criticality[step.id] = worst(new)
-        reached = {(exposure.person, exposure.site) for exposure in exposed} - bare
+        reached = {(exposure.person, exposure.site) for exposure in left.exposures} - bare
         if reached or any(finding.code == RESPIRATOR_OFF_IN_HAZARDOUS_AIR.code for finding in new):
             exposing.add(step.id)
     steps = [step for _phase, step in schedule]
@@ -91,7 +90,7 @@ def free_swaps(
     """
     judged = (known or leave_one_out(library, protocol, without)).load_bearing
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    before = {finding.identity for finding in find(setting, schedule, without)[0]}
+    before = {finding.identity for finding in find(setting, schedule, without).findings}
     names = _names(schedule)
     return tuple(
         (names[index], names[index + 1])
@@ -125,7 +124,7 @@ def judge_order(
     """
     judged = (known or leave_one_out(library, protocol)).load_bearing
     setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    before = {finding.identity for finding in find(setting, schedule)[0]}
+    before = {finding.identity for finding in find(setting, schedule).findings}
     other = reordered(protocol, order)
     found = tuple(f for f in _new(setting, other, before, ()) if f.severity in _COUNTS)
     own, theirs = _earlier_steps(schedule), _earlier_steps(other)
@@ -162,7 +161,7 @@ def worst(findings: Sequence[Finding]) -> Severity | None:
 def _new(
     setting: Setting, schedule: Schedule, known: Collection[object], without: Collection[str]
 ) -> list[Finding]:
-    return [f for f in find(setting, schedule, without)[0] if f.identity not in known]
+    return [f for f in find(setting, schedule, without).findings if f.identity not in known]
 
 
 def _earlier_steps(schedule: Schedule) -> dict[str, frozenset[str]]:

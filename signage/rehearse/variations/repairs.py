@@ -46,11 +46,11 @@ def suggest_repairs(
     know which of them local policy wants; the author chooses, or does something else.
     """
     setting = prepare(library, protocol)
-    known = {each.identity for each in find(setting, schedule_of(protocol))[0]}
+    known = {each.identity for each in find(setting, schedule_of(protocol)).findings}
     search = _Search(library, protocol, setting, finding)
     cures: dict[int, list[Repair]] = {}
     for edit in islice(search.edits(), _MOST_TRIED):
-        left = find(prepare(library, edit.protocol), schedule_of(edit.protocol))[0]
+        left = find(prepare(library, edit.protocol), schedule_of(edit.protocol)).findings
         if _is_cured(left, finding, known):
             repair = Repair(finding, edit.kind, edit.description, edit.protocol)
             cures.setdefault(len(left), []).append(repair)
