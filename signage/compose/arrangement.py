@@ -10,6 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Phase, Protocol, Step
 from signage.model.walk import zones_of_steps
 
@@ -34,7 +35,7 @@ class NumberedStep:
     @property
     def is_hygiene(self) -> bool:
         """Whether hands are cleaned in this step."""
-        return self.step.action.verb == "hygiene"
+        return self.step.action.verb is ActionVerb.HYGIENE
 
 
 @dataclass(frozen=True)
@@ -65,12 +66,12 @@ def _kind(step: Step, is_last_of_protocol: bool) -> Kind:
     action = step.action
     if any(each.bin for each in step.actions):
         return Kind.BIG
-    if action.verb == "need":
+    if action.verb is ActionVerb.NEED:
         return Kind.GATE
-    if action.verb == "move":
+    if action.verb is ActionVerb.MOVE:
         return Kind.BIG if is_last_of_protocol else Kind.GATE
-    if action.verb in {"sit", "stand"} or (
-        action.verb == "hygiene" and action.agent == "rub" and not action.part
+    if action.verb in {ActionVerb.SIT, ActionVerb.STAND} or (
+        action.verb is ActionVerb.HYGIENE and action.agent == "rub" and not action.part
     ):
         return Kind.SMALL
     return Kind.BIG

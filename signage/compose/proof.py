@@ -12,6 +12,7 @@ from signage.compose.theme import style_of
 from signage.drawing.marks import Group, Mark, Page, PathMark, Sheet, Structure, TextMark, walk
 from signage.drawing.roles import GroupRole
 from signage.ground.geometry import Affine, Box, rectangle
+from signage.model.choices import PhaseTheme
 from signage.words.wording import Wording
 
 _INK = "#000000"
@@ -40,7 +41,7 @@ def as_proof(sheet: Sheet, context: LocaleContext, faulty: Faulty) -> Sheet:
 
 def _proof_page(page: Page, context: LocaleContext, faulty: Faulty, protocol: str) -> Page:
     marks = tuple(_without_code(mark) for mark in page.marks)
-    canvas = Canvas(page.width, page.height, context, style_of("plain"), 1.0, page.margin)
+    canvas = Canvas(page.width, page.height, context, style_of(PhaseTheme.PLAIN), 1.0, page.margin)
     has_ribbon = any(
         isinstance(mark, Group) and mark.role is GroupRole.RIBBON for mark, _ in walk(page.marks)
     )

@@ -23,6 +23,7 @@ from signage.drawing.themes import (
     Band,
     Theme,
 )
+from signage.model.choices import PhaseTheme
 from signage.pictograms.palette import MONO, Palette
 
 __all__ = [
@@ -96,9 +97,9 @@ def _palette(theme: Theme, tone: Tone) -> Palette:
     )
 
 
-def style_of(theme_name: str, tone: Tone = Tone.COLOUR) -> Style:
+def style_of(phase_theme: PhaseTheme, tone: Tone = Tone.COLOUR) -> Style:
     """The colours for a theme at a tone."""
-    theme = THEMES[theme_name]
+    theme = THEMES[phase_theme]
     is_colour = tone is Tone.COLOUR
     ink = INK if is_colour else BLACK
     palette = _palette(theme, tone)

@@ -247,17 +247,18 @@ def _read_tag(value: Any) -> str:
 
 
 def one_of(*words: str) -> Kind:
-    """A kind of text of which the given words only may stand there."""
+    """A kind of text of which the given words only may stand there; members of an enumeration stay so."""
 
     def read(value: Any) -> str:
         text = wanted_text(value, f"one of {', '.join(words)}")
-        if text not in words:
-            raise fault_error(
-                faults.UNKNOWN_WORD,
-                f"'{shorten(text)}' is not one of the words that may stand here.",
-                suggest(text, words, "They are"),
-            )
-        return text
+        for word in words:
+            if word == text:
+                return word
+        raise fault_error(
+            faults.UNKNOWN_WORD,
+            f"'{shorten(text)}' is not one of the words that may stand here.",
+            suggest(text, words, "They are"),
+        )
 
     choices = [*words, *(YES_NO[word] for word in words if word in YES_NO)]
     return Kind(read, "word", "one of the words", {"enum": choices}, words)

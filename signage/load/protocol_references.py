@@ -15,6 +15,7 @@ from signage.load.references import GARMENT, picture_problems
 from signage.load.step_grammar import HYGIENE_PARTS, action_problems, actions_of, steps_of
 from signage.load.suggestion import shorten, suggest
 from signage.load.yaml.nodes import Node, Table, Text, child, entries_of, items_of, text_of, texts_of
+from signage.model.choices import ActionVerb
 
 SKIN = "skin"
 """The hand layer beneath all gloves."""
@@ -71,7 +72,11 @@ def _step_problems(
 def _item_problems(action: Node, declared: Declared) -> Iterator[Problem]:
     """The garments and items of an action, and the parts and checks of its item."""
     verb, item = text_of(action, "do"), text_of(action, "item")
-    is_worn = verb is not None and verb.text not in {"inspect", "discard", "handover"}
+    is_worn = verb is not None and verb.text not in {
+        ActionVerb.INSPECT,
+        ActionVerb.DISCARD,
+        ActionVerb.HANDOVER,
+    }
     if is_worn:
         yield from judge(item, declared.kit, "a garment of kit.yaml", GARMENT)
     else:
@@ -79,11 +84,11 @@ def _item_problems(action: Node, declared: Declared) -> Iterator[Problem]:
     yield from judge(text_of(action, "together"), declared.kit, "a garment of kit.yaml", GARMENT)
     yield from _layer_problems(text_of(action, "layer"), declared)
     part, check = text_of(action, "part"), text_of(action, "check")
-    if verb is not None and verb.text == "hygiene" and part is not None:
+    if verb is not None and verb.text == ActionVerb.HYGIENE and part is not None:
         yield from _word_problems(part, HYGIENE_PARTS, "a movement of hand hygiene")
     if item is None or declared.kit is None or item.text not in declared.kit:
         return
-    if part is not None and verb is not None and verb.text in {"fasten", "unfasten"}:
+    if part is not None and verb is not None and verb.text in {ActionVerb.FASTEN, ActionVerb.UNFASTEN}:
         yield from _word_problems(part, declared.fasteners[item.text], f"a fastener of '{item.text}'")
     if check is not None:
         yield from _word_problems(check, declared.checks[item.text], f"a check of '{item.text}'")
@@ -119,7 +124,7 @@ def _place_problems(action: Node, protocol: Node, ward: WardNames, declared: Dec
     """The zones and fixtures of an action."""
     verb = text_of(action, "do")
     destination = text_of(action, "to")
-    if verb is not None and verb.text == "branch":
+    if verb is not None and verb.text == ActionVerb.BRANCH:
         names = {**step_names(protocol), **dict.fromkeys(declared.protocols, "protocol")}
         yield from judge(destination, names, "a step of this protocol or a protocol")
     else:

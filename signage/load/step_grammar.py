@@ -13,6 +13,7 @@ from signage.ground.problem import Problem, Reading, read_each
 from signage.load import faults
 from signage.load.suggestion import shorten, suggest
 from signage.load.yaml.nodes import Node, Sequence, Table, Text, child, items_of
+from signage.model.choices import ActionVerb
 
 STEP_KEYS = (
     "step", "text", "detail", "why", "caution", "picture", "when", "critical", "negation", "rationale", "do",
@@ -33,27 +34,27 @@ class VerbKeys:
 
 
 VERBS = {
-    "need": VerbKeys(("need",)),
-    "inspect": VerbKeys((), ("item",)),
-    "check": VerbKeys(("item", "check")),
-    "don": VerbKeys(("item",), ("fresh",)),
-    "fasten": VerbKeys(("item",), ("part",)),
-    "unfasten": VerbKeys(("item",), ("part",)),
-    "doff": VerbKeys(("item",), ("technique", "together", "bin")),
-    "discard": VerbKeys((), ("item", "bin")),
-    "hygiene": VerbKeys(("agent",), ("layer", "seconds", "part", "amount", "fixture")),
-    "touch": VerbKeys(("target",)),
-    "adjust": VerbKeys((), ("item", "target")),
-    "move": VerbKeys(("to",)),
-    "sit": VerbKeys(("chair",)),
-    "stand": VerbKeys(),
-    "disinfect": VerbKeys(("fixture",), ("seconds", "agent", "amount")),
-    "mat": VerbKeys((), ("seconds", "fixture")),
-    "wait": VerbKeys(("seconds",)),
-    "say": VerbKeys(),
-    "handover": VerbKeys(("item", "on")),
-    "replace": VerbKeys(("fixture",)),
-    "branch": VerbKeys(("to",)),
+    ActionVerb.NEED: VerbKeys(("need",)),
+    ActionVerb.INSPECT: VerbKeys((), ("item",)),
+    ActionVerb.CHECK: VerbKeys(("item", "check")),
+    ActionVerb.DON: VerbKeys(("item",), ("fresh",)),
+    ActionVerb.FASTEN: VerbKeys(("item",), ("part",)),
+    ActionVerb.UNFASTEN: VerbKeys(("item",), ("part",)),
+    ActionVerb.DOFF: VerbKeys(("item",), ("technique", "together", "bin")),
+    ActionVerb.DISCARD: VerbKeys((), ("item", "bin")),
+    ActionVerb.HYGIENE: VerbKeys(("agent",), ("layer", "seconds", "part", "amount", "fixture")),
+    ActionVerb.TOUCH: VerbKeys(("target",)),
+    ActionVerb.ADJUST: VerbKeys((), ("item", "target")),
+    ActionVerb.MOVE: VerbKeys(("to",)),
+    ActionVerb.SIT: VerbKeys(("chair",)),
+    ActionVerb.STAND: VerbKeys(),
+    ActionVerb.DISINFECT: VerbKeys(("fixture",), ("seconds", "agent", "amount")),
+    ActionVerb.MAT: VerbKeys((), ("seconds", "fixture")),
+    ActionVerb.WAIT: VerbKeys(("seconds",)),
+    ActionVerb.SAY: VerbKeys(),
+    ActionVerb.HANDOVER: VerbKeys(("item", "on")),
+    ActionVerb.REPLACE: VerbKeys(("fixture",)),
+    ActionVerb.BRANCH: VerbKeys(("to",)),
 }
 """The verbs of the step grammar with their keys; ``by`` and ``on`` go with every verb."""
 
@@ -119,7 +120,7 @@ def action_problems(action: Node) -> Iterator[Problem]:
     verb = child(action, "do")
     if not isinstance(action, Table) or not isinstance(verb, Text) or verb.text not in VERBS:
         return
-    keys = VERBS[verb.text]
+    keys = VERBS[ActionVerb(verb.text)]
     usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.possible)
     for key in action.values:
         if key in ACTION_KEYS and key not in usable:
@@ -135,7 +136,7 @@ def action_problems(action: Node) -> Iterator[Problem]:
             yield faults.MISFIT_KEY.problem(
                 f"The verb '{verb.text}' needs '{key}'.", verb.place, hint=where.format(key)
             )
-    if verb.text == "adjust" and not {"item", "target"} & set(action.values):
+    if verb.text == ActionVerb.ADJUST and not {"item", "target"} & set(action.values):
         yield faults.MISFIT_KEY.problem(
             "The verb 'adjust' needs 'item' or 'target'.", verb.place, hint="Add one of them."
         )

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
+from signage.model.choices import ActionVerb, PhaseTheme, ZoneClass
 from signage.model.located import Located
 from signage.model.waiver import Waiver
 
@@ -136,17 +137,21 @@ class Vocabulary:
 
 @dataclass(frozen=True, kw_only=True)
 class Zone(Located):
-    """A part of the ward. Class: clean, transition, contaminated. Floor: clean, transition, dirty."""
+    """A part of the ward. Floor: clean, transition or dirty."""
 
     id: str
     name: str
-    zone_class: str
+    zone_class: ZoneClass
     floor: str
     air: str = "ok"
     requires: tuple[str, ...] = ()
     no_skin: tuple[str, ...] = ()
     needs: tuple[str, ...] = ()
     observer_check: bool = False
+
+    def __post_init__(self) -> None:
+        """Refuse a class that is none: ValueError."""
+        object.__setattr__(self, "zone_class", ZoneClass(self.zone_class))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -234,7 +239,7 @@ class Action(Located):
     ``fresh``: what is put on comes straight out of a closed pack, so it may be put on over a dirty floor.
     """
 
-    verb: str
+    verb: ActionVerb
     by: str = "wearer"
     on: str | None = None
     item: str | None = None
@@ -253,6 +258,10 @@ class Action(Located):
     amount: str | None = None
     target: str | None = None
     fresh: bool = False
+
+    def __post_init__(self) -> None:
+        """Refuse a verb that is none: ValueError."""
+        object.__setattr__(self, "verb", ActionVerb(self.verb))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -281,20 +290,24 @@ class Step(Located):
 class Phase(Located):
     """A part of a protocol that is printed as one poster.
 
-    ``theme``: don, doff, hands or plain. ``layout``: steps or hand-technique. ``rule`` is the sentence
+    ``layout``: steps or hand-technique. ``rule`` is the sentence
     of the key box and ``rule_kind`` its word (stop or caution). ``notes`` are by zone. ``seconds`` is
     the time that the partial hand movements of a hand-technique phase share.
     """
 
     id: str
     title: str
-    theme: str
+    theme: PhaseTheme
     steps: tuple[Step, ...]
     layout: str = "steps"
     seconds: int | None = None
     rule: str | None = None
     rule_kind: str = "caution"
     notes: Mapping[str, str] = field(default_factory=dict, hash=False)
+
+    def __post_init__(self) -> None:
+        """Refuse a theme that is none: ValueError."""
+        object.__setattr__(self, "theme", PhaseTheme(self.theme))
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,5 +1,6 @@
 """Where each step of a protocol happens, read from its moves."""
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Protocol, Step
 
 
@@ -22,7 +23,7 @@ def zones_of_steps(protocol: Protocol, actor: str | None = None) -> dict[str, st
             person = step.action.on or reader.id
         before = zones[person]
         for action in step.actions:
-            if action.verb == "move" and action.to is not None:
+            if action.verb is ActionVerb.MOVE and action.to is not None:
                 zones[action.by] = action.to
         shown[step.id] = zones[person]
         if step is steps[-1] and leaves(step):
@@ -32,4 +33,4 @@ def zones_of_steps(protocol: Protocol, actor: str | None = None) -> dict[str, st
 
 def leaves(step: Step) -> bool:
     """Whether the step is a move to another zone."""
-    return any(action.verb == "move" for action in step.actions)
+    return any(action.verb is ActionVerb.MOVE for action in step.actions)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from signage.model.choices import ZoneClass
 from signage.model.library import Zone
 
 
@@ -18,7 +19,7 @@ class Pattern(StrEnum):
 
 def pattern_of(zone: Zone) -> Pattern:
     """Room: bricks. Dirty floor elsewhere: speckle. A floor between: bars. Clean: blank."""
-    if zone.zone_class == "contaminated":
+    if zone.zone_class is ZoneClass.CONTAMINATED:
         return Pattern.BRICKS
     if zone.floor == "dirty":
         return Pattern.SPECKLE

@@ -8,7 +8,8 @@ from markupsafe import Markup, escape
 
 from signage.drawing.marks import Dots
 from signage.drawing.svg_path import path_data
-from signage.drawing.themes import BAD, CARE, GOOD, INK, PAPER, THEMES, TONE
+from signage.drawing.themes import BAD, GOOD, INK, PAPER, THEMES, TONE
+from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Phase, Step
 from signage.pages import address
 from signage.pictograms.kit.nodes import CANVAS
@@ -24,7 +25,7 @@ class PictureKey:
     """A picture in the colours of a theme; mirrored where travel runs with a right-to-left page."""
 
     name: str
-    theme: str
+    theme: PhaseTheme
     is_mirrored: bool = False
 
     @property
@@ -43,7 +44,7 @@ class PagePictures:
 
     def key(self, step: Step, phase: Phase, is_right_to_left: bool) -> PictureKey:
         """The picture of a step as its sheet shows it: steps that clean hands have their own colour."""
-        theme = CARE.name if step.action.verb == "hygiene" else phase.theme
+        theme = PhaseTheme.HANDS if step.action.verb is ActionVerb.HYGIENE else phase.theme
         is_mirrored = is_right_to_left and self.picture_set.scene(step.picture).mirror == "with-layout"
         return PictureKey(step.picture, theme, is_mirrored)
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
 
+from signage.model.choices import PhaseTheme
 from signage.model.library import Library, Protocol
 from signage.pages import address
 from signage.pages.publication import PageContext
@@ -68,7 +69,7 @@ def protocol_page(
     address_of: Callable[[str], str],
     values: Mapping[str, Any],
     up: tuple[str, str] | None = None,
-    theme: str = "plain",
+    theme: PhaseTheme = PhaseTheme.PLAIN,
     title: str = "",
 ) -> Page:
     """A page of the protocol; ``address_of`` gives its address in each language. Goes up to the overview."""

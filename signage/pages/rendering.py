@@ -9,6 +9,7 @@ from typing import Any
 
 from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 
+from signage.model.choices import PhaseTheme
 from signage.pages import address
 from signage.pages.embedded_font import RARE_ON_PHONES, letter_style, own_letters
 from signage.pages.publication import Publication
@@ -39,7 +40,7 @@ class Page:
     values: Mapping[str, Any]
     languages: Mapping[str, str]
     up: tuple[str, str] | None = None
-    theme: str = "plain"
+    theme: PhaseTheme = PhaseTheme.PLAIN
     is_draft: bool = True
     control: Sequence[str] = ()
     root: str | None = None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from urllib.parse import urlsplit
 
+from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Phase, Protocol, Step
 from signage.pages import address
 from signage.pages.picture import PictureKey
@@ -34,7 +35,7 @@ class ContentsEntry:
     code: str
     title: str
     phases: str
-    theme: str
+    theme: PhaseTheme
     picture: PictureKey
 
 
@@ -64,7 +65,7 @@ def is_what_if(protocol: Protocol, phase: Phase) -> bool:
     """
     if phase.layout not in _IN_ORDER:
         return True
-    return any(action.verb == "branch" for step in protocol.steps for action in step.actions)
+    return any(action.verb is ActionVerb.BRANCH for step in protocol.steps for action in step.actions)
 
 
 def language_choices(publication: Publication) -> list[LanguageChoice]:
@@ -137,7 +138,7 @@ def _entry(publication: Publication, words: PageWords, protocol: Protocol) -> Co
 
 def _telling_step(phase: Phase) -> Step:
     """A step whose picture stands for the phase: the first that puts something on or takes it off."""
-    dressing = (step for step in phase.steps if step.action.verb in {"don", "doff"})
+    dressing = (step for step in phase.steps if step.action.verb in {ActionVerb.DON, ActionVerb.DOFF})
     return next(dressing, phase.steps[len(phase.steps) // 2])
 
 

@@ -8,6 +8,7 @@ from itertools import groupby
 
 from markupsafe import Markup
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Fixture, Phase, Step
 from signage.model.walk import zones_of_steps
 from signage.model.zone_pattern import pattern_of
@@ -82,7 +83,7 @@ class StepView:
     @property
     def is_hygiene(self) -> bool:
         """Whether hands are cleaned."""
-        return self.step.action.verb == "hygiene"
+        return self.step.action.verb is ActionVerb.HYGIENE
 
 
 @dataclass(frozen=True)
@@ -176,7 +177,7 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
 
 def _branch(context: PageContext, step: Step) -> tuple[str, str] | None:
     """The page of the protocol that the step leads to, if it has one."""
-    goals = {action.to for action in step.actions if action.verb == "branch"}
+    goals = {action.to for action in step.actions if action.verb is ActionVerb.BRANCH}
     goal = next((each for each in context.publication.protocols(context.tag) if each.id in goals), None)
     if goal is None:
         return None

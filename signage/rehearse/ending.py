@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from signage.ground.place import Place
+from signage.model.choices import PhaseTheme
 from signage.rehearse.rules.conduct import ENDS_ELSEWHERE, POLICY_VALUE_MISSING
 from signage.rehearse.rules.hands import ENDS_WITHOUT_HYGIENE, NO_HYGIENE_AFTER_REMOVAL
 from signage.rehearse.rules.layering import NEVER_REMOVED
@@ -41,7 +42,7 @@ def _hands_and_held(scene: Scene, person: Person) -> None:
 
 def _still_worn(scene: Scene, person: Person) -> None:
     """Rule LY-7, where the protocol takes kit off this person at all."""
-    has_removal = any(phase.theme == "doff" for phase in scene.setting.protocol.phases)
+    has_removal = any(phase.theme is PhaseTheme.DOFF for phase in scene.setting.protocol.phases)
     undresses = (has_removal and person.role == "wearer") or person.id in scene.undressed
     for worn in person.worn.values():
         report_moved_respirator(scene, person, worn)

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from math import ceil
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Action, Library, Protocol
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.rules.places import FIXTURE_ABSENT
@@ -98,10 +99,15 @@ def _implied_kinds(setting: Setting, action: Action, *, is_timed: bool) -> Itera
     if action.seconds is not None or (is_timed and action.part):
         yield "clock"
     is_by_oneself = action.on in (None, action.by)
-    if action.verb == "inspect" and is_by_oneself:
+    if action.verb is ActionVerb.INSPECT and is_by_oneself:
         yield "mirror"
     garment = setting.garments.get(action.item or "")
-    if action.verb == "unfasten" and is_by_oneself and garment is not None and HEAD & set(garment.covers):
+    if (
+        action.verb is ActionVerb.UNFASTEN
+        and is_by_oneself
+        and garment is not None
+        and HEAD & set(garment.covers)
+    ):
         yield "mirror"
 
 
@@ -110,7 +116,7 @@ def _kit(protocol: Protocol, setting: Setting, runs: int, spare_percent: int) ->
         action.item
         for step in protocol.steps
         for action in step.actions
-        if action.verb == "don" and action.item in setting.garments
+        if action.verb is ActionVerb.DON and action.item in setting.garments
     )
     for item, times in counts.items():
         if item is not None:
@@ -125,7 +131,7 @@ def _hygiene(protocol: Protocol, runs: int) -> Counter[str]:
     for phase in protocol.phases:
         agent_before = None
         for action in (action for step in phase.steps for action in step.actions):
-            is_hygiene = action.verb == "hygiene" and action.agent is not None
+            is_hygiene = action.verb is ActionVerb.HYGIENE and action.agent is not None
             agent = action.agent if is_hygiene else None
             if agent is not None and not (action.part and agent == agent_before):
                 counts[agent] += runs

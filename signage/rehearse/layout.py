@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Collection
 
+from signage.model.choices import ZoneClass
 from signage.model.library import Ward
 from signage.rehearse.rules.places import WAY_ROUND_REMOVAL
 from signage.rehearse.state.scene import Scene
@@ -19,7 +20,7 @@ def way_round(ward: Ward, start: str, avoiding: Collection[str]) -> tuple[str, .
     waiting = deque([start])
     while waiting:
         here = waiting.popleft()
-        if ward.zones[here].zone_class == "clean" and here != start:
+        if ward.zones[here].zone_class is ZoneClass.CLEAN and here != start:
             return _way(came_from, here)
         for end in sorted(door.end for door in ward.doors if door.start == here):
             if end in ward.zones and end not in came_from and end not in avoiding:

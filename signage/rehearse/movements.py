@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Action, Phase
 from signage.rehearse.state.people import Moment
 from signage.rehearse.state.setting import Schedule
@@ -46,7 +47,7 @@ def _is_same_hygiene(before: tuple[Phase, Action], phase: Phase, action: Action)
     earlier_phase, earlier = before
     return (
         phase is earlier_phase
-        and earlier.verb == action.verb == "hygiene"
+        and earlier.verb is action.verb is ActionVerb.HYGIENE
         and bool(earlier.part and action.part)
         and (earlier.by, earlier.on, earlier.agent, earlier.layer)
         == (action.by, action.on, action.agent, action.layer)
@@ -55,5 +56,5 @@ def _is_same_hygiene(before: tuple[Phase, Action], phase: Phase, action: Action)
 
 def _seconds(phase: Phase, action: Action) -> int | None:
     """The time of a movement; on a technique card it is that of the phase, which all its parts share."""
-    is_share = action.verb == "hygiene" and bool(action.part)
+    is_share = action.verb is ActionVerb.HYGIENE and bool(action.part)
     return phase.seconds if is_share and phase.seconds is not None else action.seconds

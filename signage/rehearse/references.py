@@ -5,37 +5,46 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Action
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
 from signage.rehearse.state.body import HANDS, SKIN
 from signage.rehearse.state.scene import Scene
 from signage.rehearse.state.setting import Schedule, Setting
 from signage.rehearse.techniques import TECHNIQUES
-from signage.rehearse.verbs.table import VERBS
 
 AGENTS = frozenset({"rub", "wash", "chlorine", "wipe"})
 
-_NEEDED: Mapping[str, tuple[str, ...]] = MappingProxyType(
+_NEEDED: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
     {
-        "need": ("need",),
-        "check": ("item", "check"),
-        "don": ("item",),
-        "doff": ("item",),
-        "fasten": ("item",),
-        "unfasten": ("item",),
-        "hygiene": ("agent",),
-        "touch": ("target",),
-        "move": ("to",),
-        "sit": ("chair",),
-        "disinfect": ("fixture",),
-        "handover": ("item", "on"),
-        "replace": ("fixture",),
-        "branch": ("to",),
+        ActionVerb.NEED: ("need",),
+        ActionVerb.CHECK: ("item", "check"),
+        ActionVerb.DON: ("item",),
+        ActionVerb.DOFF: ("item",),
+        ActionVerb.FASTEN: ("item",),
+        ActionVerb.UNFASTEN: ("item",),
+        ActionVerb.HYGIENE: ("agent",),
+        ActionVerb.TOUCH: ("target",),
+        ActionVerb.MOVE: ("to",),
+        ActionVerb.SIT: ("chair",),
+        ActionVerb.DISINFECT: ("fixture",),
+        ActionVerb.HANDOVER: ("item", "on"),
+        ActionVerb.REPLACE: ("fixture",),
+        ActionVerb.BRANCH: ("to",),
     }
 )
-_WEARING = frozenset({"check", "don", "doff", "fasten", "unfasten", "adjust"})
-_FIXTURE_KINDS: Mapping[str, tuple[str, ...]] = MappingProxyType(
-    {"hygiene": ("dispenser", "sink"), "mat": ("mat",)}
+_WEARING = frozenset(
+    {
+        ActionVerb.CHECK,
+        ActionVerb.DON,
+        ActionVerb.DOFF,
+        ActionVerb.FASTEN,
+        ActionVerb.UNFASTEN,
+        ActionVerb.ADJUST,
+    }
+)
+_FIXTURE_KINDS: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
+    {ActionVerb.HYGIENE: ("dispenser", "sink"), ActionVerb.MAT: ("mat",)}
 )
 
 Fault = tuple[str, str]
@@ -75,13 +84,10 @@ def look_at_references(scene: Scene, schedule: Schedule) -> frozenset[int]:
 
 def _action_faults(setting: Setting, action: Action) -> Iterator[Fault]:
     """Everything that one movement names and that is not there, or is of another kind."""
-    if action.verb not in VERBS:
-        yield "verb", f"'{action.verb}' is not a verb."
-        return
     for field in _NEEDED.get(action.verb, ()):
         if getattr(action, field) is None:
             yield "verb", f"The verb '{action.verb}' needs '{field}'."
-    if action.verb == "adjust" and action.item is None and action.target is None:
+    if action.verb is ActionVerb.ADJUST and action.item is None and action.target is None:
         yield "verb", "The verb 'adjust' needs 'item' or 'target'."
     yield from _people_and_words(setting, action)
     yield from _kit(setting, action)
@@ -119,9 +125,16 @@ def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
         yield "item", f"'{item}' is never worn; '{action.verb}' needs something that is."
     elif item is not None:
         garment = setting.garments[item]
-        if action.verb == "check" and action.check is not None and action.check not in garment.checks:
+        if (
+            action.verb is ActionVerb.CHECK
+            and action.check is not None
+            and action.check not in garment.checks
+        ):
             yield "check", f"'{action.check}' is not a check of '{item}'."
-        if action.verb in ("fasten", "unfasten") and action.part not in (None, *garment.fasteners):
+        if action.verb in (ActionVerb.FASTEN, ActionVerb.UNFASTEN) and action.part not in (
+            None,
+            *garment.fasteners,
+        ):
             yield "part", f"'{action.part}' is not a fastener of '{item}'."
     if action.together is not None and not _is_garment(setting, action.together):
         yield "together", f"'{action.together}' is not a garment of the kit."
@@ -143,16 +156,16 @@ def _places(setting: Setting, action: Action) -> Iterator[Fault]:
             yield field, f"'{name}' is not a fixture of the ward."
         elif kinds and fixture.kind not in kinds:
             yield field, f"'{name}' is a {fixture.kind}; wanted: {' or '.join(kinds)}."
-    if action.verb == "move" and action.to is not None and action.to not in setting.ward.zones:
+    if action.verb is ActionVerb.MOVE and action.to is not None and action.to not in setting.ward.zones:
         yield "to", f"'{action.to}' is not a zone of the ward."
-    if action.verb == "branch" and action.to is not None and action.to not in setting.branches:
+    if action.verb is ActionVerb.BRANCH and action.to is not None and action.to not in setting.branches:
         yield "to", f"'{action.to}' is neither a step of this protocol nor a protocol."
     yield from _target(setting, action)
 
 
 def _target(setting: Setting, action: Action) -> Iterator[Fault]:
     name = action.target
-    if action.verb not in ("touch", "adjust") or name is None:
+    if action.verb not in (ActionVerb.TOUCH, ActionVerb.ADJUST) or name is None:
         return
     if name not in setting.sites and name not in setting.ward.fixtures and not _is_garment(setting, name):
         yield "target", f"'{name}' is neither a part of the body, nor worn, nor a fixture of the ward."

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
+from signage.model.choices import ActionVerb, ZoneClass
 from signage.model.library import Action
 from signage.rehearse.ending import look_at_the_end
 from signage.rehearse.finding import Finding
@@ -80,7 +81,7 @@ def _acted_upon(scene: Scene, action: Action, by: Person) -> Person:
     """
     if action.on is not None:
         return scene.people[action.on]
-    if action.verb in ("touch", "adjust"):
+    if action.verb in (ActionVerb.TOUCH, ActionVerb.ADJUST):
         thing = action.item or action.target
         if thing in scene.setting.garments and thing not in by.worn:
             return next((person for person in scene.people.values() if thing in person.worn), by)
@@ -104,7 +105,7 @@ def _look_at_the_start(scene: Scene) -> None:
         worn = tuple(person.worn)
         for position, item in enumerate(worn):
             report_unknown_order(scene, person, item, worn[:position])
-        if scene.zone(person).zone_class == "contaminated":
+        if scene.zone(person).zone_class is ZoneClass.CONTAMINATED:
             scene.contaminated_zones.add(person.zone)
         take_on_the_room(scene, person)
         stand_on_the_floor(scene, person)

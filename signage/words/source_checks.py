@@ -7,6 +7,7 @@ from collections import defaultdict
 from collections.abc import Iterator, Sequence
 
 from signage.ground.language import language_of
+from signage.model.choices import ActionVerb
 from signage.model.library import Action, Library, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
@@ -17,7 +18,7 @@ _SENTENCE_END = re.compile(r"[.!?؟।。።](?:\s|$)")
 _FULL_STOPS = (".", "।", "。", "።")
 _WORD = re.compile(r"\w{4,}")
 _QUOTES = "\"'«»“”„‘’‹›「」"
-_SPOKEN = frozenset({"say", "need"})
+_SPOKEN = frozenset({ActionVerb.SAY, ActionVerb.NEED})
 """Verbs under which the model knows nothing of what is done, so that two steps cannot be told apart."""
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Library, Protocol, Step
 from signage.model.walk import zones_of_steps
 
@@ -44,7 +45,7 @@ def values_of_step(library: Library, protocol: Protocol, step: Step) -> StepValu
     items = _distinct(action.item for action in step.actions)
     ward = library.wards[protocol.ward]
     bins = [ward.fixtures[name] for name in _distinct(action.bin for action in step.actions)]
-    entered = next((action.to for action in step.actions if action.verb == "move"), None)
+    entered = next((action.to for action in step.actions if action.verb is ActionVerb.MOVE), None)
     zone = entered if entered is not None else zones_of_steps(protocol).get(step.id)
     return StepValues(
         seconds=seconds,

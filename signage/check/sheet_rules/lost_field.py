@@ -13,6 +13,7 @@ from signage.drawing.roles import GroupRole, TypeRole
 from signage.drawing.themes import PAPER
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
+from signage.model.choices import ActionVerb
 from signage.model.library import Phase, Step
 
 LOST_FIELD = Rule(
@@ -112,7 +113,7 @@ def _has_detail(subject: SheetSubject, step: Step, seen: _Seen, shown: _All) -> 
     words, protocol = subject.context.wording, subject.protocol_context.protocol
     texts = [words.step_text(protocol, step, field) for field in ("text", "detail")]
     headline, detail = (_plain(text or "") for text in texts)
-    return step.action.verb == "hygiene" and any(
+    return step.action.verb is ActionVerb.HYGIENE and any(
         headline in other.words and detail in other.words for other in _earlier(step, shown)
     )
 
@@ -146,7 +147,7 @@ def _has_time(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> b
         return True
     note = _plain(wording.fixed("every-rub", time=wording.seconds(seconds)))
     everywhere = _Seen(tuple(mark for page in subject.sheet.pages for mark in page.marks))
-    return step.action.verb == "hygiene" and note in everywhere.words
+    return step.action.verb is ActionVerb.HYGIENE and note in everywhere.words
 
 
 def _has_mark(_subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:

@@ -15,6 +15,7 @@ from signage.compose.typesetting import Room, fit, measure
 from signage.drawing.marks import FitStep, Structure
 from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
+from signage.model.choices import PhaseTheme
 
 MARGIN = 12.0
 BAND = 13.0
@@ -44,7 +45,7 @@ class PageCount:
 
 def picture_canvas(context: PictureContext, paper: Paper) -> Canvas:
     """An empty page with the draft ribbon on its four edges."""
-    style = style_of("plain", context.tone)
+    style = style_of(PhaseTheme.PLAIN, context.tone)
     canvas = Canvas(paper.width, paper.height, context, style, 0.85, MARGIN)
     draft_ribbon(canvas, context, 8.5)
     return canvas

@@ -25,6 +25,7 @@ from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Sheet, Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.model.choices import PhaseTheme
 from signage.pictograms.palette import MONO, Palette
 
 LARGE, SMALL = 25.0, 15.0
@@ -207,4 +208,4 @@ def _draw_pictures(canvas: Canvas, context: PictureContext, cell: _Cell, meaning
 def _colours(context: PictureContext, name: str) -> Palette:
     """The colours of the theme of a picture; a sheet for a copier shows them too."""
     tone = Tone.COLOUR if context.tone is Tone.MONO else context.tone
-    return style_of(context.picture_set.scene(name).theme, tone).palette
+    return style_of(PhaseTheme(context.picture_set.scene(name).theme), tone).palette

@@ -23,6 +23,7 @@ from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import line_width
 from signage.drawing.marks import Sheet, Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.model.choices import PhaseTheme
 from signage.model.picture_trial import trial_forms
 from signage.pictograms.palette import MONO, Palette
 
@@ -193,4 +194,4 @@ def _draw_lines(canvas: Canvas, question: str, x: float, y: float, width: float)
 def _colours(context: PictureContext, name: str) -> Palette:
     """A trial on a copier shows the pictures as the copier will."""
     theme = context.picture_set.scene(name).theme
-    return MONO if context.tone is Tone.MONO else style_of(theme, context.tone).palette
+    return MONO if context.tone is Tone.MONO else style_of(PhaseTheme(theme), context.tone).palette

@@ -23,6 +23,7 @@ from signage.compose.theme import Tone, style_of
 from signage.compose.typesetting import Face
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.model.choices import PhaseTheme
 from signage.model.picture_trial import FORMS, Category
 from signage.pictograms.palette import MONO
 
@@ -166,7 +167,7 @@ def _draw_row(canvas: Canvas, context: PictureContext, row: KeyRow, x: float, y:
         with canvas.group(structure=Structure.BODY):
             left = x + len(FORMS) * _NUMBER
             theme = context.picture_set.scene(row.name).theme
-            palette = MONO if context.tone is Tone.MONO else style_of(theme).palette
+            palette = MONO if context.tone is Tone.MONO else style_of(PhaseTheme(theme)).palette
             canvas.picture(row.name, left, y + 1, _PICTURE, None, palette)
             start = left + _PICTURE + 2
             _draw_meaning(canvas, context, row, start, y, x + width - start)

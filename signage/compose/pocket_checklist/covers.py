@@ -12,6 +12,7 @@ from signage.compose.theme import THEMES, Band, style_of
 from signage.compose.typesetting import Face, Room, fit, measure
 from signage.drawing.marks import Structure
 from signage.drawing.roles import TypeRole
+from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Phase, Step
 
 _MARGIN = 5.0
@@ -253,10 +254,18 @@ def _emblem(context: SheetContext, phase: Phase) -> Step:
     A phase that is not about kit or hands has the first step that is not either.
     """
     garments = context.library.garments
-    if phase.theme == "plain":
-        deeds = (s for s in phase.steps if s.action.verb not in {"need", "hygiene", "don", "move"})
+    if phase.theme is PhaseTheme.PLAIN:
+        deeds = (
+            s
+            for s in phase.steps
+            if s.action.verb not in {ActionVerb.NEED, ActionVerb.HYGIENE, ActionVerb.DON, ActionVerb.MOVE}
+        )
         return next(deeds, phase.steps[0])
-    dressing = [s for s in phase.steps if s.action.verb in {"don", "doff"} and s.action.item in garments]
+    dressing = [
+        s
+        for s in phase.steps
+        if s.action.verb in {ActionVerb.DON, ActionVerb.DOFF} and s.action.item in garments
+    ]
     if dressing:
         return max(dressing, key=lambda step: len(garments[step.action.item or ""].covers))
     return phase.steps[len(phase.steps) // 2]

@@ -25,6 +25,7 @@ from signage.compose.pocket_checklist.rules import HEAD, HEAD_AIR, fewest_rule_p
 from signage.compose.theme import style_of
 from signage.drawing.marks import Sheet, Structure
 from signage.drawing.roles import TypeRole
+from signage.model.choices import PhaseTheme
 
 _FOOT = 3.6
 """Room for the line that says which of several sheets it is."""
@@ -44,7 +45,7 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
     canvases: list[Canvas] = []
     for number, panels in enumerate(folds, start=1):
         fold = Fold(number, len(folds))
-        canvases.append(cover_panel(_canvas(context, "plain", width, height), context, fold))
+        canvases.append(cover_panel(_canvas(context, PhaseTheme.PLAIN, width, height), context, fold))
         inside = [_steps_panel(context, panel, width, height) for panel in panels]
         rules = rule_panels(context, room(len(folds)), inner, INNER_PANELS - len(inside))
         drawn = [draw(_canvas(context, theme, width, height)) for theme, draw in rules]
@@ -53,13 +54,13 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
         for canvas in inside:
             _foot(canvas, context, fold)
         canvases += inside
-        canvases.append(back_panel(_canvas(context, "plain", width, height), context, fold))
+        canvases.append(back_panel(_canvas(context, PhaseTheme.PLAIN, width, height), context, fold))
     protocol = context.protocol
     title = f"{protocol.code} {context.wording.content(f'{protocol.id}/title')}"
     return finished_sheet(context, "pocket-checklist", title, canvases, protocol=protocol)
 
 
-def _canvas(context: SheetContext, theme: str, width: float, height: float) -> Canvas:
+def _canvas(context: SheetContext, theme: PhaseTheme, width: float, height: float) -> Canvas:
     return Canvas(width, height, context, style_of(theme, context.tone), 1.0, MARGIN)
 
 
@@ -85,7 +86,7 @@ def _steps_panel(context: SheetContext, panel: PanelRows, width: float, height: 
 
 
 def _notes_panel(context: SheetContext, width: float, height: float) -> Canvas:
-    canvas = _canvas(context, "plain", width, height)
+    canvas = _canvas(context, PhaseTheme.PLAIN, width, height)
     y = panel_head(canvas, context, context.wording.fixed("notes")) + _NOTE_PITCH
     with canvas.artefact():
         while y <= height - MARGIN - _FOOT:

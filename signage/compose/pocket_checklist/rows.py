@@ -20,6 +20,7 @@ from signage.compose.word_stack import dashed_frame
 from signage.compose.zones import Pattern, draw_pattern, pattern_of
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.model.choices import ActionVerb
 from signage.model.library import Fixture, Phase, Step
 
 MARGIN = 5.0
@@ -31,7 +32,7 @@ _NAME_POINTS, _WIDEST_NAME = 9.0, 17.0
 _AIR = 1.5
 """Above and below the ink of a row together."""
 
-_TIMED = frozenset({"hygiene", "mat", "wait", "disinfect"})
+_TIMED = frozenset({ActionVerb.HYGIENE, ActionVerb.MAT, ActionVerb.WAIT, ActionVerb.DISINFECT})
 
 
 @dataclass(frozen=True)

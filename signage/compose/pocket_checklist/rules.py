@@ -19,6 +19,7 @@ from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.model.choices import PhaseTheme
 from signage.model.library import Phase
 
 HEAD = 9.0
@@ -53,7 +54,7 @@ class Block:
     draw: Callable[[Canvas, float], None]
 
 
-Panel = tuple[str, Callable[[Canvas], Canvas]]
+Panel = tuple[PhaseTheme, Callable[[Canvas], Canvas]]
 """The theme of a panel and what draws it."""
 
 
@@ -101,8 +102,8 @@ def rule_panels(context: SheetContext, room: float, width: float, most: int) -> 
     return [(_theme(context), _drawing(context, blocks)) for blocks in flowed]
 
 
-def _theme(context: SheetContext) -> str:
-    return "doff" if _of_kind(context, "stop") else "plain"
+def _theme(context: SheetContext) -> PhaseTheme:
+    return PhaseTheme.DOFF if _of_kind(context, "stop") else PhaseTheme.PLAIN
 
 
 def _drawing(context: SheetContext, blocks: Sequence[Block]) -> Callable[[Canvas], Canvas]:

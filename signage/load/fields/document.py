@@ -14,6 +14,7 @@ from signage.load.files.policy import (
 )
 from signage.load.placeholders import FILLED_BY
 from signage.load.step_grammar import HYGIENE_PARTS, VERBS
+from signage.model.choices import ActionVerb
 
 _HEAD = """\
 # The fields of the content files
@@ -99,8 +100,8 @@ def policy_values() -> Iterator[tuple[str, str]]:
 def verb_keys() -> Iterator[tuple[str, str, str]]:
     """Each verb with the keys that it needs and those that it may have."""
     for verb, keys in VERBS.items():
-        needed = "`item` or `target`" if verb == "adjust" else _code(keys.needed)
-        yield f"`{verb}`", needed, _code(() if verb == "adjust" else keys.possible)
+        needed = "`item` or `target`" if verb is ActionVerb.ADJUST else _code(keys.needed)
+        yield f"`{verb}`", needed, _code(() if verb is ActionVerb.ADJUST else keys.possible)
 
 
 def placeholder_sources() -> Iterator[tuple[str, str]]:

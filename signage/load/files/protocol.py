@@ -26,10 +26,10 @@ from signage.load.kinds import (
     number_between,
     one_of,
 )
-from signage.load.step_grammar import VERBS
 from signage.load.suggestion import shorten
 from signage.load.validation import NONE, Entry
 from signage.load.yaml.nodes import Node, child, items_of
+from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Action, Actor, Phase, Protocol, Source, Step
 
 
@@ -90,7 +90,7 @@ class SourceEntry(Entry):
 class ActionEntry(Entry):
     """One movement; which keys go with which verb is judged by the step grammar."""
 
-    verb: Annotated[str, one_of(*VERBS)] = Field(alias="do")
+    verb: Annotated[ActionVerb, one_of(*ActionVerb)] = Field(alias="do")
     """What is done; the table of verbs below says which other keys go with it."""
 
     by: Identifier | None = None
@@ -194,7 +194,7 @@ class PhaseEntry(Entry):
     title: Name
     """What its poster is called."""
 
-    theme: Annotated[str, one_of("don", "doff", "hands", "plain")]
+    theme: Annotated[PhaseTheme, one_of(*PhaseTheme)]
     """How its sheets look."""
 
     steps: Annotated[tuple[StepEntry, ...], NOT_EMPTY]

@@ -26,6 +26,7 @@ from signage.load.kinds import (
 )
 from signage.load.validation import NONE, Entry
 from signage.load.yaml.nodes import Node, child, items_of
+from signage.model.choices import ZoneClass
 from signage.model.library import Door, Fixture, Printer, Slot, Ward, Zone
 
 FIXTURE_KINDS = (
@@ -45,7 +46,7 @@ class ZoneEntry(Entry):
     name: Name
     """What sheets and pages call it."""
 
-    zone_class: Annotated[str, one_of("clean", "transition", "contaminated")] = Field(alias="class")
+    zone_class: Annotated[ZoneClass, one_of(*ZoneClass)] = Field(alias="class")
     """How clean the zone is held to be."""
 
     floor: Annotated[str, one_of("clean", "transition", "dirty")]

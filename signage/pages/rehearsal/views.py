@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from signage.ground.problem import Severity
+from signage.model.choices import ActionVerb
 from signage.model.library import Library, Protocol, Step
 from signage.pages.rehearsal.body_map import BodyMap, body_map
 from signage.rehearse.finding import Finding
@@ -100,7 +101,7 @@ def step_maps(
                     phase=phase.title if number == 1 else None,
                     headline=_headline(library, protocol, step),
                     condition=None if step.when == "always" else step.when.replace("-", " "),
-                    is_hygiene=step.action.verb == "hygiene",
+                    is_hygiene=step.action.verb is ActionVerb.HYGIENE,
                     done_by=_others_who_act(step, main),
                     marks=tuple(_marks(step, waived, numbers)),
                     without=study.steps.criticality.get(step.id),

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from signage.ground.place import Place
 from signage.ground.problem import Severity
 from signage.ground.rule import Rule
+from signage.model.choices import ZoneClass
 from signage.model.library import Action, Fixture, Zone
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import LocalPolicy
@@ -157,6 +158,6 @@ def _place(moment: Moment, field: str) -> Place:
 def _fixture_at_start(setting: Setting, fixture: Fixture) -> FixtureState:
     """Dirty seats, and seats and surfaces of a contaminated zone, are contaminated from the start."""
     zone = setting.ward.zones.get(fixture.zone)
-    in_contaminated = zone is not None and zone.zone_class == "contaminated"
+    in_contaminated = zone is not None and zone.zone_class is ZoneClass.CONTAMINATED
     is_dirty = fixture.designated == "dirty" or (in_contaminated and fixture.kind in _SEATS_AND_SURFACES)
     return FixtureState(fixture, Level.CONTAMINATED if is_dirty else Level.CLEAN, fixture.charged)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.model.choices import ZoneClass
 from signage.rehearse.state.body import HANDS
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Person
@@ -15,7 +16,7 @@ def take_on_the_room(scene: Scene, person: Person, only: str | None = None) -> N
     Straps that are declared to lie under another garment are spared while something is worn over them.
     ``only`` limits this to a garment that was just put on. Bare hands are contaminated as an outside is.
     """
-    if scene.zone(person).zone_class != "contaminated":
+    if scene.zone(person).zone_class is not ZoneClass.CONTAMINATED:
         return
     for worn in person.worn.values():
         if only is not None and worn.id != only:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Action, Fixture
 from signage.rehearse import local_policy
 from signage.rehearse.finding import Finding
@@ -14,16 +15,16 @@ from signage.rehearse.state.setting import Setting
 _NEED_HYGIENE = frozenset({"HH-1", "HH-6", "HH-8", "HH-9", "CT-3", "CT-4"})
 _NEED_KIT = frozenset({"LY-3", "EN-4"})
 _WORDS = {
-    "don": "put on",
-    "doff": "take off",
-    "fasten": "close",
-    "unfasten": "open",
-    "need": "meet the need",
-    "move": "go to zone",
-    "sit": "sit on",
-    "stand": "stand up",
-    "mat": "stand on",
-    "inspect": "inspect",
+    ActionVerb.DON: "put on",
+    ActionVerb.DOFF: "take off",
+    ActionVerb.FASTEN: "close",
+    ActionVerb.UNFASTEN: "open",
+    ActionVerb.NEED: "meet the need",
+    ActionVerb.MOVE: "go to zone",
+    ActionVerb.SIT: "sit on",
+    ActionVerb.STAND: "stand up",
+    ActionVerb.MAT: "stand on",
+    ActionVerb.INSPECT: "inspect",
 }
 _NEED_DISINFECTION = frozenset({"FX-2", "FX-3"})
 
@@ -34,16 +35,16 @@ def missing_movements(setting: Setting, finding: Finding, policy: LocalPolicy) -
     if finding.code in _NEED_HYGIENE:
         seconds = least_seconds(policy, "rub")
         for layer in hand_layers(setting):
-            yield Action(verb="hygiene", by=person, agent="rub", layer=layer, seconds=seconds)
+            yield Action(verb=ActionVerb.HYGIENE, by=person, agent="rub", layer=layer, seconds=seconds)
     elif finding.code in _NEED_KIT:
         for item in (finding.item, *finding.others):
             if item in setting.garments:
-                yield Action(verb="don", by=person, item=item)
+                yield Action(verb=ActionVerb.DON, by=person, item=item)
     elif finding.code in _NEED_DISINFECTION:
         fixture = setting.ward.fixtures.get(finding.item or "")
         if fixture is not None:
             seconds_needed = fixture.contact_seconds
-            yield Action(verb="disinfect", by=person, fixture=fixture.id, seconds=seconds_needed)
+            yield Action(verb=ActionVerb.DISINFECT, by=person, fixture=fixture.id, seconds=seconds_needed)
     else:
         yield from _about_an_item(setting, finding, person)
         yield from _about_a_place(setting, finding, person)
@@ -57,16 +58,16 @@ def _about_an_item(setting: Setting, finding: Finding, person: str) -> Iterator[
     if finding.code == "LY-7":
         for fixture in fixtures_in_order(setting):
             if garment.id in fixture.accepts:
-                yield Action(verb="doff", by=person, item=garment.id, bin=fixture.id)
+                yield Action(verb=ActionVerb.DOFF, by=person, item=garment.id, bin=fixture.id)
     elif finding.code in ("LY-4", "EN-3"):
-        verb = "unfasten" if finding.code == "LY-4" else "fasten"
+        verb = ActionVerb.UNFASTEN if finding.code == "LY-4" else ActionVerb.FASTEN
         for part in garment.fasteners:
             yield Action(verb=verb, by=person, item=garment.id, part=part)
     elif finding.code in ("EN-2", "RP-3"):
         for check in garment.checks:
-            yield Action(verb="check", by=person, item=garment.id, check=check)
+            yield Action(verb=ActionVerb.CHECK, by=person, item=garment.id, check=check)
     elif finding.code == "EN-1":
-        yield Action(verb="inspect", by=person, item=garment.id)
+        yield Action(verb=ActionVerb.INSPECT, by=person, item=garment.id)
 
 
 def _about_a_place(setting: Setting, finding: Finding, person: str) -> Iterator[Action]:
@@ -74,23 +75,25 @@ def _about_a_place(setting: Setting, finding: Finding, person: str) -> Iterator[
     if finding.code == "FX-5":
         for fixture in fixtures_in_order(setting):
             if fixture.kind == "chair":
-                yield Action(verb="sit", by=person, chair=fixture.id)
+                yield Action(verb=ActionVerb.SIT, by=person, chair=fixture.id)
     elif finding.code == "FX-6":
-        yield Action(verb="stand", by=person)
+        yield Action(verb=ActionVerb.STAND, by=person)
     elif finding.code == "FX-7":
-        yield Action(verb="replace", by=person, fixture=finding.item)
+        yield Action(verb=ActionVerb.REPLACE, by=person, fixture=finding.item)
     elif finding.code == "ZN-4":
         for fixture in fixtures_in_order(setting):
             if fixture.kind == "mat":
-                yield Action(verb="mat", by=person, fixture=fixture.id, seconds=fixture.contact_seconds)
+                yield Action(
+                    verb=ActionVerb.MAT, by=person, fixture=fixture.id, seconds=fixture.contact_seconds
+                )
     elif finding.code == "ST-3":
-        yield Action(verb="move", by=finding.item or person, to=setting.protocol.ends_in)
+        yield Action(verb=ActionVerb.MOVE, by=finding.item or person, to=setting.protocol.ends_in)
     elif finding.code == "EN-5":
-        yield Action(verb="need", by=person, need=finding.item)
+        yield Action(verb=ActionVerb.NEED, by=person, need=finding.item)
     elif finding.code == "EN-6":
         for actor in setting.protocol.people:
             if actor.role == "observer":
-                yield Action(verb="inspect", by=actor.id, on=person)
+                yield Action(verb=ActionVerb.INSPECT, by=actor.id, on=person)
 
 
 def fixtures_in_order(setting: Setting) -> list[Fixture]:

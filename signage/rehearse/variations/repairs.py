@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from itertools import islice
 
 from signage.ground.problem import Severity
+from signage.model.choices import ActionVerb
 from signage.model.library import Action, Library, Protocol, Step
 from signage.rehearse.finding import Finding, Identity
 from signage.rehearse.local_policy import LocalPolicy
@@ -105,21 +106,21 @@ class _Search:
         """Values that a field of this movement could have instead."""
         fixtures = fixtures_in_order(self.setting)
         garment = self.setting.garments.get(action.item or "")
-        if action.verb == "hygiene":
+        if action.verb is ActionVerb.HYGIENE:
             return {
                 "layer": hand_layers(self.setting),
                 "seconds": (least_seconds(self.policy, action.agent),),
                 "agent": ("rub", "wash"),
             }
-        if action.verb == "doff" and garment is not None:
+        if action.verb is ActionVerb.DOFF and garment is not None:
             bins = tuple(f.id for f in fixtures if garment.id in f.accepts)
             return {"bin": bins, "technique": (garment.technique,) if garment.technique else ()}
-        if action.verb == "sit":
+        if action.verb is ActionVerb.SIT:
             return {"chair": tuple(f.id for f in fixtures if f.kind == "chair")}
-        if action.verb in ("mat", "disinfect"):
+        if action.verb in (ActionVerb.MAT, ActionVerb.DISINFECT):
             times = {f.contact_seconds for f in fixtures if f.contact_seconds is not None}
             return {"seconds": tuple(sorted(times))}
-        if action.verb == "don":
+        if action.verb is ActionVerb.DON:
             return {"fresh": (True,)}
         return {}
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.model.choices import ActionVerb
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import NOBODY_TO_HELP, OBSERVER_TOUCHES
 from signage.rehearse.rules.hands import NO_HYGIENE_AFTER_REMOVAL
@@ -9,9 +10,31 @@ from signage.rehearse.rules.places import STILL_IN_HAND
 from signage.rehearse.state.people import Person
 from signage.rehearse.state.scene import Act, Scene
 
-_ALLOWED_WHILE_HOLDING = frozenset({"discard", "say", "wait", "inspect", "branch"})
-_ALLOWED_BEFORE_HYGIENE = frozenset({"hygiene", "discard", "inspect", "say", "wait", "stand", "branch"})
-_HANDLING = frozenset({"don", "doff", "fasten", "unfasten", "touch", "adjust", "handover"})
+_ALLOWED_WHILE_HOLDING = frozenset(
+    {ActionVerb.DISCARD, ActionVerb.SAY, ActionVerb.WAIT, ActionVerb.INSPECT, ActionVerb.BRANCH}
+)
+_ALLOWED_BEFORE_HYGIENE = frozenset(
+    {
+        ActionVerb.HYGIENE,
+        ActionVerb.DISCARD,
+        ActionVerb.INSPECT,
+        ActionVerb.SAY,
+        ActionVerb.WAIT,
+        ActionVerb.STAND,
+        ActionVerb.BRANCH,
+    }
+)
+_HANDLING = frozenset(
+    {
+        ActionVerb.DON,
+        ActionVerb.DOFF,
+        ActionVerb.FASTEN,
+        ActionVerb.UNFASTEN,
+        ActionVerb.TOUCH,
+        ActionVerb.ADJUST,
+        ActionVerb.HANDOVER,
+    }
+)
 
 
 def look_before(scene: Scene, act: Act) -> None:
@@ -36,7 +59,9 @@ def _held_item(scene: Scene, act: Act) -> None:
 
 def _is_handed_on(act: Act) -> bool:
     """Whether what is in the hand is given to somebody else, which is as good as discarding it."""
-    return act.action.verb == "handover" and any(act.action.item in held.items for held in act.by.held)
+    return act.action.verb is ActionVerb.HANDOVER and any(
+        act.action.item in held.items for held in act.by.held
+    )
 
 
 def _hygiene_still_due(scene: Scene, act: Act) -> None:
@@ -54,13 +79,13 @@ def _hygiene_still_due(scene: Scene, act: Act) -> None:
 def _whose_hands(scene: Scene, act: Act) -> None:
     """Rules RO-1 and RO-2: observers keep their hands off, and whoever helps must be there."""
     verb = act.action.verb
-    if verb == "discard":
+    if verb is ActionVerb.DISCARD:
         _observer_and_waste(scene, act)
         return
     if act.by is act.on or verb not in _HANDLING:
         return
     observers = [person for person in (act.by, act.on) if person.role == "observer"]
-    if act.by.role == "observer" or (verb == "handover" and observers):
+    if act.by.role == "observer" or (verb is ActionVerb.HANDOVER and observers):
         _tell_observer(scene, act, observers[0])
     elif act.by.zone != act.on.zone and not _reach_over_line(scene, act):
         zones = f"{scene.name(act.by.zone)}, {scene.name(act.on.zone)}"
@@ -84,7 +109,7 @@ def _observer_and_waste(scene: Scene, act: Act) -> None:
 
 def _reach_over_line(scene: Scene, act: Act) -> bool:
     """Whether a thing can be handed over where two zones meet at a door."""
-    if act.action.verb != "handover":
+    if act.action.verb is not ActionVerb.HANDOVER:
         return False
     ways = {(act.by.zone, act.on.zone), (act.on.zone, act.by.zone)}
     return bool(ways & scene.setting.doors)

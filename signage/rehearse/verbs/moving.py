@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.model.choices import ZoneClass
 from signage.rehearse.rules.conduct import (
     CHECK_MISSING,
     FASTENER_OPEN,
@@ -25,17 +26,17 @@ def move(scene: Scene, act: Act) -> None:
         person.seat = None
     _judge_way(scene, person, start, end)
     before, after = scene.setting.ward.zones[start], scene.setting.ward.zones[end]
-    if after.zone_class == "contaminated" and before.zone_class != "contaminated":
+    if after.zone_class is ZoneClass.CONTAMINATED and before.zone_class is not ZoneClass.CONTAMINATED:
         _judge_entry(scene, person, end)
-    if after.zone_class == "clean" and before.zone_class != "clean":
+    if after.zone_class is ZoneClass.CLEAN and before.zone_class is not ZoneClass.CLEAN:
         _judge_return(scene, person, end)
     if after.floor == "clean" and before.floor != "clean" and person.soles is Level.CONTAMINATED:
         message = f"Contaminated soles on the clean floor of zone {after.name}."
         scene.report(CONTAMINATED_SOLES, message, person=person, field="to")
     person.zone = end
-    if after.zone_class == "contaminated":
+    if after.zone_class is ZoneClass.CONTAMINATED:
         scene.contaminated_zones.add(end)
-    elif before.zone_class == "contaminated":
+    elif before.zone_class is ZoneClass.CONTAMINATED:
         person.fresh_from_contaminated = True
     take_on_the_room(scene, person)
     stand_on_the_floor(scene, person)

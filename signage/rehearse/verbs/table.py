@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
+from signage.model.choices import ActionVerb
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.verbs.discarding import discard, hand_over, replace
 from signage.rehearse.verbs.dressing import check, fasten, inspect, meet_need, put_on, unfasten
@@ -14,28 +15,28 @@ from signage.rehearse.verbs.resting import disinfect, do_nothing, sit, stand, st
 from signage.rehearse.verbs.touching import touch
 from signage.rehearse.verbs.undressing import take_off
 
-VERBS: Mapping[str, Callable[[Scene, Act], None]] = MappingProxyType(
+VERBS: Mapping[ActionVerb, Callable[[Scene, Act], None]] = MappingProxyType(
     {
-        "need": meet_need,
-        "inspect": inspect,
-        "check": check,
-        "don": put_on,
-        "fasten": fasten,
-        "unfasten": unfasten,
-        "doff": take_off,
-        "discard": discard,
-        "hygiene": clean_hands,
-        "touch": touch,
-        "adjust": touch,
-        "move": move,
-        "sit": sit,
-        "stand": stand,
-        "disinfect": disinfect,
-        "mat": stand_on_mat,
-        "wait": do_nothing,
-        "say": do_nothing,
-        "handover": hand_over,
-        "replace": replace,
-        "branch": do_nothing,
+        ActionVerb.NEED: meet_need,
+        ActionVerb.INSPECT: inspect,
+        ActionVerb.CHECK: check,
+        ActionVerb.DON: put_on,
+        ActionVerb.FASTEN: fasten,
+        ActionVerb.UNFASTEN: unfasten,
+        ActionVerb.DOFF: take_off,
+        ActionVerb.DISCARD: discard,
+        ActionVerb.HYGIENE: clean_hands,
+        ActionVerb.TOUCH: touch,
+        ActionVerb.ADJUST: touch,
+        ActionVerb.MOVE: move,
+        ActionVerb.SIT: sit,
+        ActionVerb.STAND: stand,
+        ActionVerb.DISINFECT: disinfect,
+        ActionVerb.MAT: stand_on_mat,
+        ActionVerb.WAIT: do_nothing,
+        ActionVerb.SAY: do_nothing,
+        ActionVerb.HANDOVER: hand_over,
+        ActionVerb.REPLACE: replace,
+        ActionVerb.BRANCH: do_nothing,
     }
 )

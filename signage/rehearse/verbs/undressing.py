@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from signage.model.choices import ZoneClass
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import NO_OBSERVER
 from signage.rehearse.rules.contact import (
@@ -83,7 +84,7 @@ def _is_observed(scene: Scene, person: Person) -> bool:
     A ward's file does not say which zone is seen from which, so every window is taken for granted.
     """
     return any(
-        other.zone == person.zone or scene.zone(other).zone_class != "contaminated"
+        other.zone == person.zone or scene.zone(other).zone_class is not ZoneClass.CONTAMINATED
         for other in scene.people.values()
         if other.role == "observer"
     )

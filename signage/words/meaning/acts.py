@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from signage.model.choices import ActionVerb, PhaseTheme, ZoneClass
 from signage.model.library import Action, Library, Protocol, Step
 
-_THEMES = {"don": "don", "doff": "doff"}
+_THEMES = {PhaseTheme.DON: ActionVerb.DON, PhaseTheme.DOFF: ActionVerb.DOFF}
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,7 +32,7 @@ def acts_of_step(library: Library, protocol: Protocol, step: Step) -> frozenset[
     return frozenset(found)
 
 
-def act_of_phase(theme: str) -> frozenset[str]:
+def act_of_phase(theme: PhaseTheme) -> frozenset[str]:
     """What the theme of a phase says that its steps do."""
     return frozenset({_THEMES[theme]} if theme in _THEMES else ())
 
@@ -41,7 +42,7 @@ def move_of_step(protocol: Protocol, step: Step) -> Move | None:
     zones = {person.id: person.starts_in for person in protocol.people}
     for each in protocol.steps:
         for action in each.actions:
-            if action.verb == "move" and action.to is not None:
+            if action.verb is ActionVerb.MOVE and action.to is not None:
                 if each.id == step.id:
                     return Move(zones.get(action.by), action.to)
                 zones[action.by] = action.to
@@ -49,7 +50,7 @@ def move_of_step(protocol: Protocol, step: Step) -> Move | None:
 
 
 def _acts_of(action: Action) -> tuple[str, ...]:
-    if action.verb != "hygiene":
+    if action.verb is not ActionVerb.HYGIENE:
         return (action.verb,)
     return (action.agent,) if action.agent is not None and action.part is None else ()
 
@@ -59,8 +60,8 @@ def _directions(library: Library, protocol: Protocol, move: Move) -> tuple[str, 
     zones = library.wards[protocol.ward].zones
     end = zones[move.end].zone_class if move.end in zones else None
     start = zones[move.start].zone_class if move.start is not None and move.start in zones else None
-    if end == "contaminated" and start != "contaminated":
+    if end is ZoneClass.CONTAMINATED and start is not ZoneClass.CONTAMINATED:
         return ("enter",)
-    if start == "contaminated" or (end == "clean" and start != "clean"):
+    if start is ZoneClass.CONTAMINATED or (end is ZoneClass.CLEAN and start is not ZoneClass.CLEAN):
         return ("leave",)
     return ()

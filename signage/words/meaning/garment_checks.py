@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Library, Step, Term
 from signage.words.entry_checks import Fault
 from signage.words.meaning.terms import Glossary
 from signage.words.placeholders import placeholder_names
 from signage.words.step_values import garments_of_step
 
-_DRESSING = frozenset({"don", "doff"})
-_CLEANING = frozenset({"hygiene"})
+_DRESSING = frozenset({ActionVerb.DON, ActionVerb.DOFF})
+_CLEANING = frozenset({ActionVerb.HYGIENE})
 
 
 class GarmentCheck:

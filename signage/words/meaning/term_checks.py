@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from signage.model.choices import ActionVerb
 from signage.model.library import Library, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
@@ -46,7 +47,11 @@ class TermCheck:
             return
         for action in step.actions:
             item = action.item
-            if action.verb not in {"don", "doff"} or item is None or not self._locale.has_forms(item):
+            if (
+                action.verb not in {ActionVerb.DON, ActionVerb.DOFF}
+                or item is None
+                or not self._locale.has_forms(item)
+            ):
                 continue
             if not any(item in self._locale.named(text) for text in texts):
                 name = self._source_term[item]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Library, Protocol, Step
 from signage.model.messages import Message, MessageRole
 from signage.words.entry_checks import Fault
@@ -41,7 +42,7 @@ class VerbCheck:
         self._gloves = glossary_of_things(library, own.tag, gloves, names)
         self._zones = glossary_of_things(library, own.tag, zones, names)
 
-    def faults_of_title(self, theme: str, text: str) -> Iterator[Fault]:
+    def faults_of_title(self, theme: PhaseTheme, text: str) -> Iterator[Fault]:
         """WD-40 for the title of a phase that dresses or undresses."""
         yield from self._turned(text, self._expected(act_of_phase(theme)), "the phase")
 
@@ -74,7 +75,7 @@ class VerbCheck:
 
     def faults_of_layer(self, step: Step, role: MessageRole, text: str) -> Iterator[Fault]:
         """WD-42 and WD-43: the hand layer that headline and detail of hand hygiene name."""
-        layer = next((action.layer for action in step.actions if action.verb == "hygiene"), None)
+        layer = next((action.layer for action in step.actions if action.verb is ActionVerb.HYGIENE), None)
         if layer is None or role not in _ABOUT_THE_LAYER:
             return
         gloves = self._gloves_in(text)
@@ -93,7 +94,7 @@ class VerbCheck:
 
     def faults_of_agent(self, protocol: Protocol, step: Step, text: str) -> Iterator[Fault]:
         """WD-40 for the detail of hand hygiene: rubbing in a step that washes, and the other way round."""
-        if step.action.verb == "hygiene":
+        if step.action.verb is ActionVerb.HYGIENE:
             expected = self._expected(acts_of_step(self._library, protocol, step))
             yield from self._turned(text, expected, "the step")
 

@@ -9,6 +9,7 @@ from signage.load.files import kit as kit_file
 from signage.load.files import policy as policy_file
 from signage.load.library import load_library
 from signage.load.starter import starter_files
+from signage.model.choices import ActionVerb
 from signage.rehearse import local_policy, references
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.state.body import SITES
@@ -18,7 +19,7 @@ from signage.rehearse.verbs.table import VERBS
 
 
 def test_verbs():
-    assert set(VERBS) == set(step_grammar.VERBS)
+    assert set(VERBS) == set(step_grammar.VERBS) == set(ActionVerb)
 
 
 def test_parts_of_the_body():
