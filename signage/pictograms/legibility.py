@@ -10,7 +10,7 @@ import itertools
 import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from functools import cache
+from functools import lru_cache
 
 import pathops
 
@@ -295,7 +295,7 @@ def distinctness_findings(thumbnails: Mapping[str, Grid]) -> list[Finding]:
     return findings
 
 
-@cache
+@lru_cache(maxsize=1024)
 def _foreground_of(layers: tuple[CompiledLayer, ...]) -> pathops.Path:
     return united(path for _, path in layers)
 
@@ -304,7 +304,7 @@ def _foreground(layers: Sequence[CompiledLayer]) -> pathops.Path:
     return _foreground_of(tuple(layers))
 
 
-@cache
+@lru_cache(maxsize=1024)
 def _visible_of(layers: tuple[CompiledLayer, ...]) -> Mapping[Pigment, pathops.Path]:
     return visible_shapes(layers)
 

@@ -73,6 +73,22 @@ class Picture:
             }
         )
 
+    @cached_property
+    def source_fingerprint(self) -> str:
+        """SHA-256 of all that a sheet, a page or a rule can take from the scene, but for its place."""
+        scene = self.scene
+        return fingerprint(
+            {
+                "name": scene.name,
+                "theme": scene.theme,
+                "focus": scene.focus,
+                "gloss": scene.gloss.model_dump(),
+                "cropped": sorted(scene.cropped),
+                "alike": sorted(scene.alike),
+                "seen": self.fingerprint,
+            }
+        )
+
     @property
     def message(self) -> Message:
         """The sentence that stands for the picture where it is not seen, to translate."""

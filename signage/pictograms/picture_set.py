@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache, cached_property
@@ -74,6 +75,14 @@ class PictureSet:
         """SHA-256 of what a reader sees and hears of a picture."""
         return self.picture(name).fingerprint
 
+    def source_fingerprint(self, name: str) -> str:
+        """SHA-256 of what a picture is drawn from: whatever is made of it may be kept under this.
+
+        A shipped picture is known by the bytes of its file, so that its scene need not be read.
+        """
+        is_shipped = name in self._known and name not in self._own
+        return _digest_of_file(name) if is_shipped else self.picture(name).source_fingerprint
+
     def messages(self, names: Iterable[str]) -> tuple[Message, ...]:
         """The sentences that stand for pictures where they are not seen, to translate."""
         return tuple(self.picture(name).message for name in names)
@@ -81,6 +90,11 @@ class PictureSet:
 
 SHIPPED_PICTURES = PictureSet()
 """The pictures that ship with the programme; a file of them is read when its picture is asked for."""
+
+
+@cache
+def _digest_of_file(name: str) -> str:
+    return hashlib.sha256((SCENE_FOLDER / f"{name}.yaml").read_bytes()).hexdigest()
 
 
 @cache

@@ -1,7 +1,7 @@
 """Two pictures that are taken for one another at a glance."""
 
 from collections.abc import Iterator
-from functools import cache
+from functools import lru_cache
 
 from signage.check.picture_rule import PictureRule, PictureSubject
 from signage.ground.problem import Problem
@@ -38,7 +38,7 @@ def find(subject: PictureSubject) -> Iterator[Problem]:
             yield subject.problem(LOOK_ALIKE, f"differs from {name} by only {found:.3f}")
 
 
-@cache
+@lru_cache(maxsize=1024)
 def _thumbnail(layers: tuple[CompiledLayer, ...]) -> Grid:
     return thumbnail(layers, DON)
 

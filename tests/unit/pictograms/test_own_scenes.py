@@ -57,6 +57,23 @@ def test_two_sets_have_other_pictures_of_the_same_name(pictures, tmp_path):
     assert (pictures.fingerprint("our-card"), pictures.form("our-card", DON)) == before
 
 
+def test_what_is_kept_of_a_picture_is_kept_under_all_that_rules_and_sheets_take_from_it(pictures, tmp_path):
+    seen, kept = pictures.fingerprint("our-card"), pictures.source_fingerprint("our-card")
+    for old, new in (
+        ("theme: don", "theme: doff"),
+        ("who: wearer", "who: anyone"),
+        ("alt: ", "alike: [sit-down]\nalt: "),
+        ("alt: ", "cropped: [bottom]\nalt: "),
+    ):
+        changed = PictureSet(tuple(read(tmp_path, CARD.replace(old, new))[0]))
+        assert changed.fingerprint("our-card") == seen
+        assert changed.source_fingerprint("our-card") != kept
+    shipped = {pictures.source_fingerprint(name) for name in PICTURES.names}
+    assert len(shipped) == len(PICTURES.names)
+    with pytest.raises(WrongUsageError, match="our-card"):
+        PICTURES.source_fingerprint("our-card")
+
+
 @pytest.mark.parametrize(
     ("old", "new", "code"),
     [
