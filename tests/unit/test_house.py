@@ -1,56 +1,21 @@
-"""Imports go down only; rooms on one level do not know each other."""
+"""Imports go down only; rooms on one level do not know each other; the picture shows the house as it is."""
 
 import ast
+import re
 from pathlib import Path
 
-PACKAGE = Path(__file__).resolve().parents[2] / "signage"
-LEVEL = {
-    "ground": 0,
-    "model": 1,
-    "drawing": 1,
-    "text": 1,
-    "load": 2,
-    "rehearse": 2,
-    "words": 2,
-    "pictograms": 2,
-    "compose": 3,
-    "impose": 3,
-    "paint": 3,
-    "pages": 3,
-    "check": 4,
-    "control": 4,
-    "trials": 3,
-    "project": 5,
-    "produce": 6,
-    "cli": 7,
-    "__main__": 8,
-}
+from rooms import LEVEL, PACKAGE, files_of_rooms, room_of, rooms_used_by
+from rooms_picture import SAID, drawn_arrows, drawn_rooms, rooms_picture
 
-
-def room_of(module: str) -> str | None:
-    parts = module.split(".")
-    return parts[1] if parts[0] == "signage" and len(parts) > 1 else None
-
-
-def imports(path: Path) -> set[str]:
-    rooms = set()
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-        names = []
-        if isinstance(node, ast.Import):
-            names = [alias.name for alias in node.names]
-        elif isinstance(node, ast.ImportFrom) and node.module:
-            assert node.level == 0, f"{path}: relative imports hide the room"
-            names = [node.module] if node.module != "signage" else [f"signage.{a.name}" for a in node.names]
-        rooms |= {room for name in names if (room := room_of(name))}
-    return rooms - {"__version__"}
+PICTURE = PACKAGE.parent / "docs" / "rooms.svg"
+DRAW_ANEW = "draw it anew: python tests/support/rooms_picture.py > docs/rooms.svg"
 
 
 def upward_imports(path: Path) -> list[str]:
-    relative = path.relative_to(PACKAGE)
-    room = relative.parts[0].removesuffix(".py")
-    others = set() if room == "__init__" else imports(path) - {room}
+    room = room_of(path)
+    others = set() if room == "__init__" else rooms_used_by(path) - {room}
     return [
-        f"{relative} (level {LEVEL[room]}) imports {other} ({LEVEL[other]})"
+        f"{path.relative_to(PACKAGE)} (level {LEVEL[room]}) imports {other} ({LEVEL[other]})"
         for other in sorted(others)
         if LEVEL[other] >= LEVEL[room]
     ]
@@ -73,6 +38,17 @@ def test_every_room_names_its_level_first():
         if (file := room / "__init__.py").is_file()
     }
     assert [room for room, text in said.items() if not text.startswith(f"Level {LEVEL[room]}: ")] == []
+
+
+def test_the_picture_shows_the_rooms_their_levels_and_every_arrow():
+    assert set(SAID) == set(drawn_rooms())
+    for picture in (rooms_picture(),):
+        rooms = re.findall(r'data-room="(\w+)" data-level="(\d+)" data-files="(\d+)"', picture)
+        levels = {room: int(level) for room, level, _files in rooms}
+        assert levels == {room: LEVEL[room] for room in drawn_rooms()}, DRAW_ANEW
+        assert set(re.findall(r'data-from="(\w+)" data-to="(\w+)"', picture)) == drawn_arrows(), DRAW_ANEW
+        now = files_of_rooms()
+        assert [room for room, _level, files in rooms if abs(now[room] - int(files)) > 5] == [], DRAW_ANEW
 
 
 def test_files_stay_readable_in_one_sitting():
