@@ -96,7 +96,8 @@ def rooms_picture():
     down = {room: _ports(room, [b for a, b in pairs if a == room], placed) for room in rooms}
     up = {room: _ports(room, [a for a, b in pairs if b == room], placed) for room in rooms}
     lines = [
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {height}" width="{WIDTH}" height="{height}"',
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH} {height}"',
+        f'width="{WIDTH}" height="{height}"',
         'font-family="system-ui, sans-serif" role="img" aria-labelledby="title">',
         '<title id="title">The rooms of the programme by level, and which imports from which</title>',
         '<defs><marker id="head" viewBox="0 0 8 8" refX="7" refY="4" markerWidth="7" markerHeight="7"',
