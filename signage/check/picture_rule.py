@@ -4,14 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from signage.ground.problem import Problem
 from signage.ground.rule import Rule
-from signage.pictograms.compile import CompiledLayer
-from signage.pictograms.legibility import Finding
-from signage.pictograms.picture import Picture
-from signage.pictograms.picture_set import PictureSet
-from signage.pictograms.scenes import Scene
+
+if TYPE_CHECKING:
+    from signage.pictograms.compile import CompiledLayer
+    from signage.pictograms.legibility import Finding
+    from signage.pictograms.picture import Picture
+    from signage.pictograms.picture_set import PictureSet
+    from signage.pictograms.scenes import Scene
 
 
 @dataclass(frozen=True)

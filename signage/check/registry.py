@@ -21,6 +21,14 @@ from signage.rehearse.rules import table as rehearsal_rules
 from signage.trials import faults as trial_faults
 from signage.words import rules as word_rules
 
+_OF_OTHER_ROOMS = (
+    *faults.RULES,
+    *word_rules.RULES,
+    *rehearsal_rules.RULES,
+    *scene_faults.RULES,
+    *page_rules.RULES,
+)
+
 Looking = TypeVar("Looking", SheetRule, PictureRule, ContentRule)
 
 
@@ -50,11 +58,7 @@ def all_rules() -> Mapping[str, Rule]:
     """
     return _by_code(
         (
-            *faults.RULES,
-            *word_rules.RULES,
-            *rehearsal_rules.RULES,
-            *scene_faults.RULES,
-            *page_rules.RULES,
+            *_OF_OTHER_ROOMS,
             *(each.rule for each in all_content_rules()),
             *(each.rule for each in all_picture_rules()),
             SHEET_REFUSED,
@@ -62,6 +66,13 @@ def all_rules() -> Mapping[str, Rule]:
             *trial_faults.RULES,
         )
     )
+
+
+def rule_of(code: str) -> Rule | None:
+    """The rule with a code; what only other rules need is not read."""
+    tables = (*_OF_OTHER_ROOMS, *trial_faults.RULES, SHEET_REFUSED)
+    found = next((rule for rule in tables if rule.code == code), None)
+    return found or all_rules().get(code)
 
 
 def _rules_in(folder: ModuleType, kind: type[Looking]) -> tuple[Looking, ...]:

@@ -32,19 +32,18 @@ def explain(
     """Explain a code that a report named."""
     from dataclasses import asdict
 
-    from signage.check.registry import all_rules
+    from signage.check.registry import all_rules, rule_of
 
-    known = all_rules()
     if code is None:
         if form is Format.JSON:
-            print_json({"rules": [asdict(rule) for rule in known.values()]})
+            print_json({"rules": [asdict(rule) for rule in all_rules().values()]})
             return
-        for rule in known.values():
+        for rule in all_rules().values():
             say(f"{rule.code:6} {rule.severity.value}  {rule.name}")
         return
-    rule_found = known.get(code.upper())
+    rule_found = rule_of(code.upper())
     if rule_found is None:
-        near = difflib.get_close_matches(code.upper(), known, n=3)
+        near = difflib.get_close_matches(code.upper(), all_rules(), n=3)
         hint = f" Did you mean {', '.join(near)}?" if near else ""
         raise WrongUsageError(f"There is no code {code}.{hint} 'signage explain' lists all codes.")
     if form is Format.JSON:
