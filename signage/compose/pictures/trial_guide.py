@@ -17,7 +17,7 @@ from signage.compose.pictures.page import (
     draw_foot,
     picture_canvas,
 )
-from signage.compose.typesetting import Face
+from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure
 from signage.drawing.roles import TypeRole
 from signage.words.wording import Wording
@@ -118,9 +118,17 @@ def _draw_pages(canvas: Canvas, context: PictureContext, ranges: Mapping[str, Pa
                 TextPlace(MARGIN + 46, y + 4, 24, lines=1, anchor=Anchor.MIDDLE),
             )
             if name == "key":
-                canvas.text(
-                    wording.fixed("trial-key-only"),
-                    Lettering(TypeRole.NOTE, face, 10.5, floor=9),
-                    TextPlace(MARGIN + 72, y + 4, width - 72, lines=2, anchor=Anchor.MIDDLE),
-                )
+                _draw_key_note(canvas, wording.fixed("trial-key-only"), y, width - 72)
         y += 8
+
+
+def _draw_key_note(canvas: Canvas, text: str, y: float, width: float) -> None:
+    """In the middle of its row; two lines stand lower, clear of the rule above them."""
+    face = canvas.face(400)
+    height = fit(text, face, 10.5, 9, Room(width, lines=2)).measured.height
+    middle = y + max(4.0, height / 2 + 1.2)
+    canvas.text(
+        text,
+        Lettering(TypeRole.NOTE, face, 10.5, floor=9),
+        TextPlace(MARGIN + 72, middle, width, lines=2, anchor=Anchor.MIDDLE),
+    )

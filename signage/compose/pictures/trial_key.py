@@ -20,7 +20,7 @@ from signage.compose.pictures.page import (
     picture_canvas,
 )
 from signage.compose.theme import Tone, style_of
-from signage.compose.typesetting import Face
+from signage.compose.typesetting import Face, measure
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.choices import PhaseTheme
@@ -190,10 +190,11 @@ def _draw_meaning(
     if not meaning.is_translated:
         marks.append(wording.fixed("pictures-untranslated"))
     if marks:
+        mark, bold = " · ".join(marks), canvas.face(700)
         bottom = canvas.text(
-            " · ".join(marks),
-            Lettering(TypeRole.MARK, canvas.face(700), 7),
-            TextPlace(x, bottom + 0.2, width, lines=1),
+            mark,
+            Lettering(TypeRole.MARK, bold, 7),
+            TextPlace(x, bottom + max(0.2, _overshoot(mark, bold, 7)), width, lines=1),
         )
     canvas.text(
         meaning.text,
@@ -201,3 +202,9 @@ def _draw_meaning(
         TextPlace(x, bottom + 0.8, width, height=y + _PITCH - bottom - 0.8),
         message=f"picture/{row.name}",
     )
+
+
+def _overshoot(text: str, face: Face, points: float) -> float:
+    """How far accents on capitals reach above the ascent of a line, in millimetres."""
+    measured = measure(text, face, points, 1e6)
+    return max(0.0, max(line.ink_top for line in measured.lines) - face.metrics.ascent) * measured.em
