@@ -31,6 +31,9 @@ ContentOption = Annotated[Path, typer.Option("--content", help="Folder of the co
 LocalesOption = Annotated[Path, typer.Option("--locales", help="Folder of the translations.")]
 OutputOption = Annotated[Path, typer.Option("--output", help="Folder for what is made.")]
 FormatOption = Annotated[Format, typer.Option("--format", help="text for people, json for programmes.")]
+FreshOption = Annotated[
+    bool, typer.Option("--fresh", help="Make everything anew: use nothing that an earlier run kept.")
+]
 QuietOption = Annotated[bool, typer.Option("--quiet", help="Say nothing but faults.")]
 
 CONTENT = Path("content")

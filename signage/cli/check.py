@@ -12,10 +12,12 @@ from signage.cli.application import (
     ContentOption,
     Format,
     FormatOption,
+    FreshOption,
     LocalesOption,
     QuietOption,
     typer_application,
 )
+from signage.cli.kept import results_of
 from signage.cli.report import print_json, print_problems, problems_json, progress_bar, say, status_of
 from signage.ground.counting import counted
 
@@ -28,6 +30,7 @@ def check(
     every: Annotated[
         bool, typer.Option("--all", help="Tell each finding on a line of its own, however many there are.")
     ] = False,
+    fresh: FreshOption = False,
     quiet: QuietOption = False,
 ) -> int:
     """Look at everything and print nothing on paper; exit 1 when something must be mended."""
@@ -37,7 +40,9 @@ def check(
 
     project = open_project(content, locales)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Looking")
-    problems, looked_at = check_project(project, today(), bar)
+    results = results_of(project, is_fresh=fresh)
+    problems, looked_at = check_project(project, today(), bar, results)
+    results.kept.trim()
     if form is Format.JSON:
         print_json(problems_json(problems))
         return status_of(problems)
@@ -51,5 +56,7 @@ def check(
                 counted(looked_at.sheets, "sheet"),
             )
             say(f"Nothing wrong in {', '.join(seen)}.")
+        if looked_at.anew < looked_at.sheets:
+            say(f"{looked_at.anew} of {looked_at.sheets} sheets looked at anew, the others are as they were.")
         say("No finding does not mean safe: the model sees no real hands. Local policy decides.")
     return status_of(problems)

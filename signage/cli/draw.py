@@ -14,11 +14,13 @@ from signage.cli.application import (
     ContentOption,
     Format,
     FormatOption,
+    FreshOption,
     LocalesOption,
     OutputOption,
     QuietOption,
     typer_application,
 )
+from signage.cli.kept import results_of
 from signage.cli.report import progress_bar
 from signage.cli.sheet_help import SheetCommand
 
@@ -52,6 +54,7 @@ def draw(
     locales: LocalesOption = LOCALES,
     output: OutputOption = OUTPUT,
     form: FormatOption = Format.TEXT,
+    fresh: FreshOption = False,
     quiet: QuietOption = False,
 ) -> int:
     """Draw sheets; without options, every sheet of the library in every language in use."""
@@ -67,13 +70,15 @@ def draw(
     started = time.monotonic()
     project = open_project(content, locales)
     wanted = chosen(project, protocol, locale, sheet, paper, tone, seed, is_for_proof=proof)
-    releases = Releases(project, today())
+    results = results_of(project, is_fresh=fresh)
+    releases = Releases(project, today(), results)
     jobs = jobs_for(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
-    results = draw_all(project, jobs, output)
+    outcomes = draw_all(project, jobs, output, results)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
-    made = list(bar(results, total=len(jobs)) if bar else results)
+    made = list(bar(outcomes, total=len(jobs)) if bar else outcomes)
+    results.kept.trim()
     drawn = [each for each in made if isinstance(each, Drawn)]
     cleared = clear_outdated(output, wanted, drawn, project.kinds, keeps=keep)
     seconds = round(time.monotonic() - started, 2)

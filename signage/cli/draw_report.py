@@ -52,6 +52,7 @@ def report_drawn(
                 "sheets": [sheet.as_json() for sheet in sheets],
                 "refused": [refusal.as_json() for refusal in refused],
                 "unmade": list(unmade),
+                "kept": sum(sheet.is_kept for sheet in sheets),
                 "removed": list(cleared.removed),
                 "outdated": list(cleared.kept),
                 "changed": list(cleared.changed),
@@ -91,6 +92,9 @@ def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> Non
         Console(highlight=False).print(table)
     total = sum(sheet.pages for sheet in sheets)
     say(f"{counted(len(sheets), 'file')}, {counted(total, 'page')} in {output}/, {seconds:.1f} s.")
+    kept = sum(sheet.is_kept for sheet in sheets)
+    if kept:
+        say(f"{len(sheets) - kept} drawn anew; {kept} are as they were.")
     marks = {sheet.mark for sheet in sheets}
     if Mark.DRAFT in marks:
         say(_DRAFTS)

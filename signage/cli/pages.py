@@ -15,11 +15,13 @@ from signage.cli.application import (
     ContentOption,
     Format,
     FormatOption,
+    FreshOption,
     LocalesOption,
     OutputOption,
     QuietOption,
     typer_application,
 )
+from signage.cli.kept import results_of
 from signage.cli.report import print_json, print_problems, say, say_error
 from signage.ground.counting import counted
 from signage.ground.errors import WrongUsageError
@@ -40,6 +42,7 @@ def pages(
     locales: LocalesOption = LOCALES,
     output: OutputOption = OUTPUT,
     form: FormatOption = Format.TEXT,
+    fresh: FreshOption = False,
     quiet: QuietOption = False,
 ) -> int:
     """Make the training pages; they need no network, and no script to be read."""
@@ -52,7 +55,9 @@ def pages(
     made_on = _date(day) if day else today()
     project = open_project(content, locales)
     wanted = chosen(project, None, locale, None, None, "colour")
-    published = publish(project, output, made_on, wanted.locales)
+    results = results_of(project, is_fresh=fresh)
+    published = publish(project, output, made_on, wanted.locales, results)
+    results.kept.trim()
     return _report(project, published, form, quiet, round(time.monotonic() - started, 2))
 
 

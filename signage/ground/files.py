@@ -25,6 +25,20 @@ def write_whole(path: Path, data: bytes) -> None:
         raise OSError(error.errno, error.strerror or str(error), str(path)) from error
 
 
+def write_changed(path: Path, data: bytes) -> bool:
+    """Write the file whole unless it holds these bytes already; whether it was written.
+
+    A file that nobody changed keeps its time, so that what copies files by their times copies it once.
+    """
+    try:
+        if path.stat().st_size == len(data) and read_ordinary(path) == data and not path.is_symlink():
+            return False
+    except OSError:
+        pass
+    write_whole(path, data)
+    return True
+
+
 def read_ordinary(path: Path, most: int = -1) -> bytes:
     """The bytes of a file, at most ``most`` of them. A pipe or a device would keep the reader for ever.
 

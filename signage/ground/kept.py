@@ -139,11 +139,26 @@ class _File:
     used: float
 
 
-def open_kept(folder: Path, *, is_fresh: bool = False) -> Kept:
+def kept_folder() -> Path | None:
+    """Where the results of this user lie: ``$XDG_CACHE_HOME/signage/kept`` or ``~/.cache/signage/kept``.
+
+    None for somebody without a home.
+    """
+    root = os.environ.get("XDG_CACHE_HOME")
+    try:
+        base = Path(root) if root else Path.home() / ".cache"
+    except RuntimeError:
+        return None
+    return base / "signage" / "kept"
+
+
+def open_kept(folder: Path | None, *, is_fresh: bool = False) -> Kept:
     """The results in a folder of this user alone; none are kept where others may write there.
 
     Somebody who may write there could have a sheet printed that was never checked.
     """
+    if folder is None:
+        return Kept()
     try:
         folder.mkdir(mode=0o700, parents=True, exist_ok=True)
         found = folder.lstat()

@@ -11,11 +11,11 @@ from signage.pages.rendering import Page, render_page
 
 
 class PlannedSite(Mapping[str, bytes]):
-    """The pages of protocols and of their steps by file; each is written only when it is read."""
+    """The pages of protocols and of their steps in a language by file; each is written when it is read."""
 
-    def __init__(self, publication: Publication) -> None:
+    def __init__(self, publication: Publication, tag: str) -> None:
         self._publication = publication
-        self._pages = {address.file_of(page.address): page for page in _pages_of_codes(publication)}
+        self._pages = {address.file_of(page.address): page for page in _pages_of_codes(publication, tag)}
 
     def __getitem__(self, file: str) -> bytes:
         return render_page(self._publication, self._pages[file])
@@ -30,9 +30,8 @@ class PlannedSite(Mapping[str, bytes]):
         return len(self._pages)
 
 
-def _pages_of_codes(publication: Publication) -> Iterator[Page]:
-    for words in publication.words.values():
-        for protocol in publication.protocols(words.tag):
-            context = PageContext(publication, protocol, words)
-            yield overview_page(context, has_practice=False)
-            yield from step_pages(context)
+def _pages_of_codes(publication: Publication, tag: str) -> Iterator[Page]:
+    for protocol in publication.protocols(tag):
+        context = PageContext(publication, protocol, publication.words[tag])
+        yield overview_page(context, has_practice=False)
+        yield from step_pages(context)

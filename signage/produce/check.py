@@ -6,7 +6,7 @@ import math
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, TypeAlias
 
 from signage.check.picture_rule import picture_subject
 from signage.check.refused_sheet import refusal_problems
@@ -18,12 +18,13 @@ from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem
 from signage.model.mark import Mark
+from signage.produce.kept import KeptResults
 from signage.produce.links import training_problems
 from signage.produce.release import Releases
 from signage.produce.requests import SheetRequest, Wanted, compose_request, context_of, requests_for
 from signage.produce.workers import work_through
 from signage.project import Project
-from signage.words.coverage import coverage_problems
+from signage.words.coverage import counted_problems
 from signage.words.standin import STAND_INS
 
 
@@ -35,17 +36,22 @@ class LookedAt:
     locales: int
     sheets: int
     pictures: int
+    anew: int
+    """Sheets that no earlier run has looked at as they are."""
 
 
 Progress = Callable[..., Iterable[Any]]
+Job: TypeAlias = SheetRequest | str
+"""A sheet, or a picture by its name."""
 
 
 def check_project(
-    project: Project, today: date, progress: Progress | None = None
+    project: Project, today: date, progress: Progress | None = None, results: KeptResults | None = None
 ) -> tuple[list[Problem], LookedAt]:
     """All problems of all stages on a day, sorted; a language that lacks words or a font is not composed."""
-    words = coverage_problems(project.library, project.messages, project.locales, project.fonts)
-    releases = Releases(project, today)
+    results = results or KeptResults(project)
+    releases = Releases(project, today, results)
+    words = counted_problems(project.library, project.messages, releases.words_problems)
     wanted = requests_for(project, Wanted())
     unseen = {problem.locale for problem in words if problem.code == "WD-39"}
     requests = [
@@ -56,7 +62,7 @@ def check_project(
     locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
     tried = stand_in_requests(project)
-    drawn = _check_all(project, (*pictures, *requests, *tried), progress)
+    drawn = _look_at_all(results, (*pictures, *requests, *tried), progress)
     training = training_problems(
         project,
         [
@@ -65,13 +71,16 @@ def check_project(
             if releases.of(each.protocol, each.locale).decision.mark is not Mark.REFUSED
         ],
         today,
+        results,
     )
     content = releases.content_problems
-    looked_at = [*words, *content, *training, *drawn]
+    looked_at = [*words, *content, *training, *drawn.problems]
     excused = excuse(looked_at, beyond_rehearsal(project.library.waivers), today)
     found = {*excused.standing, *excused.faults, *check_orders(project, today)}
     problems = sorted(found, key=_order)
-    return problems, LookedAt(len(project.messages), len(locales), len(requests) + len(tried), len(pictures))
+    sheets = len(requests) + len(tried)
+    seen = LookedAt(len(project.messages), len(locales), sheets, len(pictures), drawn.anew)
+    return problems, seen
 
 
 def stand_in_requests(project: Project) -> tuple[SheetRequest, ...]:
@@ -110,8 +119,7 @@ def check_picture(project: Project, name: str) -> list[Problem]:
 
 def check_request(project: Project, request: SheetRequest) -> list[Problem]:
     """The findings of all sheet rules on one document."""
-    found = _check_sheet(project, request)
-    return stand_in_problems(found) if request.locale in STAND_INS else found
+    return _told(request, _look(KeptResults(project), request))
 
 
 def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
@@ -125,21 +133,45 @@ def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
     return [problem for rule in all_sheet_rules() for problem in rule.find(subject)]
 
 
-def _check_all(
-    project: Project, jobs: Sequence[SheetRequest | str], progress: Progress | None
-) -> list[Problem]:
-    """Pictures by their names, and sheets."""
-    return _gather(work_through(_check, project, jobs), len(jobs), progress)
+@dataclass(frozen=True)
+class _Looked:
+    """What was found on pictures and sheets; ``anew`` of the sheets were composed for it."""
+
+    problems: tuple[Problem, ...]
+    anew: int
 
 
-def _check(project: Project, job: SheetRequest | str) -> list[Problem]:
-    return check_picture(project, job) if isinstance(job, str) else check_request(project, job)
-
-
-def _gather(found: Iterable[list[Problem]], total: int, progress: Progress | None) -> list[Problem]:
+def _look_at_all(results: KeptResults, jobs: Sequence[Job], progress: Progress | None) -> _Looked:
+    """Pictures by their names, and sheets: what no earlier run has looked at, on all processors."""
+    known = [_known(results, job) for job in jobs]
+    missing = [job for job, found in zip(jobs, known, strict=True) if found is None]
+    looked: Iterable[Sequence[Problem]] = work_through(_look, results, missing)
     if progress is not None:
-        found = progress(found, total=total)
-    return [problem for problems in found for problem in problems]
+        looked = progress(looked, total=len(missing))
+    made = iter(looked)
+    found = (next(made) if each is None else each for each in known)
+    problems = tuple(problem for job, each in zip(jobs, found, strict=True) for problem in _told(job, each))
+    return _Looked(problems, sum(isinstance(job, SheetRequest) for job in missing))
+
+
+def _known(results: KeptResults, job: Job) -> Sequence[Problem] | None:
+    return results.picture_problems(job) if isinstance(job, str) else results.sheet_problems(job)
+
+
+def _look(results: KeptResults, job: Job) -> Sequence[Problem]:
+    if isinstance(job, str):
+        found = check_picture(results.project, job)
+        results.keep_picture_problems(job, found)
+    else:
+        found = _check_sheet(results.project, job)
+        results.keep_sheet_problems(job, found)
+    return found
+
+
+def _told(job: Job, found: Sequence[Problem]) -> list[Problem]:
+    """What is found in a stand-in language is a warning before a translator meets it."""
+    is_tried = isinstance(job, SheetRequest) and job.locale in STAND_INS
+    return stand_in_problems(found) if is_tried else list(found)
 
 
 def _order(problem: Problem) -> tuple[str, ...]:

@@ -3,26 +3,20 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from signage.check.blockers import reasons_not_to_print
-from signage.check.registry import all_sheet_rules
-from signage.check.rule import SheetSubject
 from signage.drawing.marks import Sheet
-from signage.ground.errors import SignageError
-from signage.ground.files import write_whole
-from signage.ground.problem import Problem, Severity
+from signage.ground.files import write_changed
 from signage.model.mark import Mark
+from signage.produce.kept import KeptResults
+from signage.produce.making import Making, NotKeptError, Outcome
 from signage.produce.release import Release, Releases
-from signage.produce.requests import SheetRequest, compose_request, context_of, order_of
+from signage.produce.requests import SheetRequest, order_of
 from signage.produce.workers import work_through
 from signage.project import Project
-
-_OBSTACLES = frozenset({"SH-1", "SH-2"})
-"""Rules about text that cannot be printed as it is; ``reasons_not_to_print`` tells of it in full."""
 
 
 @dataclass(frozen=True)
@@ -46,6 +40,9 @@ class Drawn:
     """Whether it is a draft because of findings that nobody has accepted; the reasons are these."""
     beside: tuple[Path, ...] = ()
     """Pictures of its pages, and tables."""
+
+    is_kept: bool = False
+    """Whether an earlier run made it from exactly the same."""
 
     def as_json(self) -> dict[str, Any]:
         """The fields of the contract."""
@@ -104,108 +101,82 @@ class Job:
 
 
 def composed_as(project: Project, job: Job) -> tuple[Sheet | None, Release]:
-    """The sheet as what is to be printed of it, None where it is refused, and all that was found.
+    """The sheet as what is to be printed of it, None where it is refused, and all that was found."""
+    making = Making(KeptResults(project), job.request)
+    outcome = making.outcome(job.release, wants_proof=job.wants_proof)
+    sheet = None if outcome.facts is None else making.sheet(outcome.mark, outcome.faulty)
+    return sheet, outcome.release
 
-    What is found on the sheet itself counts as well: a sheet may be composed twice, first as a draft to be
-    looked at, then as the proof that shows its faults.
+
+def draw_job(
+    project: Project, job: Job, output: Path, results: KeptResults | None = None, *, may_compose: bool = True
+) -> Drawn | Refused:
+    """Compose, look, paint and write one document, with pictures of its pages where a resolution is given.
+
+    Raises NotKeptError where a sheet would have to be composed and may not be.
     """
-    release = job.release
-    mark = release.decision.granted(wants_proof=job.wants_proof)
-    sheet: Sheet | None = None
-    if mark is not Mark.REFUSED:
-        try:
-            sheet = _compose(project, job.request, release, mark)
-        except SignageError as refusal:
-            release = release.with_sheet((), (str(refusal),))
-        else:
-            found, obstacles = findings_of(project, job.request, sheet, mark)
-            if found or obstacles:
-                release = release.with_sheet(found, obstacles)
-                before, mark = mark, release.decision.granted(wants_proof=job.wants_proof)
-                if mark is Mark.PROOF is not before:
-                    sheet = _compose(project, job.request, release, mark)
-    mark = release.decision.granted(wants_proof=job.wants_proof)
-    return (None if mark is Mark.REFUSED else sheet), release
-
-
-def _compose(project: Project, request: SheetRequest, release: Release, mark: Mark) -> Sheet:
-    if mark is not Mark.PROOF:
-        return compose_request(project, request, mark)
-    return compose_request(project, request, mark, release.faulty)
-
-
-def findings_of(
-    project: Project, request: SheetRequest, sheet: Sheet, mark: Mark
-) -> tuple[tuple[Problem, ...], tuple[str, ...]]:
-    """What stands on the sheet and can hurt, and what keeps it from being printed at all."""
-    obstacles = reasons_not_to_print(sheet, project.wording(request.locale))
-    subject = SheetSubject(sheet, context_of(project, request, mark), project.kinds.of(sheet.kind))
-    grave = [
-        problem
-        for each in all_sheet_rules()
-        if each.rule.severity is Severity.S1 and each.rule.code not in _OBSTACLES
-        for problem in each.find(subject)
-    ]
-    return tuple(grave), obstacles
-
-
-def draw_job(project: Project, job: Job, output: Path) -> Drawn | Refused:
-    """Compose, look, paint and write one document, with pictures of its pages where a resolution is given."""
-    from signage.paint.pdf.document import paint_pdf  # noqa: PLC0415 - the PDF library is slow to load
-
-    request = job.request
-    sheet, release = composed_as(project, job)
+    results = results or KeptResults(project)
+    making = Making(results, job.request, may_compose=may_compose)
+    outcome = making.outcome(job.release, wants_proof=job.wants_proof)
+    release, facts = outcome.release, outcome.facts
     reasons = tuple(map(str, release.decision.reasons))
-    if sheet is None:
-        return Refused(request, reasons, release.decision.on_request)
-    data = paint_pdf(sheet)
-    path = output / request.locale / f"{sheet.file_stem}.pdf"
-    write_whole(path, data)
-    beside = [*_write_table(project, job, path), *_write_pictures(job, path, data)]
+    if facts is None:
+        return Refused(job.request, reasons, release.decision.on_request)
+    data = making.pdf(outcome.mark, outcome.faulty)
+    path = output / job.request.locale / f"{facts.file_stem}.pdf"
+    beside = dict(_tables(project, job, path))
+    if job.dots_per_inch:
+        beside |= _pictures(making, job, outcome, path, data)
+    for file, written in {path: data, **beside}.items():
+        write_changed(file, written)
     return Drawn(
         path,
-        request,
-        sheet.kind,
-        len(sheet.pages),
-        sheet.revision,
-        Mark(sheet.mark),
+        job.request,
+        facts.kind,
+        facts.pages,
+        facts.revision,
+        facts.mark,
         reasons,
         hashlib.sha256(data).hexdigest(),
-        can_hurt=sheet.mark == Mark.PROOF and release.has_grave_findings,
-        has_faulty_words=sheet.mark == Mark.DRAFT and release.has_faulty_words,
-        has_findings=sheet.mark == Mark.DRAFT and release.has_findings,
+        can_hurt=facts.mark is Mark.PROOF and release.has_grave_findings,
+        has_faulty_words=facts.mark is Mark.DRAFT and release.has_faulty_words,
+        has_findings=facts.mark is Mark.DRAFT and release.has_findings,
         beside=tuple(beside),
+        is_kept=not may_compose,
     )
 
 
-def _write_pictures(job: Job, path: Path, data: bytes) -> Iterator[Path]:
-    """A PNG of each page; the number has as many digits as the last one, so that files sort by page."""
-    if not job.dots_per_inch:
-        return
+def _tables(project: Project, job: Job, path: Path) -> Iterator[tuple[Path, bytes]]:
+    """The table that some kinds have beside them."""
+    kind = project.kinds.of(job.request.kind)
+    if kind.table is not None:
+        yield path.with_suffix(".csv"), kind.table(order_of(project, job.request)).encode()
+
+
+def _pictures(making: Making, job: Job, outcome: Outcome, path: Path, data: bytes) -> Mapping[Path, bytes]:
+    """A PNG of each page, and of kinds about pictures one of them all."""
+
+    def make() -> Mapping[str, bytes]:
+        return dict(_painted_pictures(making.project, job, data))
+
+    made = making.files(f"png {job.dots_per_inch}", outcome, make)
+    return {path.with_name(f"{path.stem}{ending}"): picture for ending, picture in made.items()}
+
+
+def _painted_pictures(project: Project, job: Job, data: bytes) -> Iterator[tuple[str, bytes]]:
+    """By the ending of the file; a number has as many digits as the last one, so that files sort by page."""
     from signage.paint.png import paint_png  # noqa: PLC0415 - only for pictures
 
     pictures = paint_png(data, job.dots_per_inch)
     digits = len(str(len(pictures)))
     for number, picture in enumerate(pictures, start=1):
-        image = path.with_name(
-            f"{path.stem}-{number:0{digits}}.png" if len(pictures) > 1 else f"{path.stem}.png"
-        )
-        write_whole(image, picture)
-        yield image
-
-
-def _write_table(project: Project, job: Job, path: Path) -> Iterator[Path]:
-    """The table of a trial, and where pictures are wanted, one picture of all pictures."""
+        yield (f"-{number:0{digits}}.png" if len(pictures) > 1 else ".png"), picture
     kind = project.kinds.of(job.request.kind)
-    if kind.table is not None:
-        write_whole(path.with_suffix(".csv"), kind.table(order_of(project, job.request)).encode())
-        yield path.with_suffix(".csv")
-    if kind.gallery is not None and job.dots_per_inch:
+    if kind.gallery is not None:
         from signage.paint.gallery import paint_gallery  # noqa: PLC0415 - only for sheets about pictures
 
-        gallery = path.with_name(f"{path.stem}-gallery.png")
-        write_whole(gallery, paint_gallery(project.picture_set, kind.gallery(order_of(project, job.request))))
-        yield gallery
+        names = kind.gallery(order_of(project, job.request))
+        yield "-gallery.png", paint_gallery(project.picture_set, names)
 
 
 def jobs_for(
@@ -219,12 +190,29 @@ def jobs_for(
 
 
 def draw_all(
-    project: Project, jobs: Sequence[Job], output: Path, workers: int | None = None
+    project: Project,
+    jobs: Sequence[Job],
+    output: Path,
+    results: KeptResults | None = None,
+    workers: int | None = None,
 ) -> Iterator[Drawn | Refused]:
-    """Every document, in the order of the jobs; with several workers, on several processes."""
-    yield from work_through(_draw, (project, output), jobs, workers)
+    """Every document, in the order of the jobs; what has to be composed, on all processors."""
+    results = results or KeptResults(project)
+    known = [_from_kept(results, job, output) for job in jobs]
+    missing = [job for job, outcome in zip(jobs, known, strict=True) if outcome is None]
+    made = work_through(_draw, (results, output), missing, workers)
+    for outcome in known:
+        yield next(made) if outcome is None else outcome
 
 
-def _draw(shared: tuple[Project, Path], job: Job) -> Drawn | Refused:
-    project, output = shared
-    return draw_job(project, job, output)
+def _from_kept(results: KeptResults, job: Job, output: Path) -> Drawn | Refused | None:
+    """The outcome of a job of which nothing needs to be composed, else None."""
+    try:
+        return draw_job(results.project, job, output, results, may_compose=False)
+    except NotKeptError:
+        return None
+
+
+def _draw(shared: tuple[KeptResults, Path], job: Job) -> Drawn | Refused:
+    results, output = shared
+    return draw_job(results.project, job, output, results)

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from signage.compose.sheet_kinds import SheetKinds
-from signage.ground.files import write_whole
+from signage.ground.files import write_changed
 from signage.ground.made_files import made_file, take_away
 from signage.produce.draw import Drawn
 from signage.produce.requests import Wanted
@@ -91,7 +91,7 @@ def _write_list(output: Path, files: Sequence[DrawnFile]) -> None:
         return
     listed = [asdict(file) for file in sorted(files, key=lambda file: file.path)]
     text = json.dumps({"version": _VERSION, "files": listed}, ensure_ascii=False, indent=1)
-    write_whole(output / LIST_NAME, f"{text}\n".encode())
+    write_changed(output / LIST_NAME, f"{text}\n".encode())
 
 
 def _files_of(output: Path, drawn: Drawn, wanted: Wanted) -> Iterable[DrawnFile]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 
 from signage.compose.sheet_kind import CodeTarget
@@ -10,25 +10,50 @@ from signage.ground.errors import RefusedError
 from signage.ground.problem import Problem
 from signage.pages.link_check import Payload, link_problems
 from signage.pages.planned_site import PlannedSite
+from signage.pages.publication import Publication
 from signage.pages.training_address import reachable_problem
+from signage.produce.kept import KeptResults
 from signage.produce.publish import publication_of
 from signage.produce.requests import SheetRequest
 from signage.project import Project
 
 
-def training_problems(project: Project, requests: Sequence[SheetRequest], today: date) -> list[Problem]:
+def training_problems(
+    project: Project, requests: Sequence[SheetRequest], today: date, results: KeptResults | None = None
+) -> list[Problem]:
     """A warning where no phone can reach the training address, and an error for each code without its page.
 
     The codes are those of the requested sheets; neither sheets nor pages are drawn for it.
     """
     library = project.library
+    results = results or KeptResults(project)
     warning = reachable_problem(library.training_address, library.at("training_address"))
     problems = [] if warning is None else [warning]
-    payloads = tuple(payloads_for(project, requests))
-    if payloads:
-        locales = tuple(dict.fromkeys(request.locale for request in requests))
-        problems += link_problems(payloads, _planned_files(project, locales, today), library.training_address)
+    codes: dict[str, list[Payload]] = {}
+    for payload in payloads_for(project, requests):
+        codes.setdefault(payload.locale, []).append(payload)
+    locales = tuple(dict.fromkeys(request.locale for request in requests))
+    publication = _planned(project, locales, today, results) if codes else None
+    for tag, payloads in codes.items():
+        problems += _dead_links(publication, tag, payloads, library.training_address, results)
     return problems
+
+
+def _dead_links(
+    publication: Publication | None,
+    tag: str,
+    payloads: Sequence[Payload],
+    training_address: str,
+    results: KeptResults,
+) -> Iterable[Problem]:
+    """The codes of a language that lead nowhere: all, where it has no pages."""
+    if publication is None or tag not in publication.words:
+        return link_problems(payloads, {}, training_address)
+    part = publication.in_language(tag)
+    codes = [part for payload in payloads for part in (payload.text, payload.sheet)]
+    return results.link_problems(
+        codes, part, lambda: link_problems(payloads, PlannedSite(part, tag), training_address)
+    )
 
 
 def payloads_for(project: Project, requests: Iterable[SheetRequest]) -> Iterator[Payload]:
@@ -49,13 +74,15 @@ def payloads_for(project: Project, requests: Iterable[SheetRequest]) -> Iterator
             yield Payload(context.training_link(step), ", ".join(by_step), locale)
 
 
-def _planned_files(project: Project, locales: Sequence[str], today: date) -> Mapping[str, bytes]:
-    """The files that 'signage pages' would make in these locales; none where it would refuse to make any.
+def _planned(
+    project: Project, locales: Sequence[str], today: date, results: KeptResults
+) -> Publication | None:
+    """What 'signage pages' would make in these locales; None where it would refuse to make any.
 
     Other locales are left alone: a fault of their words is told elsewhere and must not hide these.
     """
     try:
-        publication, _ = publication_of(project, today, locales)
+        publication, _ = publication_of(project, today, locales, results)
     except RefusedError:
-        return {}
-    return PlannedSite(publication)
+        return None
+    return publication

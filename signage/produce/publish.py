@@ -8,7 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from signage.ground.errors import RefusedError
-from signage.ground.files import write_whole
+from signage.ground.files import write_changed
 from signage.ground.made_files import is_inside, take_away
 from signage.model.mark import Mark
 from signage.pages.address import FILE_LIST
@@ -17,6 +17,7 @@ from signage.pages.practice.reasons import rehearsing
 from signage.pages.publication import Publication
 from signage.pages.site import Site, build_site
 from signage.pages.words import PageWords
+from signage.produce.kept import KeptResults
 from signage.produce.release import Releases
 from signage.project import Project
 
@@ -54,14 +55,14 @@ class Published:
 
 
 def publication_of(
-    project: Project, made_on: date, locales: Sequence[str] = ()
+    project: Project, made_on: date, locales: Sequence[str] = (), results: KeptResults | None = None
 ) -> tuple[Publication, tuple[LeftOut, ...]]:
     """What the pages are made from, and the languages and protocols that must not have any.
 
     ``locales`` narrows the languages. What may not be printed has no page either; a language with a gap is
     left out, and another one never takes its place. Raises RefusedError if nothing is left.
     """
-    releases = Releases(project, made_on)
+    releases = Releases(project, made_on, results)
     protocols = project.library.protocols
     words: dict[str, PageWords] = {}
     left_out: dict[tuple[str, str], LeftOut] = {}
@@ -110,15 +111,22 @@ def _worth_telling(
             yield each
 
 
-def site_of(project: Project, publication: Publication) -> Site:
+def site_of(project: Project, publication: Publication, results: KeptResults | None = None) -> Site:
     """The files of the site; exercises are judged by rehearsing the protocols."""
-    return build_site(publication, rehearsing(project.library))
+    once = (results or KeptResults(project)).page_files
+    return build_site(publication, rehearsing(project.library), once)
 
 
-def publish(project: Project, output: Path, made_on: date, locales: Sequence[str] = ()) -> Published:
+def publish(
+    project: Project,
+    output: Path,
+    made_on: date,
+    locales: Sequence[str] = (),
+    results: KeptResults | None = None,
+) -> Published:
     """Make the site and write it into its folder; what an earlier run wrote and this one did not goes."""
-    publication, refused = publication_of(project, made_on, locales)
-    site = site_of(project, publication)
+    publication, refused = publication_of(project, made_on, locales, results)
+    site = site_of(project, publication, results)
     folder = output / SITE_FOLDER
     removed = take_away(folder, _listed(folder) - site.files.keys())
     write_site(folder, site.files)
@@ -132,17 +140,13 @@ def write_site(folder: Path, files: Mapping[str, bytes]) -> None:
     """
     _write_list(folder, _listed(folder) | files.keys())
     for name, data in files.items():
-        path = folder / name
-        if not path.is_file() or path.read_bytes() != data:
-            write_whole(path, data)
+        write_changed(folder / name, data)
     _write_list(folder, files)
 
 
 def _write_list(folder: Path, names: Iterable[str]) -> None:
     data = "".join(f"{name}\n" for name in sorted(names)).encode()
-    path = folder / FILE_LIST
-    if not path.is_file() or path.read_bytes() != data:
-        write_whole(path, data)
+    write_changed(folder / FILE_LIST, data)
 
 
 def _by_readers(project: Project, tags: Iterable[str]) -> list[str]:

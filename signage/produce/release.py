@@ -19,8 +19,8 @@ from signage.load.file_text import shown_path
 from signage.load.unread_files import unread_files
 from signage.model.library import LocaleState, Protocol
 from signage.model.messages import contexts_of_protocol
+from signage.produce.kept import KeptResults
 from signage.project import Project
-from signage.words.coverage import locale_problems
 from signage.words.fixed.interface import TRIAL_CONTEXTS
 from signage.words.folders import unlisted_folders
 from signage.words.standin import STAND_INS
@@ -85,10 +85,11 @@ class Release:
 class Releases:
     """The releases of a project on a day; words and orders are looked at once."""
 
-    def __init__(self, project: Project, today: date) -> None:
+    def __init__(self, project: Project, today: date, results: KeptResults | None = None) -> None:
         self._project = project
         self._today = today
-        self._words: dict[str, list[Problem]] = {}
+        self._results = results or KeptResults(project)
+        self._excused: dict[str, tuple[Problem, ...]] = {}
         self._known: dict[tuple[str, str], Release] = {}
 
     def of(self, protocol: str, tag: str) -> Release:
@@ -134,14 +135,14 @@ class Releases:
             if problem.protocol == protocol.id or (problem.protocol is None and problem.place.path == ward):
                 yield problem
         for each in {self._project.library.source_locale: None, tag: None}:
-            for problem in self._words_problems(each):
+            for problem in self._standing(each):
                 if problem.code not in _GAPS and _concerns(problem, protocol, known):
                     yield problem
 
     def _causes(self, tag: str, gaps: Sequence[str]) -> Iterator[Problem]:
         """The gravest finding at each gap."""
         found: dict[str, Problem] = {}
-        for problem in self._words_problems(tag) if gaps else ():
+        for problem in self._standing(tag) if gaps else ():
             if problem.text is not None and problem.severity is Severity.S1:
                 found.setdefault(problem.text, problem)
         return (found[context] for context in gaps if context in found)
@@ -159,20 +160,16 @@ class Releases:
         )
         return tuple(problem for rule in all_content_rules() for problem in rule.find(subject))
 
-    def _words_problems(self, tag: str) -> list[Problem]:
+    def words_problems(self, tag: str) -> tuple[Problem, ...]:
+        """Every fault of the words of a language; a stand-in language has none."""
+        return () if tag in STAND_INS else self._results.words_problems(tag)
+
+    def _standing(self, tag: str) -> tuple[Problem, ...]:
         """The faults of a language that no waiver of this day excuses."""
-        if tag not in self._words:
-            library = self._project.library
-            found = (
-                []
-                if tag in STAND_INS
-                else locale_problems(
-                    library, self._project.messages, self._project.locales, tag, self._project.fonts
-                )
-            )
-            waivers = beyond_rehearsal(library.waivers)
-            self._words[tag] = list(excuse(found, waivers, self._today).standing)
-        return self._words[tag]
+        if tag not in self._excused:
+            waivers = beyond_rehearsal(self._project.library.waivers)
+            self._excused[tag] = excuse(self.words_problems(tag), waivers, self._today).standing
+        return self._excused[tag]
 
     def _facts_of_pictures(self, tag: str) -> ReleaseFacts:
         locale = self._project.library.locales.get(tag)

@@ -1,0 +1,17 @@
+"""What earlier runs kept, for a command that may use it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from signage.produce.kept import KeptResults
+    from signage.project import Project
+
+
+def results_of(project: Project, *, is_fresh: bool) -> KeptResults:
+    """The results of this user; a fresh run uses none of them, and keeps its own for later ones."""
+    from signage.ground.kept import kept_folder, open_kept
+    from signage.produce.kept import KeptResults
+
+    return KeptResults(project, open_kept(kept_folder(), is_fresh=is_fresh))
