@@ -1,5 +1,7 @@
 """Shared by all tests: what counts as a failure and when, and the demo content."""
 
+import os
+import tempfile
 from datetime import timedelta
 from pathlib import Path
 
@@ -35,9 +37,18 @@ settings.load_profile("searching" if IN_CI else "repeatable")
 
 
 def pytest_configure(config):
-    """Filters that are added later win over those of ``pyproject.toml``."""
+    """What a run keeps is its own, shared by its workers; filters added here win over ``pyproject.toml``."""
+    if "PYTEST_XDIST_WORKER" not in os.environ:
+        config.kept = tempfile.TemporaryDirectory(prefix="signage-tests-")
+        os.environ["XDG_CACHE_HOME"] = config.kept.name
     for line in STRICT_WARNINGS if IN_CI else ():
         config.addinivalue_line("filterwarnings", line)
+
+
+def pytest_unconfigure(config):
+    """Nothing of a run is left behind."""
+    if hasattr(config, "kept"):
+        config.kept.cleanup()
 
 
 @pytest.fixture(scope="session")

@@ -166,7 +166,7 @@ def test_a_fault_on_the_composed_sheet_refuses_it(monkeypatch, tmp_path):
         yield subject.problem(step_order.STEP_NUMBERS, "step 2 stands before step 1")
 
     monkeypatch.setattr(
-        "signage.produce.draw.all_sheet_rules", lambda: (replace(step_order.RULE, find=always),)
+        "signage.produce.making.all_sheet_rules", lambda: (replace(step_order.RULE, find=always),)
     )
     project = demo.project()
     refused = draw_job(project, job(project, CARDS), tmp_path)

@@ -88,7 +88,7 @@ def test_a_run_that_is_killed_leaves_no_page_that_the_next_one_does_not_know(tmp
         path.write_bytes(data)
 
     with monkeypatch.context() as patch:
-        patch.setattr(publish_module, "write_whole", dies_on_the_third)
+        patch.setattr(publish_module, "write_changed", dies_on_the_third)
         with pytest.raises(KeyboardInterrupt):
             write_site(tmp_path, {"en/g2/index.html": b"a", "en/g2/one/index.html": b"b"})
     assert (tmp_path / "en/g2/index.html").exists()
