@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 
 from signage.compose.canvas import Canvas
 from signage.compose.lettering import Lettering, TextPlace
@@ -94,11 +95,16 @@ class WordStack:
         """The stack in the language of a wording."""
         return cls(tuple(pieces), width, scale, wording)
 
-    def face(self, piece: Piece) -> Face:
-        """The face of a text: headlines are set tightly, the others for reading on."""
+    @cached_property
+    def _spaces(self) -> tuple[tuple[Face, Room], ...]:
+        """Face and space of each text."""
+        return tuple((self._face(piece), self._room(piece)) for piece in self.pieces)
+
+    def _face(self, piece: Piece) -> Face:
+        """Headlines are set tightly, the others for reading on."""
         return Face.of(self.wording, piece.weight, is_body=piece.size is Size.DETAIL)
 
-    def room(self, piece: Piece) -> Room:
+    def _room(self, piece: Piece) -> Room:
         """The space of a text between what sets it off."""
         k = self.scale
         beside = {Look.FRAME: 2 * _FRAME_PAD_X * k, Look.BAR: (_BAR + _BAR_GAP) * k}.get(piece.look, 0.0)
@@ -108,8 +114,8 @@ class WordStack:
         points = sizes.of(self.pieces[index].size)
         known = self._fits.get((index, points))
         if known is None:
-            piece = self.pieces[index]
-            known = fit(piece.text, self.face(piece), points, points, self.room(piece))
+            face, room = self._spaces[index]
+            known = fit(self.pieces[index].text, face, points, points, room)
             self._fits[index, points] = known
         return known
 
@@ -149,8 +155,8 @@ class WordStack:
         return y
 
     def _draw_piece(self, canvas: Canvas, index: int, x: float, y: float, sizes: StackSizes) -> float:
-        piece = self.pieces[index]
-        k, room, height = self.scale, self.room(piece), self._height_of(index, sizes)
+        piece, (face, room) = self.pieces[index], self._spaces[index]
+        k, height = self.scale, self._height_of(index, sizes)
         text_x, text_y = x, y
         if piece.look is Look.FRAME:
             widest = self._fitted(index, sizes).measured.width
@@ -165,7 +171,7 @@ class WordStack:
                 piece.text,
                 Lettering(
                     piece.role,
-                    self.face(piece),
+                    face,
                     sizes.of(piece.size),
                     wanted=sizes.wanted(piece.size),
                     colour=canvas.style.care_deep if piece.is_care else None,

@@ -48,6 +48,7 @@ class HandSizeFinder:
         self.layout, self.words, self.wording = layout, words, wording
         self.k = layout.scale
         self.beside_share = _BESIDE_SHARES[0]
+        self._stacks: dict[tuple[str, float], WordStack] = {}
         self.headline_face = Face.of(wording, 700)
 
     def find(self) -> HandSizes:
@@ -125,8 +126,11 @@ class HandSizeFinder:
 
     def stack(self, cell: Cell) -> WordStack:
         """The words of a card, below each other."""
-        pieces = self.words.of(cell.numbered).all(self.words.protocol)
-        return WordStack.of(pieces, self.text_width(cell), self.k, self.wording)
+        key = cell.numbered.step.id, self.text_width(cell)
+        if key not in self._stacks:
+            pieces = self.words.of(cell.numbered).all(self.words.protocol)
+            self._stacks[key] = WordStack.of(pieces, key[1], self.k, self.wording)
+        return self._stacks[key]
 
     def words_height(self, cell: Cell, headline: float, detail: float) -> float:
         """The height of all words of a card."""
