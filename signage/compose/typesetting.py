@@ -8,12 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from functools import cached_property, partial
 
 from signage.ground.length import MM_PER_POINT
 from signage.text.font_set import FontSet
 from signage.text.line import Line
 from signage.text.metrics import ScriptMetrics, metrics_of
-from signage.text.paragraph import Paragraph, Setting, shape_paragraph
+from signage.text.paragraph import Paragraph, Setting, ShapedTexts, texts_in
 from signage.words.ties import soften
 from signage.words.wording import Wording
 
@@ -45,10 +46,19 @@ class Face:
         """The face of a text in the language and the fonts of a wording."""
         return cls(wording.tag, wording.script, wording.fonts, weight, is_body, leading, is_balanced)
 
-    @property
+    @cached_property
     def metrics(self) -> ScriptMetrics:
         """The vertical measures of its script in its fonts."""
         return metrics_of(self.script, self.fonts)
+
+    @cached_property
+    def texts(self) -> ShapedTexts:
+        """The shaped texts of its language."""
+        return texts_in(self.language, self.fonts)
+
+    def paragraph(self, text: str) -> Paragraph:
+        """A text shaped in this face."""
+        return self.texts.paragraph(text, self.weight)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -91,8 +101,7 @@ def measure(text: str, face: Face, points: float, width: float) -> Measured:
     """The text in lines of at most ``width`` mm at a nominal size in points."""
     metrics = face.metrics
     em = points * metrics.size_factor * MM_PER_POINT
-    paragraph = shape_paragraph(text, face.language, face.weight, face.fonts)
-    setting = paragraph.setting(width / em, balanced=face.is_balanced)
+    setting = face.paragraph(text).setting(width / em, balanced=face.is_balanced)
     factor = face.leading or (metrics.body_leading if face.is_body else metrics.headline_leading)
     height = (metrics.ascent + metrics.descent) * em + (setting.count - 1) * factor * em
     return Measured(setting, em, factor * em, height)
@@ -100,12 +109,7 @@ def measure(text: str, face: Face, points: float, width: float) -> Measured:
 
 def line_width(text: str, face: Face, points: float) -> float:
     """Millimetres of the text on one line."""
-    return (
-        shape_paragraph(text, face.language, face.weight, face.fonts).width
-        * points
-        * face.metrics.size_factor
-        * MM_PER_POINT
-    )
+    return face.paragraph(text).width * points * face.metrics.size_factor * MM_PER_POINT
 
 
 @dataclass(frozen=True)
@@ -155,19 +159,20 @@ UNEVEN = 0.45
 
 def fit(text: str, face: Face, points: float, floor: float, room: Room) -> Fitted:
     """Climb the ladder for one text: the largest size that fits, or the floor with what is left over."""
+    if floor >= points:
+        return _fit_at(points, text, face, room)
+    return largest_fitting(sizes_down(points, floor), partial(_fit_at, text=text, face=face, room=room))
+
+
+def _fit_at(points: float, text: str, face: Face, room: Room) -> Fitted:
+    """The text at one size, its soft ties loosened where it does not fit with them or looks uneven."""
+    tied = _set(text, face, points, room, is_softened=False)
     loose = soften(text, face.language)
-
-    def at(size: float) -> Fitted:
-        tied = _set(text, face, size, room, is_softened=False)
-        if loose == text or not (tied.excess or tied.measured.setting.evenness < UNEVEN):
-            return tied
-        softened = _set(loose, face, size, room, is_softened=True)
-        is_evener = (
-            not softened.excess and softened.measured.setting.evenness > tied.measured.setting.evenness
-        )
-        return softened if tied.excess or is_evener else tied
-
-    return largest_fitting(sizes_down(points, floor), at)
+    if loose == text or not (tied.excess or tied.measured.setting.evenness < UNEVEN):
+        return tied
+    softened = _set(loose, face, points, room, is_softened=True)
+    is_evener = not softened.excess and softened.measured.setting.evenness > tied.measured.setting.evenness
+    return softened if tied.excess or is_evener else tied
 
 
 def largest_fitting(sizes: Sequence[float], at: Callable[[float], Fitted]) -> Fitted:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property, lru_cache, partial
-from itertools import pairwise
+from itertools import chain, pairwise
 
 from signage.ground import language as languages
 from signage.ground.errors import RefusedError
@@ -67,9 +67,12 @@ class Paragraph:
 
         All widths at which the lines end at the same places give the same object.
         """
-        ends: tuple[int, ...] = ()
-        for wrap in self._wraps:
-            ends += wrap.balanced(width_em) if balanced else wrap.full(width_em)
+        wraps = self._wraps
+        if len(wraps) == 1:
+            ends = wraps[0].balanced(width_em) if balanced else wraps[0].full(width_em)
+        else:
+            each = (wrap.balanced(width_em) if balanced else wrap.full(width_em) for wrap in wraps)
+            ends = tuple(chain.from_iterable(each))
         known = self._settings.get(ends)
         if known is None:
             known = self._settings[ends] = Setting(self, ends)
@@ -156,16 +159,15 @@ class Paragraph:
 
 
 class Setting:
-    """A paragraph cut into lines, lengths in ems of the type size; glyphs are put together when asked for."""
+    """A paragraph cut into lines, ``count`` of them, at least one; glyphs are put together when asked for.
+
+    Lengths in ems of the type size.
+    """
 
     def __init__(self, paragraph: Paragraph, ends: tuple[int, ...]) -> None:
         self.paragraph = paragraph
         self._parts = tuple(pairwise((0, *ends)))
-
-    @property
-    def count(self) -> int:
-        """How many lines there are; at least one."""
-        return len(self._parts) or 1
+        self.count = len(ends) or 1
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:

@@ -136,10 +136,9 @@ class Wrap:
 
         Stretches in which a word had to be broken stay as they are.
         """
-        full = self.full(width)
-        if len(full) == 1 or not (
-            self._words.fill(width + _TOLERANCE).is_whole or set(self._stretch.ends).issuperset(full)
-        ):
+        filling = self._words.fill(width + _TOLERANCE)
+        full = filling.ends if filling.is_whole else self.full(width)
+        if len(full) == 1 or not (filling.is_whole or set(self._stretch.ends).issuperset(full)):
             return full
         best = full
         narrowest = self._narrowest(width, len(full))

@@ -2,14 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from math import inf
 
 from signage.compose.arrangement import ZonePart
 from signage.compose.papers import Paper
 from signage.compose.poster.layout import HasNote, PosterLayout, cut_sheets, lay_out
 from signage.compose.poster.measures import Measures, measures_of, scale_of
-from signage.compose.poster.sizes import LEAST_PICTURE, NUMBER_COLUMN, SizeFinder, Sizes
+from signage.compose.poster.sizes import (
+    LEAST_PICTURE,
+    NUMBER_COLUMN,
+    SizeFinder,
+    Sizes,
+    largest_picture,
+    wanted_headline,
+)
 from signage.compose.poster.stacks import PosterStacks
 from signage.compose.poster.words import PosterWords
 
@@ -23,6 +31,9 @@ MOST_SPARE = 0.3
 WORTH_OF_NOTES = 25.0
 """As much as a picture half as large again: notes say who stands where, and what must be true there."""
 
+_ROUNDING = 1e-6
+"""More than what sums of such lengths may differ by through rounding."""
+
 GROWTHS = (1.5, 1.35, 1.2, 1.1)
 """Where pictures stay comfortable, words and pictures grow together beyond what the paper asks for."""
 
@@ -33,11 +44,6 @@ class Plan:
 
     layout: PosterLayout
     sizes: Sizes
-
-    @property
-    def fits(self) -> bool:
-        """Whether nothing is too large."""
-        return not self.sizes.excess
 
     @property
     def is_comfortable(self) -> bool:
@@ -54,17 +60,14 @@ class Plan:
     def worth(self) -> float:
         """Larger pictures and headlines are better; cut zones, empty places and lost notes are worse."""
         k = self.layout.measures.scale
-        splits = sum(page.splits for page in self.layout.pages)
         lost = 0.0 if self.sizes.shows_notes else WORTH_OF_NOTES
         looks = self.sizes.picture / k + self.sizes.headline / k
-        return looks - 3.0 * splits - 2.0 * self.layout.empty_cells - lost
+        return looks - _cost(self.layout) - lost
 
-    def says_as_much_as(self, other: Plan) -> bool:
-        """Whether it has lost neither notes nor times that the other plan shows."""
-        return (self.sizes.shows_notes, self.sizes.shows_times) >= (
-            other.sizes.shows_notes,
-            other.sizes.shows_times,
-        )
+    @property
+    def shown(self) -> tuple[bool, bool]:
+        """Whether notes and times are shown: more where it is greater."""
+        return self.sizes.shows_notes, self.sizes.shows_times
 
     @property
     def lacking(self) -> float:
@@ -93,22 +96,56 @@ class Task:
         return sum(len(part.modules) for part in self.parts)
 
 
+Cut = tuple[tuple[ZonePart, ...], ...]
+"""The parts of a poster by sheet."""
+
+_Rung = tuple[bool, bool]
+"""Whether notes and times are shown."""
+
+
 def find_plan(task: Task) -> Plan:
     """The best plan on the fewest sheets; the least bad one where none fits."""
     hollow: list[tuple[int, Plan]] = []
-    rejected: list[Plan] = []
-    for sheets in range(1, max(1, min(MOST_SHEETS, task.cards)) + 1):
-        plans = _plans(task, sheets)
-        fitting = [plan for plan in plans if plan.fits]
-        if fitting:
-            best = max(fitting, key=lambda plan: plan.worth)
-            if not best.is_hollow:
-                return _grown(task, sheets, best)
-            hollow.append((sheets, best))
-        rejected += plans
+    most_sheets = max(1, min(MOST_SHEETS, task.cards))
+    for sheets in range(1, most_sheets + 1):
+        best = _best_of(_layouts(task, sheets), lambda layout: _fitting(task, layout))
+        if best is None:
+            continue
+        if not best.is_hollow:
+            return _grown(task, sheets, best)
+        hollow.append((sheets, best))
     if hollow:
         return _grown(task, *hollow[0])
-    return min(rejected, key=lambda plan: plan.lacking)
+    tried = (
+        _least_bad(task, layout) for sheets in range(1, most_sheets + 1) for layout in _layouts(task, sheets)
+    )
+    return min(tried, key=lambda plan: plan.lacking)
+
+
+def _best_of(layouts: Sequence[PosterLayout], plan_on: Callable[[PosterLayout], Plan | None]) -> Plan | None:
+    """The plan of most worth, of several the first; layouts that cannot reach it are not tried."""
+    found: dict[int, Plan] = {}
+    most = [most_worth(layout) for layout in layouts]
+    best = -inf
+    for index in sorted(range(len(layouts)), key=lambda index: -most[index]):
+        if most[index] < best:
+            break
+        plan = plan_on(layouts[index])
+        if plan is not None:
+            found[index] = plan
+            best = max(best, plan.worth)
+    return max((found[index] for index in sorted(found)), key=lambda plan: plan.worth, default=None)
+
+
+def most_worth(layout: PosterLayout) -> float:
+    """A bound on the worth of all plans on the columns of a layout, known before any text is set."""
+    k = layout.measures.scale
+    return largest_picture(layout) / k + wanted_headline(layout) / k - _cost(layout) + _ROUNDING
+
+
+def _cost(layout: PosterLayout) -> float:
+    """What cut zones and empty places take from the worth of a plan."""
+    return 3.0 * sum(page.splits for page in layout.pages) + 2.0 * layout.empty_cells
 
 
 def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
@@ -116,24 +153,29 @@ def _grown(task: Task, sheets: int, plan: Plan) -> Plan:
     if not task.cards or not plan.is_comfortable:
         return plan
     for growth in GROWTHS:
-        tried = _plans(task, sheets, growth, COMFORTABLE_PICTURE)
-        larger = [
-            found for found in tried if found.fits and found.is_comfortable and found.says_as_much_as(plan)
-        ]
-        if larger:
-            return max(larger, key=lambda found: found.worth)
+        layouts = _layouts(task, sheets, growth, COMFORTABLE_PICTURE)
+        larger = _best_of(layouts, lambda layout: _as_telling(task, layout, plan))
+        if larger is not None:
+            return larger
     return plan
 
 
-def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = LEAST_PICTURE) -> list[Plan]:
-    """One plan for each number of columns that leaves room for a card with the least picture."""
+def _as_telling(task: Task, layout: PosterLayout, other: Plan) -> Plan | None:
+    """A plan that fits, is comfortable and says as much as the other."""
+    plan = _fitting(task, layout, other)
+    return plan if plan is not None and plan.is_comfortable else None
+
+
+def _layouts(
+    task: Task, sheets: int, growth: float = 1.0, least_picture: float = LEAST_PICTURE
+) -> list[PosterLayout]:
+    """One for each number of columns that leaves room for a card with the least picture."""
     footer = task.footer_of(scale_of(task.paper) * growth)
     measures = measures_of(task.paper, footer, task.qr_least, growth)
     cut = cut_sheets(task.parts, sheets)
     most = max(sum(len(part.modules) for part in page) for page in cut)
-    noted = _noted(task.words, with_times=True, with_notes=True)
     layouts = [
-        lay_out(cut, columns, measures, noted, task.stacks.heights(measures))
+        _laid_out(task, cut, columns, measures, (True, True))
         for columns in range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
     ]
     least_width = (NUMBER_COLUMN + least_picture) * measures.scale
@@ -146,27 +188,47 @@ def _plans(task: Task, sheets: int, growth: float = 1.0, least_picture: float = 
     if not roomy and growth == 1.0:
         # None can fit: the one nearest to it tells by how much the words are too large.
         roomy = [max(layouts, key=lambda layout: min(layout.tile, layout.grid.width))]
-    return [_best_of_rungs(task, cut, len(layout.grid.starts), measures) for layout in roomy]
+    return roomy
 
 
-def _best_of_rungs(
-    task: Task, cut: tuple[tuple[ZonePart, ...], ...], columns: int, measures: Measures
-) -> Plan:
+def _rungs(words: PosterWords) -> list[_Rung]:
     """Times on the strips and notes in the heads, unless only their going lets the words fit."""
-    best: Plan | None = None
-    heights = task.stacks.heights(measures)
-    for with_notes in (True, False) if task.words.notes else (True,):
-        for with_times in (True, False) if task.words.every_rub else (True,):
-            noted = _noted(task.words, with_times=with_times, with_notes=with_notes)
-            layout = lay_out(cut, columns, measures, noted, heights)
-            finder = SizeFinder(layout, task.stacks, with_times=with_times, with_notes=with_notes)
-            plan = Plan(layout, finder.find())
-            if plan.fits:
-                return plan
-            if best is None or plan.lacking < best.lacking:
-                best = plan
-    assert best is not None
-    return best
+    notes = (True, False) if words.notes else (True,)
+    times = (True, False) if words.every_rub else (True,)
+    return [(with_notes, with_times) for with_notes in notes for with_times in times]
+
+
+def _on_rungs(task: Task, layout: PosterLayout) -> Iterator[SizeFinder]:
+    """The layout with all that the first rung shows, then with less and less."""
+    cut = tuple(page.parts for page in layout.pages)
+    for rung in _rungs(task.words):
+        if rung != (True, True):
+            layout = _laid_out(task, cut, len(layout.grid.starts), layout.measures, rung)
+        with_notes, with_times = rung
+        yield SizeFinder(layout, task.stacks, with_times=with_times, with_notes=with_notes)
+
+
+def _fitting(task: Task, layout: PosterLayout, other: Plan | None = None) -> Plan | None:
+    """The first rung on which everything fits, of those that say as much as the other plan."""
+    for finder in _on_rungs(task, layout):
+        if other is not None and (finder.with_notes, finder.with_times) < other.shown:
+            return None
+        sizes = finder.find_fitting()
+        if sizes is not None:
+            return Plan(finder.layout, sizes)
+    return None
+
+
+def _least_bad(task: Task, layout: PosterLayout) -> Plan:
+    """The rung on which the least is too large."""
+    plans = (Plan(finder.layout, finder.find()) for finder in _on_rungs(task, layout))
+    return min(plans, key=lambda plan: plan.lacking)
+
+
+def _laid_out(task: Task, cut: Cut, columns: int, measures: Measures, rung: _Rung) -> PosterLayout:
+    with_notes, with_times = rung
+    noted = _noted(task.words, with_times=with_times, with_notes=with_notes)
+    return lay_out(cut, columns, measures, noted, task.stacks.heights(measures))
 
 
 def _noted(words: PosterWords, *, with_times: bool, with_notes: bool) -> HasNote:

@@ -71,6 +71,17 @@ def note_face(wording: Wording) -> Face:
     return Face.of(wording, is_body=True, leading=1.2 if wording.script == "Latn" else None)
 
 
+def wanted_headline(layout: PosterLayout) -> float:
+    """The largest size of headlines, in points."""
+    return (21 if layout.measures.is_landscape else 23) * layout.measures.scale
+
+
+def largest_picture(layout: PosterLayout) -> float:
+    """The side of picture, in millimetres, that the columns of a layout have room for beside the numbers."""
+    k = layout.measures.scale
+    return min(layout.grid.width - NUMBER_COLUMN * k, TALLEST_PICTURE * k)
+
+
 class SizeFinder:
     """Finds the sizes for one layout; what is too large at its floor is counted, not hidden."""
 
@@ -87,6 +98,7 @@ class SizeFinder:
         self.with_times, self.with_notes = with_times, with_notes
         self.scale = layout.measures.scale
         self.faces = _Faces.of(self.wording)
+        self._tiles = self.words.big
         self.climbed: list[FitStep] = []
         self.excess: list[Overflow] = []
 
@@ -97,11 +109,24 @@ class SizeFinder:
 
     def find(self) -> Sizes:
         """Climb the ladder, role by role."""
+        headline, detail = self._words_of_tiles()
+        return self._all_sizes(headline, detail, self._picture(headline, detail))
+
+    def find_fitting(self) -> Sizes | None:
+        """The sizes at which everything fits; None as soon as something does not."""
+        headline, detail = self._words_of_tiles()
+        picture = 0.0 if self.excess else self._picture(headline, detail)
+        sizes = None if self.excess else self._all_sizes(headline, detail, picture)
+        return None if self.excess else sizes
+
+    def _words_of_tiles(self) -> tuple[float, float]:
+        """The sizes of headlines and details."""
         headline = self._headline()
         detail = self._detail(headline)
         headline = self._headline_for_picture(headline, detail)
-        detail = self._larger_detail(headline, detail)
-        picture = self._picture(headline, detail)
+        return headline, self._larger_detail(headline, detail)
+
+    def _all_sizes(self, headline: float, detail: float, picture: float) -> Sizes:
         return Sizes(
             headline=headline,
             detail=detail,
@@ -142,9 +167,7 @@ class SizeFinder:
     def _headline_for_picture(self, headline: float, detail: float) -> float:
         """Smaller, down to the floor, where the picture would be too small otherwise."""
         size, floor = headline, self._floor(17 if self.layout.measures.is_landscape else 18)
-        while (
-            size - 0.5 >= floor - 1e-6 and self._room_for_picture(size, detail) < LEAST_PICTURE * self.scale
-        ):
+        while size - 0.5 >= floor - 1e-6 and not self._leaves(LEAST_PICTURE * self.scale, size, detail):
             size -= 0.5
         if size < headline:
             self.climbed.append(FitStep(TypeRole.HEADLINE, "smaller for the picture", headline, size))
@@ -164,17 +187,24 @@ class SizeFinder:
     def _room_for_picture(self, headline: float, detail: float) -> float:
         return self.layout.tile - ABOVE_PICTURE * self.scale - self._most_need(headline, detail)
 
+    def _leaves(self, least: float, headline: float, detail: float) -> bool:
+        """Whether the words of every tile leave room for a picture; the worst tile is asked first."""
+        above = self.layout.tile - ABOVE_PICTURE * self.scale
+        for index, words in enumerate(self._tiles):
+            if above - self.need(words, headline, detail) < least:
+                self._tiles.insert(0, self._tiles.pop(index))
+                return False
+        return bool(self._tiles) or above >= least
+
     def _detail(self, headline: float) -> float:
         """Between 11 and 12.5 points, fewest details of three lines first; smaller only for the picture."""
         k = self.scale
-        widest = min(self.layout.grid.width - NUMBER_COLUMN * k, TALLEST_PICTURE * k)
+        widest = largest_picture(self.layout)
         candidates = [half / 2 * k for half in range(22, 26)]
-        good = [
-            size for size in candidates if self._room_for_picture(headline, size) >= min(widest, 40 * k)
-        ] or [11 * k]
+        good = [size for size in candidates if self._leaves(min(widest, 40 * k), headline, size)] or [11 * k]
         size = min(good, key=lambda points: (self._long_details(points), -points))
         floor = max(10 * k, READ_IN_ACTION)
-        while size - 0.5 >= floor and self._room_for_picture(headline, size) < LEAST_PICTURE * k:
+        while size - 0.5 >= floor and not self._leaves(LEAST_PICTURE * k, headline, size):
             size -= 0.5
         return size
 
@@ -182,7 +212,7 @@ class SizeFinder:
         """Back up to the usual size, where a smaller headline has made room."""
         k = self.scale
         size = detail
-        while size + 0.5 <= 11 * k and self._room_for_picture(headline, size + 0.5) >= LEAST_PICTURE * k:
+        while size + 0.5 <= 11 * k and self._leaves(LEAST_PICTURE * k, headline, size + 0.5):
             size += 0.5
         if size < 11 * k:
             self.climbed.append(FitStep(TypeRole.DETAIL, "smaller", 11 * k, size))
@@ -191,7 +221,7 @@ class SizeFinder:
 
     def _long_details(self, points: float) -> int:
         return sum(
-            len(measure(words.detail, self.faces.detail, points, self.text_width).lines) > 2
+            measure(words.detail, self.faces.detail, points, self.text_width).count > 2
             for words in self.words.big
             if words.detail
         )
@@ -211,7 +241,7 @@ class SizeFinder:
         if not self.words.big:
             return 0.0
         room = self._room_for_picture(headline, detail)
-        side = min(self.layout.grid.width - NUMBER_COLUMN * k, TALLEST_PICTURE * k, room)
+        side = min(largest_picture(self.layout), room)
         least = max(LEAST_PICTURE * k, LEAST_PICTURE_MM)
         if room < least:
             worst = max(self.words.big, key=lambda words: self.need(words, headline, detail))
