@@ -47,7 +47,7 @@ class ShapeInk:
     @cached_property
     def outlines(self) -> tuple[tuple[Point, ...], ...]:
         """Its outlines as corner points, curves as chords."""
-        return _outlines(self.path)
+        return outlines_of(self.path)
 
 
 @dataclass(frozen=True)
@@ -137,7 +137,8 @@ def _line_boxes(mark: TextMark, transform: Affine) -> Iterator[Box]:
             yield transform.box(box)
 
 
-def _outlines(path: Path) -> tuple[tuple[Point, ...], ...]:
+def outlines_of(path: Path) -> tuple[tuple[Point, ...], ...]:
+    """The outlines of a path as corner points, curves as chords."""
     outlines: list[list[Point]] = []
     for segment in path:
         numbers = [float(value) for value in segment[1:]]

@@ -9,7 +9,6 @@ from signage.check.rule import SheetSubject
 from signage.ground.geometry import Box
 
 DOTS_PER_INCH = 100
-_PER_MM = DOTS_PER_INCH / 25.4
 
 
 @dataclass(frozen=True)
@@ -20,15 +19,24 @@ class Raster:
     height: int
     pixels: bytes
     margin: float
+    dots_per_mm: float = DOTS_PER_INCH / 25.4
+
+    def pixel_count(self, box: Box | None = None) -> int:
+        """How many pixels lie in a box or inside the margins."""
+        first, last, rows = self._bounds(box)
+        return max(0, last - first) * len(rows)
 
     def _region(self, box: Box | None) -> bytes:
-        inset = self.margin * _PER_MM
+        first, last, rows = self._bounds(box)
+        return b"".join(self.pixels[row * self.width + first : row * self.width + last] for row in rows)
+
+    def _bounds(self, box: Box | None) -> tuple[int, int, range]:
+        inset = self.margin * self.dots_per_mm
         left, top, right, bottom = inset, inset, self.width - inset, self.height - inset
         if box is not None:
-            left, top, right, bottom = (v * _PER_MM for v in (box.x, box.y, box.right, box.bottom))
+            left, top, right, bottom = (v * self.dots_per_mm for v in (box.x, box.y, box.right, box.bottom))
         first, last = max(0, round(left)), min(self.width, round(right))
-        rows = range(max(0, round(top)), min(self.height, round(bottom)))
-        return b"".join(self.pixels[row * self.width + first : row * self.width + last] for row in rows)
+        return first, last, range(max(0, round(top)), min(self.height, round(bottom)))
 
     def share_lighter_than(self, grey: int, box: Box | None = None) -> float:
         """The share of pixels at or above a grey (0 black to 255 white) in a box or inside the margins."""
