@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
+from signage.compose.band_form import BandForm, draw_band_form
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.key_box import WANTED_RULE, KeyBox, KeyWords
@@ -21,6 +22,7 @@ from signage.drawing.marks import FitStep, Structure
 from signage.drawing.roles import TypeRole
 from signage.model.library import Phase
 
+_FORM = BandForm(radius=2.4, frame_radius=2.0, tint_radius=2.4, frame=1.8, foot=2.2)
 _PAD = 5.0
 _TITLE_TOP = 13.6
 LEAST_OVER = 11.0
@@ -131,26 +133,8 @@ class TitleBand:
         self._code()
 
     def _ground(self) -> None:
-        canvas, k, place = self.canvas, self.k, self.place
-        style, band = canvas.style, canvas.style.theme.band
-        box = (place.x, place.y, place.width, place.height)
-        if band is Band.FILLED:
-            canvas.rect(*box, style.deep, radius=2.4 * k)
-        elif band is Band.OPEN:
-            canvas.rect(
-                place.x + 0.9 * k,
-                place.y + 0.9 * k,
-                place.width - 1.8 * k,
-                place.height - 1.8 * k,
-                style.paper,
-                style.deep,
-                1.8 * k,
-                radius=2 * k,
-            )
-        else:
-            foot = 2.2 * k
-            canvas.rect(*box, style.tint, radius=2.4 * k, corners=(True, True, False, False))
-            canvas.rect(place.x, place.y + place.height - foot, place.width, foot, style.deep)
+        place = (self.place.x, self.place.y, self.place.width, self.place.height)
+        draw_band_form(self.canvas, self.canvas.style, place, _FORM.scaled(self.k))
 
     # -- overline and title ----------------------------------------------------------------------
     @property

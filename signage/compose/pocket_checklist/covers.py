@@ -5,16 +5,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose import parts, qr
+from signage.compose.band_form import BandForm, draw_band_form
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
-from signage.compose.theme import THEMES, Band, style_of
+from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Room, fit, measure
 from signage.drawing.marks import Structure
 from signage.drawing.roles import TypeRole
 from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Phase, Step
 
+_PLATE = BandForm(radius=1.2, frame_radius=1.2, tint_radius=1.2, frame=0.7, foot=0.9, is_plate=True)
 _MARGIN = 5.0
 _PAD = 4.0
 _LEAST_PICTURE = 15.0
@@ -205,19 +207,8 @@ def _plate(
 def _plate_band(
     canvas: Canvas, context: SheetContext, phase: Phase, place: tuple[float, float, float, float]
 ) -> str:
-    x, y, width, height = place
-    style, form = style_of(phase.theme, context.tone), THEMES[phase.theme].band
-    corners = (True, True, False, False)
     with canvas.artefact():
-        if form is Band.FILLED:
-            canvas.rect(x, y, width, height, style.deep, radius=1.2, corners=corners)
-            return style.paper
-        if form is Band.OPEN:
-            canvas.rect(x + 0.35, y, width - 0.7, height, style.paper, style.deep, 0.7, 1.2, corners)
-        else:
-            canvas.rect(x, y, width, height, style.tint, radius=1.2, corners=corners)
-            canvas.rect(x, y + height - 0.9, width, 0.9, style.deep)
-    return style.ink
+        return draw_band_form(canvas, style_of(phase.theme, context.tone), place, _PLATE)
 
 
 def _rows_of_plates(

@@ -9,11 +9,11 @@ from dataclasses import dataclass
 
 from signage.compose import parts
 from signage.compose.arrangement import Kind, NumberedStep
+from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, container_message
 from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
-from signage.compose.step_card.card import draw_band
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Fitted, Room, fit, line_width
 from signage.compose.word_stack import dashed_frame
@@ -198,7 +198,7 @@ def draw_ground(canvas: Canvas, row: Row, y: float, width: float) -> None:
 def _draw_phase(canvas: Canvas, context: SheetContext, row: PhaseRow, y: float, width: float) -> None:
     style = style_of(row.phase.theme, context.tone)
     height = row.height - 1.6
-    colour = draw_band(canvas, style, MARGIN, y + 1.0, width, height)
+    colour = draw_head_band(canvas, style, MARGIN, y + 1.0, width, height)
     message = phase_message(context, row.phase)
     with canvas.group(structure=Structure.HEADING_2):
         canvas.text(

@@ -10,11 +10,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from signage.compose import parts
+from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.pocket_checklist.rows import MARGIN, phase_message
-from signage.compose.step_card.card import draw_band
 from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure
@@ -69,7 +69,7 @@ def panel_head(
         with canvas.artefact():
             canvas.rect(MARGIN, MARGIN, inner, HEAD, canvas.style.ink, radius=1.2)
     else:
-        colour = draw_band(canvas, canvas.style, MARGIN, MARGIN, inner, HEAD)
+        colour = draw_head_band(canvas, canvas.style, MARGIN, MARGIN, inner, HEAD)
     tag = parts.draft_tag(
         canvas, context, MARGIN + inner - 2, middle, HEAD - 4.6, 7.5, colour, is_at_end=True
     )

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from signage.compose import parts
 from signage.compose.arrangement import NumberedStep, numbered_steps
+from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.envelope import finished_sheet
@@ -33,7 +34,7 @@ from signage.compose.step_card.measures import (
 )
 from signage.compose.step_card.row import draw_ruled_row
 from signage.compose.step_card.words import CONDITION_GAP, SIZES, STACK_GAP, condition_stack, fact_stack
-from signage.compose.theme import Band, Style, style_of
+from signage.compose.theme import style_of
 from signage.compose.typesetting import Room, fit, line_width
 from signage.compose.zones import draw_rail
 from signage.drawing.marks import FitStep, Sheet, Structure
@@ -92,7 +93,7 @@ def _card(context: SheetContext, phase: Phase, numbered: NumberedStep, cards: Ca
 
 def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -> None:
     style, width, middle = canvas.style, cards.inner_width, MARGIN + HEAD / 2
-    colour = draw_band(canvas, style, MARGIN, MARGIN, width, HEAD)
+    colour = draw_head_band(canvas, style, MARGIN, MARGIN, width, HEAD)
     title = context.wording.content(f"{context.protocol.id}/title")
     phase_title = context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title")
     word = parts.state_word(context) if context.is_draft else ""
@@ -153,21 +154,6 @@ def _head_text(
         ),
         message=message,
     )
-
-
-def draw_band(canvas: Canvas, style: Style, x: float, y: float, width: float, height: float) -> str:
-    """A head band in the form of its theme; returns the colour of words on it."""
-    form = style.theme.band
-    with canvas.artefact():
-        if form is Band.FILLED:
-            canvas.rect(x, y, width, height, style.deep, radius=1.6)
-            return style.paper
-        if form is Band.OPEN:
-            canvas.rect(x + 0.5, y + 0.5, width - 1, height - 1, style.paper, style.deep, 1.0, 1.4)
-        else:
-            canvas.rect(x, y, width, height, style.tint, radius=1.2, corners=(True, True, False, False))
-            canvas.rect(x, y + height - 1.0, width, 1.0, style.deep)
-    return style.ink
 
 
 def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards: CardSet) -> None:
