@@ -10,7 +10,6 @@ from typing import Any
 
 from signage.compose.context import SheetContext
 from signage.compose.pictures.context import PictureContext
-from signage.compose.poster.words import LAYER_SIGNS
 from signage.compose.sheet_kind import SheetKind
 from signage.compose.sheet_kinds import SheetKinds, read_sheet_kinds
 from signage.compose.theme import Tone
@@ -152,7 +151,7 @@ class Project:
         wording = self._words_of(protocol, tag, is_proof=is_proof)
         source = self._words_of(protocol, self.library.source_locale)
         code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
-        pictures = self.picture_set.only({*(step.picture for step in protocol.steps), *LAYER_SIGNS.values()})
+        pictures = self.picture_set.only({*(step.picture for step in protocol.steps), *self.kinds.signs})
         return SheetContext(
             self._part_of(protocol), wording, source, pictures, code, tone, mark, protocol=marked
         )

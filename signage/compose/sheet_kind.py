@@ -124,7 +124,7 @@ class SheetKind(Generic[Context]):
     ``summary`` what help says of it. ``shows`` says of each field of a step or phase whether it must be there
     and is empty for sheets without steps. ``table`` makes a table (CSV) beside it, ``gallery``
     names the pictures of an overview that is written where pictures of pages are. ``is_seeded``: ``--seed``
-    changes it.
+    changes it. ``signs`` are pictures that it may show besides those of its steps.
 
     Raises ValueError where a sheet that owes steps may leave out what a reader must not miss.
     """
@@ -147,6 +147,7 @@ class SheetKind(Generic[Context]):
     table: Callable[[SheetOrder[Context]], str] | None = None
     gallery: Callable[[SheetOrder[Context]], tuple[str, ...]] | None = None
     is_seeded: bool = False
+    signs: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         left_out = [shown for shown in NEVER_LEFT_OUT if self.shows.get(shown) is not Duty.OWED]

@@ -47,6 +47,11 @@ class SheetKinds:
         """The names of the kinds that are made unasked."""
         return tuple(kind.name for kind in self.kinds if kind.offer is Offer.USUAL)
 
+    @property
+    def signs(self) -> frozenset[str]:
+        """The pictures that sheets may show besides those of their steps."""
+        return frozenset(sign for kind in self.kinds for sign in kind.signs)
+
     def wanted(self, names: Iterable[str]) -> tuple[SheetKind[Any], ...]:
         """The kinds that were named, or where none was, those that are made unasked."""
         chosen = set(names) or set(self.usual)

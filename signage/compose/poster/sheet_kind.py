@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from signage.compose.hand_technique.sheet_kind import HAND_POSTER
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.papers import SMALLEST_POSTER_MM
+from signage.compose.poster.layer_signs import LAYER_SIGNS
 from signage.compose.sheet_kind import CodeTarget, Offer, Owed, Per, RulePlace, SheetKind, SheetOrder
 from signage.compose.shown_fields import Duty, Shown, all_fields
 
@@ -39,6 +40,7 @@ POSTER = SheetKind(
     shows=all_fields({Shown.WHY: Duty.ELSEWHERE, Shown.NOTES: Duty.IF_ROOM}),
     rules=RulePlace.EVERY_PAGE,
     code=CodeTarget.PROTOCOL,
+    signs=tuple(LAYER_SIGNS.values()),
 )
 
 SHEET_KINDS = (POSTER,)

@@ -15,6 +15,7 @@ from signage.compose.context import SheetContext
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.parts import container_tag
 from signage.compose.poster.compact_card import TEXT_PAD, CompactCard
+from signage.compose.poster.layer_signs import sign_of
 from signage.compose.poster.measures import Grid, Measures
 from signage.compose.poster.sizes import (
     ABOVE_PICTURE,
@@ -23,7 +24,7 @@ from signage.compose.poster.sizes import (
     Sizes,
     small_text_width,
 )
-from signage.compose.poster.words import PosterWords, sign_of
+from signage.compose.poster.words import PosterWords
 from signage.compose.typesetting import line_width
 from signage.compose.word_stack import StackSizes
 from signage.drawing.marks import Structure

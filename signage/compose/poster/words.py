@@ -172,19 +172,3 @@ def _every_rub(context: SheetContext, steps: Sequence[NumberedStep]) -> str | No
     (seconds,) = times
     assert seconds is not None
     return context.wording.fixed("every-rub", time=context.wording.seconds(seconds))
-
-
-LAYER_SIGNS = {"outer": "sign-outer-glove", "inner": "sign-inner-glove", "skin": "sign-bare-hand"}
-"""The picture beside a movement on gloves or skin, by the layer of the hands."""
-
-
-def sign_of(context: SheetContext, numbered: NumberedStep) -> str:
-    """The picture of a small step: the hand layer that is rubbed, or the picture of the step itself."""
-    if not numbered.is_hygiene:
-        return numbered.step.picture
-    garments = context.library.garments
-    layer = garments.get(numbered.step.action.layer or "")
-    if layer is None:
-        return LAYER_SIGNS["skin"]
-    covered = any(layer.id in other.over and other.kind == layer.kind for other in garments.values())
-    return LAYER_SIGNS["inner" if covered else "outer"]
