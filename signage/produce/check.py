@@ -62,7 +62,7 @@ def check_project(
     locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
     tried = stand_in_requests(project)
-    drawn = _look_at_all(results, (*pictures, *requests, *tried), progress)
+    drawn = look_at_all(results, (*pictures, *requests, *tried), progress)
     training = training_problems(
         project,
         [
@@ -134,14 +134,14 @@ def _check_sheet(project: Project, request: SheetRequest) -> list[Problem]:
 
 
 @dataclass(frozen=True)
-class _Looked:
+class Looked:
     """What was found on pictures and sheets; ``anew`` of the sheets were composed for it."""
 
     problems: tuple[Problem, ...]
     anew: int
 
 
-def _look_at_all(results: KeptResults, jobs: Sequence[Job], progress: Progress | None) -> _Looked:
+def look_at_all(results: KeptResults, jobs: Sequence[Job], progress: Progress | None) -> Looked:
     """Pictures by their names, and sheets: what no earlier run has looked at, on all processors."""
     known = [_known(results, job) for job in jobs]
     missing = [job for job, found in zip(jobs, known, strict=True) if found is None]
@@ -151,7 +151,7 @@ def _look_at_all(results: KeptResults, jobs: Sequence[Job], progress: Progress |
     made = iter(looked)
     found = (next(made) if each is None else each for each in known)
     problems = tuple(problem for job, each in zip(jobs, found, strict=True) for problem in _told(job, each))
-    return _Looked(problems, sum(isinstance(job, SheetRequest) for job in missing))
+    return Looked(problems, sum(isinstance(job, SheetRequest) for job in missing))
 
 
 def _known(results: KeptResults, job: Job) -> Sequence[Problem] | None:

@@ -77,7 +77,7 @@ class Fingerprints:
         )
 
     def _picture(self, name: str) -> str:
-        return self._once(("picture", name), lambda: self._project.picture_set.fingerprint(name))
+        return self._once(("picture", name), lambda: self._project.picture_set.source_fingerprint(name))
 
     @property
     def _fonts(self) -> list[tuple[str, str]]:
