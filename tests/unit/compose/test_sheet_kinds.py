@@ -1,13 +1,17 @@
 """A kind of sheet is one value: whoever asks for, draws, checks or explains sheets knows it by that."""
 
 import pickle
+import shutil
+import sys
 from dataclasses import replace
 from datetime import date
 
 import demo
+import door_sign
 import pytest
 from door_sign import DOOR_SIGN
 
+from signage import compose
 from signage.check.registry import all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.cli.choice import chosen
@@ -84,6 +88,15 @@ def test_names_are_given_once_and_kinds_reach_other_processes():
         "pictures",
         "picture-trial",
     )
+
+
+def test_one_more_file_is_one_more_kind(tmp_path, monkeypatch):
+    shutil.copyfile(door_sign.__file__, tmp_path / "door_sign_sheet_kind.py")
+    monkeypatch.setattr(compose, "__path__", [*compose.__path__, str(tmp_path)])
+    try:
+        assert "door-sign" in read_sheet_kinds().names
+    finally:
+        sys.modules.pop("signage.compose.door_sign_sheet_kind", None)
 
 
 def test_the_documentation_lists_the_kinds_as_they_are():
