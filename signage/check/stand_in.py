@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from signage.ground.problem import Problem, Severity
@@ -23,18 +23,16 @@ _HINT = (
 )
 
 
-def stand_in_problems(found: Sequence[Problem]) -> list[Problem]:
+def stand_in_problems(found: Iterable[Problem]) -> Iterator[Problem]:
     """One finding a rule and sheet, at most S2; what is only a remark on a real sheet is none here."""
     first: dict[tuple[str, str | None], list[Problem]] = {}
     for problem in found:
         if problem.severity is not Severity.S3:
             first.setdefault((problem.code, problem.sheet), []).append(problem)
     too_long = {sheet for code, sheet in first if code in _TOO_LONG}
-    return [
-        _told(problems)
-        for (code, sheet), problems in first.items()
-        if code in _TOO_LONG or sheet not in too_long
-    ]
+    for (code, sheet), problems in first.items():
+        if code in _TOO_LONG or sheet not in too_long:
+            yield _told(problems)
 
 
 def _told(problems: Sequence[Problem]) -> Problem:

@@ -61,6 +61,7 @@ def start(
 
 def _words(folder: Path) -> list[FileChange]:
     """The templates, and the catalogues of every language of the new library."""
+    from signage.ground.problem import with_problems
     from signage.project import open_project
     from signage.words.update import add_locale, collect, locale_tags
 
@@ -68,7 +69,8 @@ def _words(folder: Path) -> list[FileChange]:
     library, messages = project.library, project.messages
     changes = collect(library, messages, project.locales)
     for tag in locale_tags(library, project.locales):
-        changes += add_locale(library, messages, project.locales, tag, project.fonts)[0]
+        adding = add_locale(library, messages, project.locales, tag, project.fonts)
+        changes += with_problems(adding)[0]
     return changes
 
 

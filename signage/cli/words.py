@@ -94,11 +94,13 @@ def add(
     quiet: QuietOption = False,
 ) -> int:
     """Begin a new language: catalogues with the words that the programme brings, the rest empty."""
+    from signage.ground.problem import with_problems
     from signage.project import open_project
     from signage.words.update import add_locale
 
     project = open_project(content, locales)
-    changes, warnings = add_locale(project.library, project.messages, locales, tag, project.fonts)
+    adding = add_locale(project.library, project.messages, locales, tag, project.fonts)
+    changes, warnings = with_problems(adding)
     _write(changes, locales, form, quiet)
     if warnings and form is Format.TEXT:
         print_problems(warnings)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from urllib.parse import unquote, urlsplit
 
@@ -25,19 +25,17 @@ class Payload:
 
 def link_problems(
     payloads: Iterable[Payload], files: Mapping[str, bytes], training_address: str
-) -> list[Problem]:
+) -> Iterator[Problem]:
     """One problem for each code that leads outside the address, to no page or to no place in its page.
 
     ``files`` are those of the site by path.
     """
     anchors: dict[str, Collection[str]] = {}
-    problems = []
     for payload in payloads:
         reason = _reason(payload.text, files, training_address, anchors)
         if reason is not None:
             message = f"The code '{payload.text}' {reason}."
-            problems.append(DEAD_LINK.problem(message, locale=payload.locale, sheet=payload.sheet))
-    return problems
+            yield DEAD_LINK.problem(message, locale=payload.locale, sheet=payload.sheet)
 
 
 def _reason(

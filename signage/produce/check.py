@@ -51,7 +51,7 @@ def check_project(
     """All problems of all stages on a day, sorted; a language that lacks words or a font is not composed."""
     results = results or KeptResults(project)
     releases = Releases(project, today, results)
-    words = counted_problems(project.library, project.messages, releases.words_problems)
+    words = list(counted_problems(project.library, project.messages, releases.words_problems))
     wanted = requests_for(project, Wanted())
     unseen = {problem.locale for problem in words if problem.code == "WD-39"}
     requests = [
@@ -171,7 +171,7 @@ def _look(results: KeptResults, job: Job) -> Sequence[Problem]:
 def _told(job: Job, found: Sequence[Problem]) -> list[Problem]:
     """What is found in a stand-in language is a warning before a translator meets it."""
     is_tried = isinstance(job, SheetRequest) and job.locale in STAND_INS
-    return stand_in_problems(found) if is_tried else list(found)
+    return list(stand_in_problems(found) if is_tried else found)
 
 
 def _order(problem: Problem) -> tuple[str, ...]:

@@ -20,7 +20,7 @@ from signage.project import Project
 
 def training_problems(
     project: Project, requests: Sequence[SheetRequest], today: date, results: KeptResults | None = None
-) -> list[Problem]:
+) -> Iterator[Problem]:
     """A warning where no phone can reach the training address, and an error for each code without its page.
 
     The codes are those of the requested sheets; neither sheets nor pages are drawn for it.
@@ -28,15 +28,15 @@ def training_problems(
     library = project.library
     results = results or KeptResults(project)
     warning = reachable_problem(library.training_address, library.at("training_address"))
-    problems = [] if warning is None else [warning]
+    if warning is not None:
+        yield warning
     codes: dict[str, list[Payload]] = {}
     for payload in payloads_for(project, requests):
         codes.setdefault(payload.locale, []).append(payload)
     locales = tuple(dict.fromkeys(request.locale for request in requests))
     publication = _planned(project, locales, today, results) if codes else None
     for tag, payloads in codes.items():
-        problems += _dead_links(publication, tag, payloads, library.training_address, results)
-    return problems
+        yield from _dead_links(publication, tag, payloads, library.training_address, results)
 
 
 def _dead_links(

@@ -9,7 +9,7 @@ from pathlib import Path
 
 from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading, read_each, with_problems
 from signage.load.suggestion import nearest, shorten, suggest
 from signage.model.picture_trial import AGREED, COLUMNS, FORMS, Category
 from signage.trials import faults as trial_faults
@@ -57,11 +57,10 @@ class Trial:
 
 
 @dataclass
-class _Reading:
+class _Table:
     """What has been read so far."""
 
     pictures: Collection[str]
-    problems: list[Problem] = field(default_factory=list)
     ratings: dict[tuple[str, str, str], Rating] = field(default_factory=dict)
     numbers: dict[tuple[str, int], Rating] = field(default_factory=dict)
     blank_rows: int = 0
@@ -76,21 +75,31 @@ def read_trial(path: Path, pictures: Collection[str]) -> Trial:
     problems = list(_column_problems(header))
     if problems:
         raise UnreadableInputError(problems)
-    reading = _Reading(pictures)
+    trial, found = with_problems(_read(header, rows, pictures))
+    if trial is None or found:
+        raise UnreadableInputError(sorted(found, key=lambda problem: (problem.place, problem.code)))
+    return trial
+
+
+def _read(header: Row, rows: Sequence[Row], pictures: Collection[str]) -> Reading[Trial | None]:
+    """The same for rows; None where there are too many faults or no two raters."""
+    table = _Table(pictures)
     names = [name.casefold() for name in header.fields]
+    told = 0
     for row in rows:
-        _read_row(reading, names, row)
-        if len(reading.problems) >= _MOST_FAULTS:
+        for problem in _read_row(table, names, row):
+            told += 1
+            yield problem
+        if told >= _MOST_FAULTS:
             message = f"More than {_MOST_FAULTS} faults: the rows after this one were not read."
-            reading.problems.append(trial_faults.TABLE.problem(message, row.place, hint="Mend these first."))
-            break
-    else:
-        raters = _raters(reading, header.place)
-        if raters is not None:
-            answers = list(_answers(reading, raters))
-            if not reading.problems:
-                return Trial(tuple(answers), raters, reading.blank_rows)
-    raise UnreadableInputError(sorted(reading.problems, key=lambda problem: (problem.place, problem.code)))
+            yield trial_faults.TABLE.problem(message, row.place, hint="Mend these first.")
+            return None
+    raters = yield from _raters(table, header.place, is_empty_for_faults=bool(told))
+    if raters is None:
+        return None
+    pairs = dict.fromkeys(key[:2] for key in table.ratings)
+    answers = yield from read_each(_answer(table, picture, reader, raters) for picture, reader in pairs)
+    return Trial(tuple(answer for answer in answers if answer is not None), raters, table.blank_rows)
 
 
 def _column_problems(header: Row) -> Iterator[Problem]:
@@ -109,18 +118,18 @@ def _column_problems(header: Row) -> Iterator[Problem]:
             )
 
 
-def _read_row(reading: _Reading, names: Sequence[str], row: Row) -> None:
+def _read_row(table: _Table, names: Sequence[str], row: Row) -> Iterator[Problem]:
     if len(row.fields) != len(names):
         message = f"This row has {len(row.fields)} fields; the first line has {len(names)}."
-        reading.problems.append(trial_faults.FIELDS.problem(message, row.place))
+        yield trial_faults.FIELDS.problem(message, row.place)
         return
     values = dict(zip(names, row.fields, strict=True))
     if not values["reader"] and not values["category"]:
-        reading.blank_rows += 1
+        table.blank_rows += 1
         return
-    problems = list(_value_problems(values, row.place, reading.pictures))
+    problems = list(_value_problems(values, row.place, table.pictures))
     if problems:
-        reading.problems += problems
+        yield from problems
         return
     rating = Rating(
         values["form"].upper(),
@@ -131,7 +140,7 @@ def _read_row(reading: _Reading, names: Sequence[str], row: Row) -> None:
         Category(values["category"].casefold()),
         row.place,
     )
-    _keep(reading, rating)
+    yield from _keep(table, rating)
 
 
 def _value_problems(values: Mapping[str, str], place: Place, pictures: Collection[str]) -> Iterator[Problem]:
@@ -161,50 +170,48 @@ def _value_problems(values: Mapping[str, str], place: Place, pictures: Collectio
         yield trial_faults.PERSON.problem(f"The rater '{shorten(rater)}' is not an id.", place)
 
 
-def _keep(reading: _Reading, rating: Rating) -> None:
+def _keep(table: _Table, rating: Rating) -> Iterator[Problem]:
     """Store a rating, unless it repeats or contradicts an earlier one."""
     key = (rating.picture, rating.reader, rating.rater)
-    earlier = reading.ratings.setdefault(key, rating)
+    earlier = table.ratings.setdefault(key, rating)
     if earlier is not rating:
         message = (
             f"Rater {rating.rater} has rated {rating.picture}, reader {rating.reader} in line "
             f"{earlier.place.line} already."
         )
-        reading.problems.append(trial_faults.REPEATED.problem(message, rating.place))
-    first = reading.numbers.setdefault((rating.form, rating.number), rating)
+        yield trial_faults.REPEATED.problem(message, rating.place)
+    first = table.numbers.setdefault((rating.form, rating.number), rating)
     if first.picture != rating.picture:
         message = (
             f"Number {rating.number} of form {rating.form} is {first.picture} in line {first.place.line} "
             f"and {rating.picture} here."
         )
-        reading.problems.append(trial_faults.NUMBER.problem(message, rating.place))
+        yield trial_faults.NUMBER.problem(message, rating.place)
 
 
-def _raters(reading: _Reading, place: Place) -> tuple[str, str] | None:
-    """The two raters in alphabetical order; None, and a problem, where there are not two."""
-    found = sorted({rater for _, _, rater in reading.ratings} - {AGREED})
+def _raters(table: _Table, place: Place, *, is_empty_for_faults: bool) -> Reading[tuple[str, str] | None]:
+    """The two raters in alphabetical order; None where there are not two."""
+    found = sorted({rater for _, _, rater in table.ratings} - {AGREED})
     if len(found) == 2:
         return found[0], found[1]
     if found:
         message = f"Two raters were wanted; this table has {', '.join(found)}."
-        reading.problems.append(trial_faults.RATERS.problem(message, place))
-    elif not reading.problems:
+        yield trial_faults.RATERS.problem(message, place)
+    elif not is_empty_for_faults:
         message = "No row of this table has a reader and a category yet."
         hint = "Fill in the rows of one form for each reader, for both raters."
-        reading.problems.append(trial_faults.TABLE.problem(message, place, hint=hint))
+        yield trial_faults.TABLE.problem(message, place, hint=hint)
     return None
 
 
-def _answers(reading: _Reading, raters: tuple[str, str]) -> Iterator[Answer]:
-    for picture, reader in dict.fromkeys(key[:2] for key in reading.ratings):
-        ratings = [reading.ratings.get((picture, reader, rater)) for rater in (*raters, AGREED)]
-        first, second, agreed = ratings
-        if first is not None and second is not None:
-            yield Answer(picture, reader, first, second, agreed)
-            continue
-        missing = " and ".join(
-            rater for rater, rating in zip(raters, ratings, strict=False) if rating is None
-        )
-        place = next(rating.place for rating in ratings if rating is not None)
-        message = f"{picture}, reader {reader} has no rating of rater {missing}."
-        reading.problems.append(trial_faults.ONCE.problem(message, place))
+def _answer(table: _Table, picture: str, reader: str, raters: tuple[str, str]) -> Reading[Answer | None]:
+    """What both raters make of an answer; None where one of them has not rated it."""
+    ratings = [table.ratings.get((picture, reader, rater)) for rater in (*raters, AGREED)]
+    first, second, agreed = ratings
+    if first is not None and second is not None:
+        return Answer(picture, reader, first, second, agreed)
+    missing = " and ".join(rater for rater, rating in zip(raters, ratings, strict=False) if rating is None)
+    place = next(rating.place for rating in ratings if rating is not None)
+    message = f"{picture}, reader {reader} has no rating of rater {missing}."
+    yield trial_faults.ONCE.problem(message, place)
+    return None

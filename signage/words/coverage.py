@@ -47,7 +47,7 @@ _GAPS = frozenset({"WD-1", "WD-2", "WD-17"})
 
 def coverage_problems(
     library: Library, messages: Sequence[Message], locales: Path, fonts: FontSet
-) -> list[Problem]:
+) -> Iterator[Problem]:
     """Every fault of words that counts, of all locales of the library (``counted_problems``)."""
 
     def found_in(tag: str) -> Iterable[Problem]:
@@ -58,29 +58,26 @@ def coverage_problems(
 
 def counted_problems(
     library: Library, messages: Sequence[Message], found_in: Callable[[str], Iterable[Problem]]
-) -> list[Problem]:
+) -> Iterator[Problem]:
     """Of the faults of each locale those that count, in the order of the locales and texts of the library.
 
     A locale in use must be whole and right. A locale in work has no gaps to tell, they are progress; the
     faults of the texts that it has are told as of one in work. A file that cannot be read without loss counts
     in any state: nobody can work on it. The source texts are looked at as well.
     """
-    problems: list[Problem] = []
     for tag, locale in library.locales.items():
-        found = list(found_in(tag))
-        if locale.state is LocaleState.IN_WORK and tag != library.source_locale:
-            found = [replace(each, is_in_work=not is_lossy(each)) for each in found if each.code not in _GAPS]
-        elif locale.protocols:
-            needed = _texts_of(library, messages, locale.protocols)
-            found = [
-                each if each.text in needed else replace(each, is_in_work=True)
-                for each in found
-                if each.text in needed or each.code not in _GAPS
-            ]
-        problems.extend(found)
+        is_in_work = locale.state is LocaleState.IN_WORK and tag != library.source_locale
+        needed = _texts_of(library, messages, locale.protocols) if locale.protocols else None
+        for each in found_in(tag):
+            if is_in_work:
+                if each.code not in _GAPS:
+                    yield replace(each, is_in_work=not is_lossy(each))
+            elif needed is None or each.text in needed:
+                yield each
+            elif each.code not in _GAPS:
+                yield replace(each, is_in_work=True)
     if library.source_locale not in library.locales:
-        problems.extend(found_in(library.source_locale))
-    return problems
+        yield from found_in(library.source_locale)
 
 
 def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable[str]) -> set[str | None]:
@@ -94,28 +91,33 @@ def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable
 
 def locale_problems(
     library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
-) -> list[Problem]:
+) -> Iterator[Problem]:
     """Every fault of one locale, whatever its state: what a translator still has to do."""
+    yield from _without_flood_of_glyphs(list(_all_problems(library, messages, locales, tag, fonts)))
+
+
+def _all_problems(
+    library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
+) -> Iterator[Problem]:
     subject = _Subject.of(library, tag, fonts)
-    problems = list(_locale_faults(subject))
+    yield from _locale_faults(subject)
     if tag == library.source_locale:
-        problems.extend(_source_faults(subject, messages))
+        yield from _source_faults(subject, messages)
     for kind in kinds_of(library, tag):
         path = catalogue_path(locales, tag, kind)
         place = Place(path.as_posix())
         if not path.exists():
             message = f"the locale {tag} has no catalogue {path.name}"
-            problems.append(RULE_OF["WD-17"].problem(message, place, locale=tag))
+            yield RULE_OF["WD-17"].problem(message, place, locale=tag)
             continue
         result = read_catalogue_file(path, tag)
-        problems.extend(result.problems)
+        yield from result.problems
         if result.is_readable:
             wanted = fixed_messages() if kind is CatalogueKind.INTERFACE else messages
-            problems.extend(_catalogue_faults(subject, wanted, result.catalogue, place))
-    return _without_flood_of_glyphs(problems)
+            yield from _catalogue_faults(subject, wanted, result.catalogue, place)
 
 
-def _without_flood_of_glyphs(problems: list[Problem]) -> list[Problem]:
+def _without_flood_of_glyphs(problems: Sequence[Problem]) -> Sequence[Problem]:
     """A language whose script no font shows is told once, not text by text."""
     if any(problem.code == "WD-39" for problem in problems):
         return [problem for problem in problems if problem.code != "WD-37"]

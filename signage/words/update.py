@@ -15,7 +15,7 @@ from signage.ground.errors import WrongUsageError
 from signage.ground.files import write_whole
 from signage.ground.language import canonical_tag, is_well_formed
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Problem, Reading
 from signage.ground.quotation import quoted
 from signage.model.library import Library
 from signage.model.messages import Message, MessageRole
@@ -118,8 +118,8 @@ def update(library: Library, messages: Sequence[Message], locales: Path) -> list
 
 def add_locale(
     library: Library, messages: Sequence[Message], locales: Path, tag: str, fonts: FontSet
-) -> tuple[list[FileChange], list[Problem]]:
-    """The catalogues of a new locale, and warnings: CLDR does not know it, no font has its script.
+) -> Reading[list[FileChange]]:
+    """The catalogues of a new locale; its problems are warnings: CLDR knows it not, no font has its script.
 
     They are empty but for the words that the programme brings in the language, marked as a machine's.
     Raises WrongUsageError for an ill-formed tag, one in unusual letters, a stand-in, the source language and
@@ -132,19 +132,18 @@ def add_locale(
     there = [path for kind in kinds if (path := catalogue_path(locales, tag, kind)).exists()]
     if there:
         raise WrongUsageError(f"{there[0]} is there already; run 'signage words update' to refresh it")
-    warnings = []
     if cldr_locale(tag) is None:
         folder = Place((locales / tag).as_posix())
-        warnings.append(RULE_OF["WD-18"].problem(f"CLDR has no data for '{tag}'", folder, locale=tag))
+        yield RULE_OF["WD-18"].problem(f"CLDR has no data for '{tag}'", folder, locale=tag)
     unseen = script_without_font(tag, fonts)
     if unseen is not None:
-        warnings.append(RULE_OF["WD-39"].problem(unseen, Place((locales / tag).as_posix()), locale=tag))
+        yield RULE_OF["WD-39"].problem(unseen, Place((locales / tag).as_posix()), locale=tag)
     changes = []
     for kind in kinds:
         wanted = blank_entries(library, messages, kind, tag)
         catalogue = merge(_brought(wanted, tag), wanted, kind, tag)
         changes.append(_change(catalogue_path(locales, tag, kind), write_catalogue(catalogue)))
-    return changes, warnings
+    return changes
 
 
 def refuse_unusual(tag: str) -> None:

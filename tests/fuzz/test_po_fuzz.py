@@ -146,7 +146,7 @@ def test_merging_loses_no_translation_and_no_remark_and_settles_at_once(catalogu
 def test_everything_that_reads_catalogues_raises_only_own_errors(tmp_path_factory, changes):
     folder = tmp_path_factory.mktemp("locales")
     write_po(folder, "fr", CatalogueKind.CONTENT, ()).write_bytes(mutated(changes))
-    coverage_problems(LIBRARY, MESSAGES, folder, BUNDLED_FONTS)
+    list(coverage_problems(LIBRARY, MESSAGES, folder, BUNDLED_FONTS))
     for read in (update, progress):
         with contextlib.suppress(SignageError):
             read(LIBRARY, MESSAGES, folder)

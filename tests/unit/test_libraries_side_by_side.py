@@ -87,7 +87,7 @@ def looks(project):
             f"SVG of {request.kind}",
             digest("".join(paint_svg(page, "", "en") for page in sheet.pages).encode()),
         )
-    words = coverage_problems(project.library, project.messages, project.locales, project.fonts)
+    words = list(coverage_problems(project.library, project.messages, project.locales, project.fonts))
     drawn = [*check_picture(project, "our-card"), *check_request(project, POSTER)]
     yield "findings", [f"{problem.code} {problem.message}" for problem in (*words, *drawn)]
     try:

@@ -35,5 +35,5 @@ def test_every_order_and_the_words_of_every_language_in_use_are_clean():
     project = demo.project()
     assert check_orders(project, date(2026, 11, 26)) == []
     # Bengali is in work and has a few faults on purpose
-    words = coverage_problems(project.library, project.messages, project.locales, BUNDLED_FONTS)
+    words = list(coverage_problems(project.library, project.messages, project.locales, BUNDLED_FONTS))
     assert {problem.locale for problem in words} == {"bn"}

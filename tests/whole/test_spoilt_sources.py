@@ -124,8 +124,10 @@ def told_of(content):
 def told_of_project(project: Project):
     by_place = {(Path(m.place.path).name, m.place.line): m.context for m in project.messages if m.place.path}
     told = defaultdict(set)
-    words = locale_problems(
-        project.library, project.messages, project.locales, project.library.source_locale, BUNDLED_FONTS
+    words = list(
+        locale_problems(
+            project.library, project.messages, project.locales, project.library.source_locale, BUNDLED_FONTS
+        )
     )
     for problem in (*words, *Releases(project, date(2026, 11, 28)).content_problems):
         context = problem.text or by_place.get((Path(problem.place.path).name, problem.place.line))

@@ -63,11 +63,11 @@ class LineReader:
         """The lines that could be understood, in order; faults go to ``problems``."""
         data = self._data
         if len(data) > LARGEST_FILE:
-            self._fault("PO-1", Place(self._path), f"the file has {len(data)} bytes; at most 5 MB are read")
+            self.fault("PO-1", Place(self._path), f"the file has {len(data)} bytes; at most 5 MB are read")
             self.is_readable = False
             return
         if _is_utf_16(data):
-            self._fault("PO-2", Place(self._path, 1, 1), "the file is UTF-16; UTF-8 was wanted")
+            self.fault("PO-2", Place(self._path, 1, 1), "the file is UTF-16; UTF-8 was wanted")
             self.is_readable = False
             return
         spoiled = _lines_not_utf_8(data)
@@ -75,11 +75,11 @@ class LineReader:
             message = (
                 f"{len(spoiled)} lines are not UTF-8, first this one; the whole file has another encoding"
             )
-            self._fault("PO-2", Place(self._path, spoiled[0]), message)
+            self.fault("PO-2", Place(self._path, spoiled[0]), message)
             self.is_readable = False
             return
         if data.startswith(_BYTE_ORDER_MARK):
-            self._fault("PO-3", Place(self._path, 1, 1), "the file begins with a byte order mark")
+            self.fault("PO-3", Place(self._path, 1, 1), "the file begins with a byte order mark")
             data = data[len(_BYTE_ORDER_MARK) :]
         for number, raw in enumerate(data.split(b"\n"), start=1):
             text = self._decoded(raw.removesuffix(b"\r"), number)
@@ -88,7 +88,8 @@ class LineReader:
             if line is not None:
                 yield line
 
-    def _fault(self, code: str, place: Place, message: str) -> None:
+    def fault(self, code: str, place: Place, message: str) -> None:
+        """Tell a fault of a line, or of what lines make together."""
         if len(self.problems) < MOST_PROBLEMS:
             self.problems.append(RULE_OF[code].problem(message, place))
         else:
@@ -100,7 +101,7 @@ class LineReader:
         except UnicodeDecodeError as error:
             column = len(raw[: error.start].decode("utf-8")) + 1
             found = f"0x{raw[error.start]:02X}"
-            self._fault("PO-2", Place(self._path, number, column), f"the byte {found} is not UTF-8 here")
+            self.fault("PO-2", Place(self._path, number, column), f"the byte {found} is not UTF-8 here")
             return raw.decode("utf-8", errors="replace")
 
     def _look_for_hidden(self, text: str, number: int) -> None:
@@ -108,11 +109,11 @@ class LineReader:
             return
         for found in find_forbidden(text):
             place = Place(self._path, number, found.index + 1)
-            self._fault("PO-12", place, f"the character {found.name} stands here")
+            self.fault("PO-12", place, f"the character {found.name} stands here")
         for index, character in enumerate(text):
             if unicodedata.category(character) == "Cc" and character != "\t":
                 place = Place(self._path, number, index + 1)
-                self._fault("PO-13", place, f"the control character U+{ord(character):04X} stands here")
+                self.fault("PO-13", place, f"the control character U+{ord(character):04X} stands here")
 
     def _line(self, text: str, number: int) -> PoLine | None:
         is_obsolete = is_previous = False
@@ -144,13 +145,13 @@ class LineReader:
         if match is not None:
             kind, quoted = match.group(1), text[match.end() :]
             if match.group(2) is not None:
-                self._fault("PO-11", place, f"{match.group(0).strip()} stands here; one msgstr was expected")
+                self.fault("PO-11", place, f"{match.group(0).strip()} stands here; one msgstr was expected")
                 return None
         elif text.startswith('"'):
             kind, quoted = "continuation", text
         else:
             word = text.split(" ", maxsplit=1)[0][:40]
-            self._fault("PO-8", place, f"the line begins with '{word}'")
+            self.fault("PO-8", place, f"the line begins with '{word}'")
             return None
         start = place.column + len(text) - len(quoted)
         string = self._string(quoted.rstrip(" \t"), Place(place.path, place.line, start))
@@ -159,7 +160,7 @@ class LineReader:
     def _string(self, quoted: str, place: Place) -> str:
         """The text of a quoted string; what can be read of it where it is broken."""
         if not quoted.startswith('"'):
-            self._fault("PO-6", place, "a text in quotation marks was expected here")
+            self.fault("PO-6", place, "a text in quotation marks was expected here")
             return ""
         characters: list[str] = []
         i = 1
@@ -168,18 +169,18 @@ class LineReader:
             at = Place(place.path, place.line, place.column + i)
             if character == '"':
                 if i + 1 < len(quoted):
-                    self._fault("PO-6", at, "the text goes on after the closing quotation mark")
+                    self.fault("PO-6", at, "the text goes on after the closing quotation mark")
                 return "".join(characters)
             if character == "\\":
                 i += 1
                 escaped = quoted[i : i + 1]
                 if escaped not in _ESCAPES:
-                    self._fault("PO-7", at, f"'\\{escaped}' is not a known escape")
+                    self.fault("PO-7", at, f"'\\{escaped}' is not a known escape")
                 character = _ESCAPES.get(escaped, escaped)
             characters.append(character)
             i += 1
         end = Place(place.path, place.line, place.column + len(quoted))
-        self._fault("PO-6", end, "the closing quotation mark is missing")
+        self.fault("PO-6", end, "the closing quotation mark is missing")
         return "".join(characters)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from functools import lru_cache
 from pathlib import Path
@@ -88,9 +88,8 @@ def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
     Kept, since every sheet of a locale asks for the same bytes.
     """
     reader = LineReader(data, path)
-    found: list[Problem] = []
-    drafts = list(_drafts(reader.lines(), found))
-    found.extend(reader.problems)
+    drafts = list(_drafts(reader))
+    found = list(reader.problems)
     closing: tuple[str, ...] = ()
     if drafts and not drafts[-1].texts and not drafts[-1].previous:
         closing = tuple(drafts.pop().comments)
@@ -128,13 +127,13 @@ def _with_locale(problem: Problem, tag: str) -> Problem:
     return RULE_OF[problem.code].problem(problem.message, problem.place, locale=tag)
 
 
-def _drafts(lines: Iterable[PoLine], found: list[Problem]) -> Iterator[_Draft]:
+def _drafts(reader: LineReader) -> Iterator[_Draft]:
     """Groups lines into entries. A blank line ends an entry only once it has a text."""
     draft = _Draft(Place(""))
     target: dict[str, str] | None = None
     key = ""
     continued: list[str] = []
-    for line in lines:
+    for line in reader.lines():
         if continued and line.kind != "continuation":
             assert target is not None
             target[key] = "".join((target[key], *continued))
@@ -150,7 +149,7 @@ def _drafts(lines: Iterable[PoLine], found: list[Problem]) -> Iterator[_Draft]:
             draft = _Draft(Place(""))
         if line.kind == "continuation":
             if target is None:
-                found.append(RULE_OF["PO-8"].problem("this text belongs to no key word", line.place))
+                reader.fault("PO-8", line.place, "this text belongs to no key word")
             else:
                 continued.append(line.text)
         elif line.kind in _ORDER:

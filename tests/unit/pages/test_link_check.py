@@ -14,7 +14,7 @@ FILES = {
 
 
 def problems(text):
-    return link_problems([Payload(text, "poster", "ar")], FILES, f"{BASE}/")
+    return list(link_problems([Payload(text, "poster", "ar")], FILES, f"{BASE}/"))
 
 
 @pytest.mark.parametrize(
@@ -52,7 +52,7 @@ def test_every_code_of_the_demo_leads_to_a_page(tag):
     ]
     payloads = list(payloads_of(sheets))
     assert len(payloads) >= 42 + 3
-    assert link_problems(payloads, site().files, BASE) == []
+    assert list(link_problems(payloads, site().files, BASE)) == []
 
 
 def test_a_site_without_one_step_is_found_out():

@@ -27,7 +27,7 @@ def test_the_demo_has_a_page_for_every_code_in_every_language():
     payloads = list(payloads_for(project(), requests))
     steps = sum(len(protocol.steps) for protocol in project().library.protocols.values())
     assert len(payloads) == len(LANGUAGES) * (steps + len(project().library.protocols))
-    assert training_problems(project(), requests, DAY) == []
+    assert list(training_problems(project(), requests, DAY)) == []
 
 
 @pytest.mark.parametrize("tag", ["ar", "am"])
@@ -61,7 +61,7 @@ def test_codes_without_pages_are_errors_with_sheet_and_language():
         tag: replace(locale, state=LocaleState.IN_WORK) if tag == "ar" else locale
         for tag, locale in demo.library.locales.items()
     }
-    problems = training_problems(changed(locales=locales), requests, DAY)
+    problems = list(training_problems(changed(locales=locales), requests, DAY))
     assert {(problem.code, problem.locale) for problem in problems} == {("PG-2", "ar")}
     assert len(problems) == len(demo.library.protocols["layered-protection"].steps) + 1
     assert {problem.sheet for problem in problems} == {"step-cards", "poster, pocket-checklist"}
@@ -75,12 +75,12 @@ def test_where_no_language_has_pages_every_code_is_dead():
     locales = {
         tag: replace(locale, state=LocaleState.IN_WORK) for tag, locale in demo.library.locales.items()
     }
-    problems = training_problems(changed(locales=locales), requests, DAY)
+    problems = list(training_problems(changed(locales=locales), requests, DAY))
     assert len(problems) == len(demo.library.protocols["clean-hands"].steps) + 1
 
 
 def test_asking_for_nothing_finds_nothing():
-    assert training_problems(project(), (), DAY) == []
+    assert list(training_problems(project(), (), DAY)) == []
 
 
 def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_path):
@@ -94,7 +94,7 @@ def test_a_broken_placeholder_of_one_language_hides_nothing_of_the_others(tmp_pa
         text.replace('msgstr "Attendre {time}"', 'msgstr "Attendre {bin}"'), encoding="utf-8"
     )
     broken = replace(demo, locales=locales)
-    words = coverage_problems(broken.library, broken.messages, locales, BUNDLED_FONTS)
+    words = list(coverage_problems(broken.library, broken.messages, locales, BUNDLED_FONTS))
     assert {(problem.code, problem.locale) for problem in words if problem.locale == "fr"} == {("WD-6", "fr")}
-    assert training_problems(broken, requests_for(broken, Wanted(locales=("en",))), DAY) == []
-    assert training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))), DAY)
+    assert list(training_problems(broken, requests_for(broken, Wanted(locales=("en",))), DAY)) == []
+    assert list(training_problems(broken, requests_for(broken, Wanted(locales=("en", "fr"))), DAY))

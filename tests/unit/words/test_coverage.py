@@ -5,7 +5,7 @@ import pytest
 from word_samples import build_library
 
 from signage.cli.report import status_of
-from signage.ground.problem import Severity
+from signage.ground.problem import Severity, with_problems
 from signage.model.library import Locale, LocaleState, Term
 from signage.model.messages import library_messages
 from signage.text.font_set import BUNDLED_FONTS
@@ -53,7 +53,7 @@ def spoil(french, context, change):
 
 
 def test_a_whole_locale_has_no_problem(library, messages, locales):
-    assert coverage_problems(library, messages, locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(library, messages, locales, BUNDLED_FONTS)) == []
 
 
 @pytest.mark.parametrize(("code", "context", "change"), SPOILED)
@@ -61,7 +61,7 @@ def test_one_fault_is_found_once_at_its_line(
     library, messages, locales, french, rewrite, code, context, change
 ):
     path = rewrite(spoil(french, context, change))
-    found = coverage_problems(library, messages, locales, BUNDLED_FONTS)
+    found = list(coverage_problems(library, messages, locales, BUNDLED_FONTS))
     assert {problem.code for problem in found} == {code}
     (problem, *_) = found
     assert context in problem.message
@@ -98,14 +98,14 @@ def test_gaps_of_a_locale_in_work_are_progress_and_its_broken_lines_are_faults(
 ):
     path = rewrite({APRON: None, RUB: None})
     working = in_work(library)
-    assert coverage_problems(working, messages, locales, BUNDLED_FONTS) == []
-    assert len(locale_problems(working, messages, locales, "fr", BUNDLED_FONTS)) == 2
+    assert list(coverage_problems(working, messages, locales, BUNDLED_FONTS)) == []
+    assert len(list(locale_problems(working, messages, locales, "fr", BUNDLED_FONTS))) == 2
     path.write_text(path.read_text() + "\nmsgctxt broken\n")
-    found = coverage_problems(working, messages, locales, BUNDLED_FONTS)
+    found = list(coverage_problems(working, messages, locales, BUNDLED_FONTS))
     assert {problem.code for problem in found} == {"PO-6", "PO-9"}
     assert status_of(found) == 1  # no command can work on the file
     path.write_text(path.read_text(), encoding="utf-16")
-    found = coverage_problems(working, messages, locales, BUNDLED_FONTS)
+    found = list(coverage_problems(working, messages, locales, BUNDLED_FONTS))
     assert [problem.code for problem in found] == ["PO-2"]
     assert status_of(found) == 1
 
@@ -114,7 +114,7 @@ def test_faults_of_texts_that_a_locale_in_work_has_are_told_and_fail_nothing(
     messages, locales, library, rewrite, french
 ):
     rewrite({RUB: None, APRON: replace(french[APRON], translation="Retirer les gants internes.")})
-    found = coverage_problems(in_work(library), messages, locales, BUNDLED_FONTS)
+    found = list(coverage_problems(in_work(library), messages, locales, BUNDLED_FONTS))
     assert {(problem.code, problem.text) for problem in found} == {
         (code, APRON) for code in ("WD-9", "WD-10", "WD-57")
     }
@@ -126,7 +126,7 @@ def test_faults_of_texts_that_a_locale_in_work_has_are_told_and_fail_nothing(
 def test_a_protocol_in_use_needs_no_words_of_sheets_about_pictures(messages, tmp_path):
     locale = Locale(tag="am", owner="language lead", state=LocaleState.IN_USE, protocols=("off",))
     library = build_library(locales={"am": locale})
-    write_changes(add_locale(library, messages, tmp_path, "am", BUNDLED_FONTS)[0])
+    write_changes(with_problems(add_locale(library, messages, tmp_path, "am", BUNDLED_FONTS))[0])
     missing = {problem.text for problem in coverage_problems(library, messages, tmp_path, BUNDLED_FONTS)}
     assert "interface/stop" not in missing  # brought by the programme
     assert {"off/apron-off/text"} <= missing
@@ -139,7 +139,7 @@ def test_a_protocol_in_use_needs_no_words_of_sheets_about_pictures(messages, tmp
 
 def test_a_language_that_no_font_shows_is_one_finding(messages, library, tmp_path):
     locale = Locale(tag="bo", owner="language lead", state=LocaleState.IN_USE)
-    found = coverage_problems(build_library(locales={"bo": locale}), messages, tmp_path, BUNDLED_FONTS)
+    found = list(coverage_problems(build_library(locales={"bo": locale}), messages, tmp_path, BUNDLED_FONTS))
     assert [problem.code for problem in found].count("WD-39") == 1
 
 
@@ -154,18 +154,20 @@ def test_faults_of_the_file_are_told_beside_faults_of_its_texts(library, message
 
 def test_an_unknown_language_and_unknown_numerals_are_told(messages, tmp_path):
     locale = Locale(tag="qaa", owner="language lead", state=LocaleState.IN_USE, numerals="arabic")
-    found = coverage_problems(build_library(locales={"qaa": locale}), messages, tmp_path, BUNDLED_FONTS)
+    found = list(coverage_problems(build_library(locales={"qaa": locale}), messages, tmp_path, BUNDLED_FONTS))
     assert {"WD-18", "WD-19"} <= {problem.code for problem in found}
 
 
 def test_a_placeholder_that_its_step_cannot_fill_is_told_at_the_source(library, tmp_path):
     steps = library.protocols["off"].phases[0].steps
     broken = build_library(steps=(replace(steps[1], text="Take off the apron for {time}."), *steps[2:]))
-    found = coverage_problems(
-        replace(broken, locales={"en": broken.locales["en"]}),
-        library_messages(broken),
-        tmp_path,
-        BUNDLED_FONTS,
+    found = list(
+        coverage_problems(
+            replace(broken, locales={"en": broken.locales["en"]}),
+            library_messages(broken),
+            tmp_path,
+            BUNDLED_FONTS,
+        )
     )
     assert [(problem.code, problem.step) for problem in found] == [("WD-20", "apron-off")]
     assert "{time}" in found[0].message
@@ -175,11 +177,13 @@ def test_an_amount_in_an_unknown_unit_is_told_at_the_source(library, tmp_path):
     rub = library.protocols["off"].phases[0].steps[0]
     action = replace(rub.actions[0], amount="a palmful")
     broken = build_library(steps=(replace(rub, text="Take {amount}.", actions=(action,)),))
-    found = coverage_problems(
-        replace(broken, locales={"en": broken.locales["en"]}),
-        library_messages(broken),
-        tmp_path,
-        BUNDLED_FONTS,
+    found = list(
+        coverage_problems(
+            replace(broken, locales={"en": broken.locales["en"]}),
+            library_messages(broken),
+            tmp_path,
+            BUNDLED_FONTS,
+        )
     )
     assert [problem.code for problem in found] == ["WD-20"]
 
@@ -187,11 +191,13 @@ def test_an_amount_in_an_unknown_unit_is_told_at_the_source(library, tmp_path):
 def test_the_source_text_must_name_what_its_step_takes_off(library, tmp_path):
     steps = library.protocols["off"].phases[0].steps
     unnamed = build_library(steps=(replace(steps[2], text="Take them off."),))
-    found = coverage_problems(
-        replace(unnamed, locales={"en": unnamed.locales["en"]}),
-        library_messages(unnamed),
-        tmp_path,
-        BUNDLED_FONTS,
+    found = list(
+        coverage_problems(
+            replace(unnamed, locales={"en": unnamed.locales["en"]}),
+            library_messages(unnamed),
+            tmp_path,
+            BUNDLED_FONTS,
+        )
     )
     assert [(problem.code, problem.locale) for problem in found] == [("WD-9", "en")]
 
@@ -218,13 +224,13 @@ def test_codes_signs_and_texts_meant_to_be_the_same_may_be_the_same(
     named = replace(library, wards={"bay": replace(library.wards["bay"], name=source)})
     entry = replace(french["ward/bay/name"], source=source, translation=translation, comments=comments)
     rewrite({"ward/bay/name": entry})
-    assert coverage_problems(named, library_messages(named), locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(named, library_messages(named), locales, BUNDLED_FONTS)) == []
 
 
 def test_a_number_of_the_source_may_be_written_in_other_digits(messages, locales, library, french, rewrite):
     named = replace(library, wards={"bay": replace(library.wards["bay"], name="Ward 4")})
     rewrite({"ward/bay/name": replace(french["ward/bay/name"], source="Ward 4", translation="Secteur ٤")})
-    assert coverage_problems(named, library_messages(named), locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(named, library_messages(named), locales, BUNDLED_FONTS)) == []
 
 
 def test_latin_codes_may_stand_beside_words_of_other_scripts(messages, locales, library, french, rewrite):
@@ -276,14 +282,14 @@ def test_a_sentence_may_name_an_item_that_its_step_speaks_of(library, locales, f
             why: replace(french[why], source=glove.why, translation="Les gants internes sont propres."),
         }
     )
-    assert coverage_problems(changed, messages, locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(changed, messages, locales, BUNDLED_FONTS)) == []
 
 
 def test_a_form_forbidden_for_a_thing_is_free_where_nobody_speaks_of_it(
     messages, locales, library, french, rewrite
 ):
     rewrite({"off/leave/text": replace(french["off/leave/text"], translation="Sans blouse : {zone} ?")})
-    assert coverage_problems(library, messages, locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(library, messages, locales, BUNDLED_FONTS)) == []
 
 
 def test_a_placeholder_for_the_item_names_it(library, locales, french, rewrite):
@@ -291,10 +297,10 @@ def test_a_placeholder_for_the_item_names_it(library, locales, french, rewrite):
     itemised = build_library(steps=(steps[0], replace(steps[1], text="Take off {item}."), *steps[2:]))
     entry = replace(french[APRON], source="Take off {item}.", translation="Retirer {item}.")
     rewrite({APRON: entry})
-    assert coverage_problems(itemised, library_messages(itemised), locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(itemised, library_messages(itemised), locales, BUNDLED_FONTS)) == []
 
 
 def test_terms_without_forms_in_a_locale_ask_for_nothing(library, messages, locales, french, rewrite):
     rewrite({GLOVES: replace(french[GLOVES], translation="Retirer les moufles.")})
     bare = replace(library, terms=(Term(id="outer-gloves", source="outer gloves", approved={"hi": ("x",)}),))
-    assert coverage_problems(bare, messages, locales, BUNDLED_FONTS) == []
+    assert list(coverage_problems(bare, messages, locales, BUNDLED_FONTS)) == []

@@ -54,7 +54,7 @@ def test_an_older_glossary_does_not_refuse_the_words_of_the_programme():
     markers = replace(own.library.vocabulary.negation["fr"], markers=("ne … point",))
     vocabulary = replace(own.library.vocabulary, negation={**own.library.vocabulary.negation, "fr": markers})
     older = replace(own.library, vocabulary=vocabulary)
-    told = locale_problems(older, own.messages, own.locales, "fr", BUNDLED_FONTS)
+    told = list(locale_problems(older, own.messages, own.locales, "fr", BUNDLED_FONTS))
     assert any(problem.code == "WD-44" for problem in told)
     assert not [
         problem.text for problem in told if (problem.text or "").startswith(("interface/", "picture/"))

@@ -20,7 +20,7 @@ def told(protocol, **changes):
     )
     protocols = {**project.library.protocols, protocol: replace(old, phases=phases)}
     library = replace(project.library, protocols=protocols)
-    found = locale_problems(library, library_messages(library), project.locales, "en", BUNDLED_FONTS)
+    found = list(locale_problems(library, library_messages(library), project.locales, "en", BUNDLED_FONTS))
     return {(problem.code, problem.step) for problem in found if problem.code in RULES}
 
 

@@ -5,6 +5,7 @@ import pytest
 from word_samples import build_library
 
 from signage.ground.errors import UnreadableInputError, WrongUsageError
+from signage.ground.problem import with_problems
 from signage.model.library import Locale, LocaleState
 from signage.model.messages import library_messages
 from signage.text.font_set import BUNDLED_FONTS
@@ -206,21 +207,21 @@ def test_a_locale_without_files_gets_them(library, messages, tmp_path):
 
 
 def test_a_new_locale_gets_empty_catalogues_in_its_own_name(library, messages, tmp_path):
-    changes, warnings = add_locale(library, messages, tmp_path, "am", BUNDLED_FONTS)
+    changes, warnings = with_problems(add_locale(library, messages, tmp_path, "am", BUNDLED_FONTS))
     write_changes(changes)
-    assert warnings == []
+    assert warnings == ()
     assert "አማርኛ" in content(tmp_path, "am").header_comments[0]
     assert run_update(build_library(locales={"am": library.locales["fr"]}), tmp_path) == 0
 
 
 def test_a_language_that_cldr_does_not_know_is_added_with_a_warning(library, messages, tmp_path):
-    changes, (warning,) = add_locale(library, messages, tmp_path, "qaa", BUNDLED_FONTS)
+    changes, (warning,) = with_problems(add_locale(library, messages, tmp_path, "qaa", BUNDLED_FONTS))
     assert len(changes) == 2
     assert (warning.code, warning.locale) == ("WD-18", "qaa")
 
 
 def test_a_language_that_no_font_shows_is_added_with_a_warning(library, messages, tmp_path):
-    _changes, (warning,) = add_locale(library, messages, tmp_path, "bo", BUNDLED_FONTS)
+    _changes, (warning,) = with_problems(add_locale(library, messages, tmp_path, "bo", BUNDLED_FONTS))
     assert (warning.code, warning.locale) == ("WD-39", "bo")
     assert "content/fonts" in warning.hint
 
@@ -228,14 +229,14 @@ def test_a_language_that_no_font_shows_is_added_with_a_warning(library, messages
 @pytest.mark.parametrize("tag", ["français", "fr_FR", "", "../x", "en", "en-XA", "fr"])
 def test_a_locale_that_cannot_be_added_is_refused(library, messages, locales, tag):
     with pytest.raises(WrongUsageError):
-        add_locale(library, messages, locales, tag, BUNDLED_FONTS)
+        with_problems(add_locale(library, messages, locales, tag, BUNDLED_FONTS))
 
 
 def test_english_needs_no_interface_and_the_source_language_no_content(library, messages, tmp_path):
-    changes, _ = add_locale(library, messages, tmp_path, "en-GB", BUNDLED_FONTS)
+    changes, _ = with_problems(add_locale(library, messages, tmp_path, "en-GB", BUNDLED_FONTS))
     assert [change.path.name for change in changes] == ["content.po"]
     source_french = replace(library, source_locale="fr")
-    changes, _ = add_locale(source_french, messages, tmp_path, "fr", BUNDLED_FONTS)
+    changes, _ = with_problems(add_locale(source_french, messages, tmp_path, "fr", BUNDLED_FONTS))
     assert [change.path.name for change in changes] == ["interface.po"]
 
 
