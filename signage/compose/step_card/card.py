@@ -30,10 +30,9 @@ from signage.compose.step_card.measures import (
     draft_sentence,
     fit_detail,
     fit_draft,
-    ruled_rows,
 )
 from signage.compose.step_card.row import draw_ruled_row
-from signage.compose.step_card.words import CONDITION_GAP, SIZES, STACK_GAP, condition_stack, fact_stack
+from signage.compose.step_card.words import CONDITION_GAP, SIZES, STACK_GAP
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Room, fit, line_width
 from signage.compose.zones import draw_rail
@@ -213,36 +212,24 @@ def _upper_half(canvas: Canvas, context: SheetContext, numbered: NumberedStep, c
 
 
 def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards: CardSet) -> None:
-    protocol, step, wording = context.protocol, numbered.step, context.wording
-    rows = ruled_rows(context, numbered, cards.inner_width)
-    foot = cards.control_top - sum(row.height for row in rows)
+    protocol, step, words = context.protocol, numbered.step, cards.words[numbered.step.id]
+    foot = cards.control_top - sum(row.height for row in words.rows)
     y = TOP + cards.picture + ABOVE_WORDS
-    condition = condition_stack(context, step, cards.inner_width)
-    if condition.pieces:
-        y = condition.draw(canvas, MARGIN, y, SIZES) + CONDITION_GAP
-    headline = wording.step_text(protocol, step, "text") or ""
+    if words.condition.pieces:
+        y = words.condition.draw(canvas, MARGIN, y, SIZES) + CONDITION_GAP
     with canvas.group(structure=Structure.HEADING_2):
         y = canvas.text(
-            headline,
+            words.headline,
             Lettering(TypeRole.HEADLINE, canvas.face(700), cards.headline_points, wanted=24),
             TextPlace(MARGIN, y, cards.inner_width, lines=cards.headline_lines),
             message=f"{protocol.id}/{step.id}/text",
         )
-    facts = fact_stack(context, step, cards.inner_width)
-    if facts.pieces:
-        y = facts.draw(canvas, MARGIN, y + STACK_GAP, SIZES)
-    detail = wording.step_text(protocol, step, "detail")
-    if detail:
-        _detail(
-            canvas,
-            context,
-            detail,
-            y + 1.6,
-            foot - 0.8,
-            cards,
-            f"{protocol.id}/{step.id}/detail",
-        )
-    for row in rows:
+    if words.facts.pieces:
+        y = words.facts.draw(canvas, MARGIN, y + STACK_GAP, SIZES)
+    if words.detail:
+        message = f"{protocol.id}/{step.id}/detail"
+        _detail(canvas, context, words.detail, y + 1.6, foot - 0.8, cards, message)
+    for row in words.rows:
         draw_ruled_row(canvas, context, row, foot, cards)
         foot += row.height
 
@@ -252,7 +239,7 @@ def _detail(
 ) -> None:
     width = cards.inner_width
     found = fit_detail(context, text, width, foot - y, cards.detail_points)
-    lines = max(3, len(found.measured.lines))
+    lines = max(3, found.measured.count)
     canvas.text(
         text,
         Lettering(TypeRole.DETAIL, detail_face(context), found.points, wanted=13.5),

@@ -2,32 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import inf
 
 from signage.compose import parts, qr
 from signage.compose.arrangement import NumberedStep
 from signage.compose.context import SheetContext
-from signage.compose.step_card.words import (
-    CONDITION_GAP,
-    SIZES,
-    STACK_GAP,
-    condition_stack,
-    fact_stack,
-    phase_rule,
-)
+from signage.compose.step_card.card_words import CardWords, card_words
+from signage.compose.step_card.words import CONDITION_GAP, SIZES, STACK_GAP
 from signage.compose.typesetting import Face, Fitted, Room, common_size, fit, line_width, measure, sizes_down
-from signage.drawing.roles import TypeRole
 from signage.ground.length import MM_PER_POINT
-from signage.words.wording import StepField
 
 MARGIN = 7.0
 HEAD = 9.5
 RAIL = 3.6
 TOP = MARGIN + HEAD + 3.0
-LEAST_ROW = 5.8
-"""Height of a ruled row with one line: why, caution."""
-
 CONTROL_POINTS = 7.0
 _RULER_AIR = 1.0
 POLICY_TOP = 2.4
@@ -55,10 +45,6 @@ _RUNGS = (
     (15.0, 10.0, LEAST_PICTURE),
 )
 """Most for headlines, size of details, least picture: the next where words leave the picture less room."""
-
-LEAST_RULED = 9.0
-RULED: tuple[StepField, ...] = ("why", "caution")
-LABELS = (*RULED, "stop")
 
 _FIGURE_HEIGHT = 0.714
 """Height of a digit of Noto Sans over its em, as drawn in the font."""
@@ -113,7 +99,7 @@ class CriticalWord:
 
 @dataclass(frozen=True)
 class CardSet:
-    """What all cards of a set share: their size and the boxes in it, in millimetres."""
+    """What all cards of a set share: their size and the boxes in it, in millimetres; ``words`` by step."""
 
     width: float
     height: float
@@ -127,6 +113,7 @@ class CardSet:
     critical: CriticalWord
     draft_height: float
     control_height: float
+    words: Mapping[str, CardWords]
 
     @property
     def inner_width(self) -> float:
@@ -150,8 +137,8 @@ def card_set(
     """The measures for steps, each with its phase and the words that say which card it is."""
     wording = context.wording
     inner = width - 2 * MARGIN
-    texts = [wording.step_text(context.protocol, numbered.step, "text") or "" for *_, numbered in steps]
-    points, lines = _headlines(texts, Face.of(wording, 700), inner)
+    cards = [card_words(context, numbered, inner) for *_, numbered in steps]
+    points, lines = _headlines([card.headline for card in cards], Face.of(wording, 700), inner)
     side = max(21.0, *(qr.smallest_side_mm(context.training_link(numbered.step)) for *_, numbered in steps))
     draft = draft_sentence(context)
     draft_height = fit_draft(context, draft, inner).height + 1.2 if draft else 0.0
@@ -159,12 +146,7 @@ def card_set(
     control = draft_height + max(
         side + 1.4, *(_control_height(context, phase, card, left) for phase, card, _ in steps)
     )
-    for smaller, detail, least in _RUNGS:
-        points = min(points, smaller)
-        words = max(_words_height(context, each, inner, points, lines, detail) for *_, each in steps)
-        free = height - MARGIN - control - words - TOP - ABOVE_WORDS
-        if free >= least:
-            break
+    points, detail, free = _climb(context, cards, height - MARGIN - control, inner, points, lines)
     picture = max(LEAST_PICTURE, min(_PICTURE, free))
     zones = [context.zone_name(zone) for zone in dict.fromkeys(numbered.zone for *_, numbered in steps)]
     zone = _zone_name(zones, Face.of(wording, 600), inner - RAIL - 1 - picture)
@@ -174,33 +156,61 @@ def card_set(
         critical = _critical_word(context, _BESIDE - 2)
         number = _number_block(zone, critical.height + 1.4, picture)
     return CardSet(
-        width, height, picture, side, points, lines, detail, zone, number, critical, draft_height, control
+        width,
+        height,
+        picture,
+        side,
+        points,
+        lines,
+        detail,
+        zone,
+        number,
+        critical,
+        draft_height,
+        control,
+        {card.numbered.step.id: card for card in cards},
     )
 
 
-def _words_height(
+def _climb(
     context: SheetContext,
-    numbered: NumberedStep,
+    cards: Sequence[CardWords],
+    room: float,
     width: float,
     points: float,
     lines: int,
-    detail_points: float,
+) -> tuple[float, float, float]:
+    """Points of headlines and details, and the height that the words of every card leave for its picture.
+
+    A rung is left at the first card that has too little; that one is asked first on the next.
+    """
+    worst_first = list(cards)
+    for rung in _RUNGS:
+        smaller, detail, least = rung
+        points, free = min(points, smaller), inf
+        for index, card in enumerate(worst_first):
+            words = _words_height(context, card, width, points, lines, detail)
+            free = min(free, room - words - TOP - ABOVE_WORDS)
+            if free < least and rung is not _RUNGS[-1]:
+                worst_first.insert(0, worst_first.pop(index))
+                break
+        if free >= least:
+            break
+    return points, detail, free
+
+
+def _words_height(
+    context: SheetContext, words: CardWords, width: float, points: float, lines: int, detail_points: float
 ) -> float:
     """What all words of a step need, its detail at a size; a very long one may be smaller."""
-    wording, protocol, step = context.wording, context.protocol, numbered.step
-    headline = wording.step_text(protocol, step, "text") or ""
-    face = Face.of(wording, 700)
-    height = fit(headline, face, points, points, Room(width, lines=lines)).measured.height
-    detail = wording.step_text(protocol, step, "detail")
-    if detail:
-        height += 2.4 + fit_detail(context, detail, width, None, detail_points).measured.height
-    for stack, gap in (
-        (condition_stack(context, step, width), CONDITION_GAP),
-        (fact_stack(context, step, width), STACK_GAP),
-    ):
+    face = Face.of(context.wording, 700)
+    height = fit(words.headline, face, points, points, Room(width, lines=lines)).measured.height
+    if words.detail:
+        height += 2.4 + fit_detail(context, words.detail, width, None, detail_points).measured.height
+    for stack, gap in ((words.condition, CONDITION_GAP), (words.facts, STACK_GAP)):
         if stack.pieces:
             height += stack.height(SIZES) + gap
-    return height + sum(row.height for row in ruled_rows(context, numbered, width))
+    return height + sum(row.height for row in words.rows)
 
 
 def detail_face(context: SheetContext) -> Face:
@@ -216,68 +226,6 @@ def fit_detail(context: SheetContext, text: str, width: float, height: float | N
         if not found.excess:
             break
     return found
-
-
-@dataclass(frozen=True)
-class RuledRow:
-    """Why, caution or rule of the phase: a word, and a text on one line where it fits.
-
-    ``label`` is the fixed text of the word, ``message`` the context of the text.
-    Lengths in millimetres.
-    """
-
-    role: TypeRole
-    label: str
-    message: str
-    text: str
-    label_width: float
-    lines: int
-    height: float
-
-
-def ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> list[RuledRow]:
-    """Reason and caution of a step, where it has them, and the rule that stops all steps of its phase."""
-    wording, protocol = context.wording, context.protocol
-    label_face = Face.of(wording, 700)
-    widths = [line_width(wording.fixed(name), label_face, 9.5) for name in LABELS]
-    label = min(max(17.5, *(each + 2.5 for each in widths)), width * 0.35)
-    texts: list[tuple[TypeRole, str, str, str | None]] = [
-        (
-            TypeRole(field),
-            field,
-            f"{protocol.id}/{numbered.step.id}/{field}",
-            wording.step_text(protocol, numbered.step, field),
-        )
-        for field in RULED
-    ]
-    phase = phase_rule(context, numbered)
-    if phase is not None:
-        message = f"{protocol.id}/phase/{phase.id}/rule"
-        word = "stop" if phase.rule_kind == "stop" else "caution"
-        texts.append((TypeRole.KEY_RULE, word, message, wording.content(message)))
-    rows: list[RuledRow] = []
-    for role, word, message, text in texts:
-        if text:
-            face = row_face(context, role)
-            one = fit(text, face, 10, LEAST_RULED, Room(width - label, LEAST_ROW - 0.6, 1))
-            two = fit(text, face, 10, LEAST_RULED, Room(width - label, lines=most_lines(role)))
-            if two.excess:
-                two = fit(text, face, LEAST_RULED, LEAST_RULED, Room(width - label))
-            found = two if one.excess else one
-            lines = len(found.measured.lines)
-            height = max(LEAST_ROW, found.measured.ink_height + 1.4)
-            rows.append(RuledRow(role, word, message, text, label, lines, height))
-    return rows
-
-
-def most_lines(role: TypeRole) -> int:
-    """A rule is a sentence or two; a reason or a caution is short."""
-    return 3 if role is TypeRole.KEY_RULE else 2
-
-
-def row_face(context: SheetContext, role: TypeRole) -> Face:
-    """Cautions and rules are heavier than a reason."""
-    return Face.of(context.wording, 400 if role is TypeRole.WHY else 600)
 
 
 def _headlines(texts: Sequence[str], face: Face, width: float) -> tuple[float, int]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.lettering import Anchor, Lettering, TextPlace
-from signage.compose.step_card.measures import LEAST_RULED, MARGIN, CardSet, RuledRow, row_face
+from signage.compose.step_card.card_words import LEAST_RULED, RuledRow, row_face
+from signage.compose.step_card.measures import MARGIN, CardSet
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
 
