@@ -49,6 +49,11 @@ class ShapeInk:
         """Its outlines as corner points, curves as chords."""
         return outlines_of(self.path)
 
+    @cached_property
+    def edges(self) -> tuple[tuple[float, float, float, float], ...]:
+        """The straight pieces of its outlines: x and y of both ends."""
+        return tuple((*start, *end) for outline in self.outlines for start, end in pairwise(outline))
+
 
 @dataclass(frozen=True)
 class PageInk:
@@ -167,10 +172,21 @@ def _chords(start: Point, numbers: Sequence[float]) -> Iterator[Point]:
 def touches(shape: ShapeInk, box: Box, tolerance: float) -> bool:
     """Whether an edge of the shape, as thick as its stroke, runs more than ``tolerance`` into the box."""
     grow = shape.stroke_width / 2 - tolerance
-    grown = Box(box.x - grow, box.y - grow, box.width + 2 * grow, box.height + 2 * grow)
-    if grown.width <= 0 or grown.height <= 0 or min(grown.overlap(shape.box)) < 0:
+    left, top, right, bottom = box.x - grow, box.y - grow, box.right + grow, box.bottom + grow
+    if right <= left or bottom <= top:
         return False
-    return any(_meets(grown, start, end) for outline in shape.outlines for start, end in pairwise(outline))
+    ground = shape.box
+    if right < ground.x or left > ground.right or bottom < ground.y or top > ground.bottom:
+        return False
+    for edge in shape.edges:
+        x0, y0, x1, y1 = edge
+        if (x0 < left and x1 < left) or (x0 > right and x1 > right):
+            continue
+        if (y0 < top and y1 < top) or (y0 > bottom and y1 > bottom):
+            continue
+        if _meets(left, top, right, bottom, edge):
+            return True
+    return False
 
 
 def covers(shape: ShapeInk, box: Box, tolerance: float) -> bool:
@@ -193,12 +209,12 @@ def _is_inside(shape: ShapeInk, point: Point) -> bool:
     return winding != 0
 
 
-def _meets(box: Box, start: Point, end: Point) -> bool:
-    """Whether a straight line has a part in the box (Liang and Barsky's clipping by four half planes)."""
-    (x0, y0), (x1, y1) = start, end
+def _meets(left: float, top: float, right: float, bottom: float, edge: tuple[float, ...]) -> bool:
+    """Whether a straight line has a part in a box (Liang and Barsky's clipping by four half planes)."""
+    x0, y0, x1, y1 = edge
     dx, dy = x1 - x0, y1 - y0
     first, last = 0.0, 1.0
-    for step, room in ((-dx, x0 - box.x), (dx, box.right - x0), (-dy, y0 - box.y), (dy, box.bottom - y0)):
+    for step, room in ((-dx, x0 - left), (dx, right - x0), (-dy, y0 - top), (dy, bottom - y0)):
         if step == 0:
             if room < 0:
                 return False

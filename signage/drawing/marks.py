@@ -8,10 +8,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from enum import StrEnum
+from functools import cached_property
 from typing import Literal
 
 from signage.drawing.roles import GroupRole, TypeRole
-from signage.ground.geometry import IDENTITY, Affine, Box, Path
+from signage.ground.geometry import IDENTITY, Affine, Box, Path, path_box
 from signage.ground.glyphs import GlyphRun
 
 
@@ -159,7 +160,7 @@ class Group:
 Mark = PathMark | TextMark | FormMark | Group
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Page:
     """One page: its trimmed size, and its marks in painting order, which is reading order too."""
 
@@ -167,6 +168,25 @@ class Page:
     height: float
     marks: tuple[Mark, ...]
     margin: float = 0.0
+
+    @cached_property
+    def placed(self) -> tuple[tuple[Mark, Affine], ...]:
+        """Every mark with the map from its units to the page, as ``walk`` gives them; twenty rules ask."""
+        return tuple(walk(self.marks))
+
+    @cached_property
+    def painted(self) -> tuple[tuple[TextMark | PathMark, Affine, Box], ...]:
+        """Texts and paths in painting order, each with its ink box, or that of its outline, on the page."""
+        return tuple(
+            (mark, transform, transform.box(mark.box if isinstance(mark, TextMark) else path_box(mark.path)))
+            for mark, transform in self.placed
+            if isinstance(mark, TextMark | PathMark)
+        )
+
+    @cached_property
+    def texts(self) -> tuple[tuple[TextMark, Box], ...]:
+        """The text marks, each with its ink box on the page."""
+        return tuple((mark, box) for mark, _, box in self.painted if isinstance(mark, TextMark))
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,18 +239,25 @@ class Sheet:
 
 def walk(marks: tuple[Mark, ...], transform: Affine = IDENTITY) -> Iterator[tuple[Mark, Affine]]:
     """Every mark in painting order with the map from its units to the page; groups come before members."""
+    found: list[tuple[Mark, Affine]] = []
+    _gather(found, marks, transform)
+    return iter(found)
+
+
+def _gather(found: list[tuple[Mark, Affine]], marks: tuple[Mark, ...], transform: Affine) -> None:
+    """Into a list, since a generator within a generator for each depth of groups takes five times as long."""
     for mark in marks:
-        yield mark, transform
+        found.append((mark, transform))
         if isinstance(mark, Group):
             inner = transform if mark.transform is IDENTITY else transform @ mark.transform
-            yield from walk(mark.marks, inner)
+            _gather(found, mark.marks, inner)
 
 
 def groups_of(page: Page, role: GroupRole) -> list[tuple[Group, Box]]:
     """The groups with a role, each with its box on the page; ValueError for a role that no group has."""
     wanted = GroupRole(role)
     found: list[tuple[Group, Box]] = []
-    for mark, transform in walk(page.marks):
+    for mark, transform in page.placed:
         if isinstance(mark, Group) and mark.role is wanted and mark.box is not None:
             found.append((mark, (transform @ mark.transform).box(mark.box)))
     return found
@@ -238,8 +265,4 @@ def groups_of(page: Page, role: GroupRole) -> list[tuple[Group, Box]]:
 
 def texts_of(page: Page, keep: Callable[[TextMark], bool] = lambda _mark: True) -> list[tuple[TextMark, Box]]:
     """The text marks, each with its ink box on the page."""
-    return [
-        (mark, transform.box(mark.box))
-        for mark, transform in walk(page.marks)
-        if isinstance(mark, TextMark) and keep(mark)
-    ]
+    return [(mark, box) for mark, box in page.texts if keep(mark)]

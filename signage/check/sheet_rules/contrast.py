@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.part_names import part_name
-from signage.drawing.marks import PathMark, TextMark, walk
+from signage.drawing.marks import TextMark
 from signage.ground.colour import contrast_ratio
-from signage.ground.geometry import Box, path_box
+from signage.ground.geometry import Box
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
 
@@ -34,9 +34,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     seen: set[tuple[str, str, str]] = set()
     for page in subject.sheet.pages:
         grounds: list[_Ground] = []
-        for mark, transform in walk(page.marks):
+        for mark, _, box in page.painted:
             if isinstance(mark, TextMark):
-                ground = _ground_under(transform.box(mark.box), grounds)
+                ground = _ground_under(box, grounds)
                 ratio = contrast_ratio(mark.colour, ground)
                 key = (mark.role, mark.colour, ground)
                 if ratio < _WANTED and key not in seen:
@@ -46,8 +46,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
                         f"{part_name(mark.role)} '{mark.text}' has {ratio:.1f} to 1 "
                         f"on {ground}; 4.5 is wanted",
                     )
-            elif isinstance(mark, PathMark) and isinstance(mark.fill, str):
-                box = transform.box(path_box(mark.path))
+            elif isinstance(mark.fill, str):
                 grounds.append((box.x, box.y, box.right, box.bottom, mark.fill))
 
 

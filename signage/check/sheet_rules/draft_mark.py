@@ -44,7 +44,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
 def _ribbon(subject: SheetSubject, page: Page, number: int) -> Iterator[Problem]:
     languages = {subject.context.wording.tag, subject.context.source.tag}
     found: dict[str, set[str]] = {edge: set() for edge in _EDGES}
-    for mark, _ in walk(page.marks):
+    for mark, _ in page.placed:
         if isinstance(mark, Group) and mark.role is GroupRole.RIBBON:
             found.setdefault(mark.name, set()).update(
                 text.language for text, _ in walk(mark.marks) if isinstance(text, TextMark)

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
-from signage.drawing.marks import Page, PathMark, walk
-from signage.ground.geometry import Box, path_box
+from signage.drawing.marks import Page, PathMark
+from signage.ground.geometry import Box
 from signage.ground.problem import Problem
 from signage.ground.rule import S3, Rule
 
@@ -37,10 +37,9 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
 def _half_covered(page: Page) -> int:
     lines: list[tuple[Box, float]] = []
     covered: set[Box] = set()
-    for mark, transform in walk(page.marks):
+    for mark, transform, box in page.painted:
         if not isinstance(mark, PathMark):
             continue
-        box = transform.box(path_box(mark.path))
         if mark.fill is None:
             if mark.stroke and box.height < 0.001 and box.width >= _LEAST_LENGTH_MM:
                 lines.append((box, mark.width * transform.scale / 2))

@@ -76,7 +76,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     shown = {
         mark.name: _Seen(mark.marks)
         for page in subject.sheet.pages
-        for mark, _ in walk(page.marks)
+        for mark, _ in page.placed
         if isinstance(mark, Group) and mark.role is GroupRole.STEP
     }
     for phase in protocol.phases:

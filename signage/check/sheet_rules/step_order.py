@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from signage.check.rule import SheetRule, SheetSubject
 from signage.compose.sheet_kind import Owed
-from signage.drawing.marks import Group, walk
+from signage.drawing.marks import Group
 from signage.drawing.roles import GroupRole
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
@@ -37,7 +37,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
     drawn = [
         (mark.name, mark.fact("number"))
         for page in sheet.pages
-        for mark, _ in walk(page.marks)
+        for mark, _ in page.placed
         if isinstance(mark, Group) and mark.role is GroupRole.STEP
     ]
     if drawn == wanted:
