@@ -18,6 +18,7 @@ from signage.load import faults
 from signage.pages import rules as page_rules
 from signage.pictograms import faults as scene_faults
 from signage.rehearse.rules import table as rehearsal_rules
+from signage.text import faults as font_faults
 from signage.trials import faults as trial_faults
 from signage.words import rules as word_rules
 
@@ -26,6 +27,7 @@ _OF_OTHER_ROOMS = (
     *word_rules.RULES,
     *rehearsal_rules.RULES,
     *scene_faults.RULES,
+    *font_faults.RULES,
     *page_rules.RULES,
 )
 

@@ -12,7 +12,8 @@ from signage.ground.errors import UnreadableInputError
 from signage.ground.files import read_ordinary
 from signage.ground.glyphs import FontKey, OwnFont
 from signage.ground.place import Place
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Reading, read_each, with_problems
+from signage.text.faults import UNUSABLE_FONT
 from signage.text.fonts import bundled_fallbacks
 from signage.text.manifest import FILE_BY_NAME
 
@@ -41,29 +42,23 @@ def open_font_set(folder: Path) -> FontSet:
 
     Raises UnreadableInputError with one problem for each file that cannot serve.
     """
-    problems: list[Problem] = []
-    fonts: list[OwnFont] = []
-    for path in sorted(folder.glob("*.[tToO][tT][fF]")) if folder.is_dir() else []:
-        read = _read(path)
-        if isinstance(read, OwnFont):
-            fonts.append(read)
-            continue
-        problems.append(
-            Problem(
-                code="unusable-font",
-                name="A font of the content cannot be used",
-                severity=Severity.S1,
-                message=f"{path.name}: {read}",
-                hint="Put a TrueType font with its own file name there, or remove the file.",
-                place=Place(str(path)),
-            )
-        )
+    files = sorted(folder.glob("*.[tToO][tT][fF]")) if folder.is_dir() else []
+    fonts, problems = with_problems(read_each(map(_read, files)))
     if problems:
         raise UnreadableInputError(problems)
-    return FontSet(tuple(fonts))
+    return FontSet(tuple(font for font in fonts if font is not None))
 
 
-def _read(path: Path) -> OwnFont | str:
+def _read(path: Path) -> Reading[OwnFont | None]:
+    """The font of a file; None where it cannot serve."""
+    font = _font_of(path)
+    if isinstance(font, OwnFont):
+        return font
+    yield UNUSABLE_FONT.problem(f"{path.name}: {font}", Place(str(path)))
+    return None
+
+
+def _font_of(path: Path) -> OwnFont | str:
     """The font of a file, or why it cannot serve."""
     if path.name in FILE_BY_NAME:
         return "a font of the manifest has the same file name"

@@ -130,3 +130,4 @@ def test_faulty_fonts_of_the_content_are_gathered(tmp_path, emoji_font):
     assert len(messages) == 2
     assert "same file name" in messages[0]
     assert messages[1].startswith("broken.ttf: not an OpenType font")
+    assert {problem.code for problem in error.value.problems} == {"FN-1"}
