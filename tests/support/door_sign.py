@@ -2,7 +2,7 @@
 
 from signage.compose.canvas import Canvas
 from signage.compose.envelope import finished_sheet
-from signage.compose.footer import draw_footer, plan_footer
+from signage.compose.furniture.footer import draw_footer, plan_footer
 from signage.compose.lettering import Lettering, TextPlace
 from signage.compose.paper_choice import PaperChoice
 from signage.compose.parts import draft_ribbon, draft_tag

@@ -7,7 +7,8 @@ from itertools import pairwise
 from signage.compose.arrangement import numbered_steps
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.footer import draw_footer, plan_footer
+from signage.compose.furniture.footer import draw_footer, plan_footer
+from signage.compose.furniture.title_band import BandPlace, TitleBand, band_words
 from signage.compose.hand_technique.layout import (
     Cell,
     HandLayout,
@@ -24,7 +25,6 @@ from signage.compose.poster.envelope import poster_sheet
 from signage.compose.poster.words import words_of
 from signage.compose.qr import smallest_side_mm
 from signage.compose.theme import style_of
-from signage.compose.title_band import BandPlace, TitleBand, band_words
 from signage.compose.typesetting import line_width
 from signage.drawing.marks import Sheet, Structure
 from signage.drawing.roles import GroupRole, TypeRole

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
-from signage.compose.footer import Block, footer_blocks
+from signage.compose.furniture.footer import Block, footer_blocks
 from signage.compose.lettering import Align, Lettering, TextPlace
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon, draft_tag, packed, ruler

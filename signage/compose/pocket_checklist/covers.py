@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from signage.compose import parts, qr
-from signage.compose.band_form import BandForm, draw_band_form
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.furniture.band_form import BandForm, draw_band_form
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, Room, fit, measure

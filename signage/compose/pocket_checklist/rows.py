@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 from signage.compose import parts
 from signage.compose.arrangement import Kind, NumberedStep
-from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext, container_message
+from signage.compose.furniture.band_form import draw_head_band
 from signage.compose.hand_technique.layout import shared_seconds
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.theme import style_of

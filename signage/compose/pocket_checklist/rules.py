@@ -10,9 +10,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from signage.compose import parts
-from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.furniture.band_form import draw_head_band
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.pocket_checklist.rows import MARGIN, phase_message
 from signage.compose.theme import Style

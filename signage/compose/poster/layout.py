@@ -12,7 +12,8 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from signage.compose.arrangement import Module, NumberedStep, ZonePart, cut_after
-from signage.compose.poster.measures import Grid, Measures, grid_of
+from signage.compose.furniture.grid import Grid
+from signage.compose.poster.measures import Measures, grid_of
 
 HasNote = Callable[[ZonePart], bool]
 """Whether the head of a stay in a zone has a note."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from signage.compose.furniture.grid import Grid
 from signage.compose.papers import Paper
 
 LEAST_SCALE = 0.85
@@ -95,23 +96,6 @@ def measures_of(paper: Paper, footer: float, qr_least: float, growth: float = 1.
         panel_gap=4 * k,
         is_landscape=is_landscape,
     )
-
-
-@dataclass(frozen=True)
-class Grid:
-    """The columns on which gates, cards, key box and footer start."""
-
-    starts: tuple[float, ...]
-    width: float
-    gutter: float
-
-    def span(self, count: int) -> float:
-        """The width of so many columns with the gutters between them."""
-        return count * self.width + (count - 1) * self.gutter
-
-    def end(self, column: int) -> float:
-        """The end edge of a column."""
-        return self.starts[column] + self.width
 
 
 def grid_of(measures: Measures, columns: int, *, is_split: bool = False) -> Grid:

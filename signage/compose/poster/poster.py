@@ -8,7 +8,8 @@ from functools import partial
 from signage.compose.arrangement import numbered_steps, zone_parts
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.footer import draw_footer, plan_footer
+from signage.compose.furniture.footer import draw_footer, plan_footer
+from signage.compose.furniture.title_band import BandPlace, TitleBand, band_words
 from signage.compose.papers import Paper
 from signage.compose.parts import draft_ribbon
 from signage.compose.poster.envelope import poster_sheet
@@ -22,7 +23,6 @@ from signage.compose.poster.words import words_of
 from signage.compose.poster.zone_panel import draw_panels
 from signage.compose.qr import smallest_side_mm
 from signage.compose.theme import style_of
-from signage.compose.title_band import BandPlace, TitleBand, band_words
 from signage.drawing.marks import Sheet
 from signage.model.library import Phase
 

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from signage.compose.arrangement import NumberedStep, ZonePart
+from signage.compose.furniture.grid import Grid
 from signage.compose.poster.compact_card import CompactCard, compact_card
 from signage.compose.poster.layout import CompactHeights
-from signage.compose.poster.measures import Grid, Measures
+from signage.compose.poster.measures import Measures
 from signage.compose.poster.words import PosterWords, StepWords
 from signage.compose.word_stack import WordStack
 from signage.words.wording import Wording

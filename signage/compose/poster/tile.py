@@ -12,11 +12,12 @@ from dataclasses import dataclass
 from signage.compose.arrangement import Module, NumberedStep
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.furniture.grid import Grid
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.parts import container_tag
 from signage.compose.poster.compact_card import TEXT_PAD, CompactCard
 from signage.compose.poster.layer_signs import sign_of
-from signage.compose.poster.measures import Grid, Measures
+from signage.compose.poster.measures import Measures
 from signage.compose.poster.sizes import (
     ABOVE_PICTURE,
     NUMBER_COLUMN,

@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from signage.compose import parts
 from signage.compose.arrangement import NumberedStep, numbered_steps
-from signage.compose.band_form import draw_head_band
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.envelope import finished_sheet
+from signage.compose.furniture.band_form import draw_head_band
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.step_card.measures import (
     ABOVE_WORDS,

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
+from signage.compose.furniture.grid import Grid
 from signage.compose.lettering import Anchor, Lettering, TextPlace
 from signage.compose.parts import RULER_MM, control_lines, packed, ruler
-from signage.compose.poster.measures import Grid
 from signage.compose.typesetting import Face, Room, fit, line_width, measure, sizes_down
 from signage.drawing.marks import FitStep
 from signage.drawing.roles import TypeRole

@@ -4,9 +4,9 @@ import demo
 import pytest
 
 from signage.compose.canvas import Canvas
-from signage.compose.key_box import KeyBox, KeyWords
+from signage.compose.furniture.key_box import KeyBox, KeyWords
+from signage.compose.furniture.title_band import BandPlace, BandWords, TitleBand
 from signage.compose.theme import style_of
-from signage.compose.title_band import BandPlace, BandWords, TitleBand
 from signage.drawing.marks import Page, groups_of, texts_of
 from signage.drawing.roles import GroupRole
 from signage.model.mark import Mark

@@ -4,7 +4,7 @@ import demo
 import pytest
 
 from signage.compose.canvas import Canvas
-from signage.compose.footer import draw_footer, footer_blocks, plan_footer
+from signage.compose.furniture.footer import draw_footer, footer_blocks, plan_footer
 from signage.compose.papers import paper_of
 from signage.compose.poster.measures import grid_of, measures_of
 from signage.compose.theme import style_of

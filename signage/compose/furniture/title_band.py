@@ -10,10 +10,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import NamedTuple
 
-from signage.compose.band_form import BandForm, draw_band_form
 from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
-from signage.compose.key_box import WANTED_RULE, KeyBox, KeyWords
+from signage.compose.furniture.band_form import BandForm, draw_band_form
+from signage.compose.furniture.key_box import WANTED_RULE, KeyBox, KeyWords
 from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.parts import draft_tag, state_word, tag_width
 from signage.compose.theme import Band
