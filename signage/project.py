@@ -15,7 +15,7 @@ from signage.compose.sheet_kinds import SheetKinds, read_sheet_kinds
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
-from signage.ground.problem import Problem, Severity
+from signage.ground.problem import Problem, Severity, with_problems
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Protocol, Vocabulary
@@ -215,10 +215,11 @@ def open_project(content: Path, locales: Path) -> Project:
         problems += unreadable.problems
     told = {problem.place.path for problem in problems}
     files = [(file, shown_path(file)) for file in sorted((content / "scenes").glob("[!.]*.yaml"))]
-    pictures, faults = read_own_pictures((file, shown) for file, shown in files if shown not in told)
+    drawn = ((file, shown) for file, shown in files if shown not in told)
+    pictures, faults = with_problems(read_own_pictures(drawn))
     if problems or faults:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
-    return Project(library, content, locales, fonts, PictureSet(tuple(pictures)))
+    return Project(library, content, locales, fonts, PictureSet(pictures))
 
 
 def _rules_to_waive(content: Path) -> dict[str, Severity] | None:

@@ -9,31 +9,33 @@ import pathops
 
 from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
-from signage.ground.problem import Problem
+from signage.ground.problem import Reading, read_each
 from signage.pictograms import faults
 from signage.pictograms.picture import Picture
 from signage.pictograms.scenes import load_scene
 
 
-def read_own_pictures(files: Iterable[tuple[FilePath, str]]) -> tuple[list[Picture], list[Problem]]:
-    """The pictures of scenes that can be read and drawn, and every problem of the others.
+def read_own_pictures(files: Iterable[tuple[FilePath, str]]) -> Reading[tuple[Picture, ...]]:
+    """The pictures of scenes that can be read and drawn.
 
     Each file comes with the path that messages show.
     """
-    found: list[Picture] = []
-    problems: list[Problem] = []
-    for file, shown in files:
-        try:
-            picture = Picture(load_scene(file, shown))
-        except UnreadableInputError as unreadable:
-            problems += unreadable.problems
-            continue
-        reason = _why_undrawable(picture)
-        if reason:
-            problems.append(faults.LAYER.problem(reason, Place(shown)))
-        else:
-            found.append(picture)
-    return found, problems
+    pictures = yield from read_each(_read(file, shown) for file, shown in files)
+    return tuple(picture for picture in pictures if picture is not None)
+
+
+def _read(file: FilePath, shown: str) -> Reading[Picture | None]:
+    """The picture of a scene; None where it cannot be read or drawn."""
+    try:
+        picture = Picture(load_scene(file, shown))
+    except UnreadableInputError as unreadable:
+        yield from unreadable.problems
+        return None
+    reason = _why_undrawable(picture)
+    if reason:
+        yield faults.LAYER.problem(reason, Place(shown))
+        return None
+    return picture
 
 
 def _why_undrawable(picture: Picture) -> str:

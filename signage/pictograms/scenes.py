@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path as FilePath
 
@@ -83,27 +84,25 @@ def _nodes(scene: SceneFile, read: ReadScene) -> tuple[Node, ...]:
     return nodes
 
 
-def _focus_problems(scene: SceneFile, read: ReadScene) -> list[Problem]:
+def _focus_problems(scene: SceneFile, read: ReadScene) -> Iterator[Problem]:
     ids = [layer.id for layer in scene.layers]
     count = ids.count(scene.focus)
-    if count == 1:
-        return []
-    message = f"the focus {scene.focus!r} names {count} layers; it must name exactly one of {', '.join(ids)}"
-    return [faults.FOCUS.problem(message, read.place(("focus",)))]
+    if count != 1:
+        one = f"it must name exactly one of {', '.join(ids)}"
+        message = f"the focus {scene.focus!r} names {count} layers; {one}"
+        yield faults.FOCUS.problem(message, read.place(("focus",)))
 
 
-def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> list[Problem]:
+def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> Iterator[Problem]:
     strangers = {
         operation.role
         for operation in flatten(nodes)
         if operation.pigment == "accent" and operation.role.partition(".")[0] != ITEM
     }
-    return [
-        faults.ACCENT.problem(
+    for role in sorted(strangers):
+        yield faults.ACCENT.problem(
             f"{role!r} is painted in the accent but is no piece of the focus", read.place(("layers",))
         )
-        for role in sorted(strangers)
-    ]
 
 
 def operation_record(operation: Operation) -> list[object]:

@@ -10,6 +10,7 @@ import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from signage.ground.problem import with_problems
 from signage.load.files.scenes import scene_problems
 from signage.pictograms.own_scenes import read_own_pictures
 
@@ -127,7 +128,7 @@ def assert_is_drawn_or_refused(file, scene):
     if list(scene_problems([file], ())):
         return
     start = time.process_time()
-    scenes, problems = read_own_pictures([(file, "content/scenes/our-card.yaml")])
+    scenes, problems = with_problems(read_own_pictures([(file, "content/scenes/our-card.yaml")]))
     assert time.process_time() - start < FEW_SECONDS
     assert len(scenes) + bool(problems) == 1
     assert all(problem.place.path and problem.message and problem.hint for problem in problems)

@@ -2,6 +2,7 @@
 
 import time
 
+from signage.ground.problem import with_problems
 from signage.pictograms.kit import part_named, part_names
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.shipped import SCENE_FOLDER
@@ -28,7 +29,7 @@ def mirrored(times, inner):
 def read(tmp_path, layers):
     file = tmp_path / "our-card.yaml"
     file.write_text(HEAD + "".join(f"  - {layer}\n" for layer in layers), encoding="utf-8")
-    return read_own_pictures([(file, "our-card.yaml")])
+    return with_problems(read_own_pictures([(file, "our-card.yaml")]))
 
 
 TOO_FAR_OR_TOO_MUCH = [
@@ -66,7 +67,7 @@ def test_what_no_picture_needs_is_refused_within_a_second_with_its_place(tmp_pat
         start = time.process_time()
         scenes, problems = read(tmp_path, [layer])
         assert time.process_time() - start < 1, layer
-        assert scenes == [], layer
+        assert scenes == (), layer
         (problem,) = problems
         assert (problem.code, str(problem.place)) == ("PIC-5", f"our-card.yaml:{place}"), layer
         assert words in problem.message, (layer, problem.message)
@@ -81,10 +82,12 @@ def test_more_layers_than_a_scene_may_have_are_counted_through_groups(tmp_path):
 
 
 def test_what_ships_is_far_from_every_bound_and_a_full_scene_is_drawn(tmp_path):
-    _, problems = read_own_pictures((file, file.name) for file in sorted(SCENE_FOLDER.glob("*.yaml")))
-    assert problems == []
+    _, problems = with_problems(
+        read_own_pictures((file, file.name) for file in sorted(SCENE_FOLDER.glob("*.yaml")))
+    )
+    assert problems == ()
     scenes, problems = read(tmp_path, DISCS[:60])
-    assert problems == []
+    assert problems == ()
     assert len(scenes) == 1
 
 

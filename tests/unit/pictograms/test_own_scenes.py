@@ -3,6 +3,7 @@
 import pytest
 
 from signage.ground.errors import WrongUsageError
+from signage.ground.problem import with_problems
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.palette import DON
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
@@ -22,13 +23,13 @@ layers:
 def read(tmp_path, text, name="our-card"):
     file = tmp_path / f"{name}.yaml"
     file.write_text(text, encoding="utf-8")
-    return read_own_pictures([(file, f"content/scenes/{name}.yaml")])
+    return with_problems(read_own_pictures([(file, f"content/scenes/{name}.yaml")]))
 
 
 @pytest.fixture
 def pictures(tmp_path):
     own, problems = read(tmp_path, CARD)
-    assert problems == []
+    assert problems == ()
     return PictureSet(tuple(own))
 
 
@@ -89,7 +90,7 @@ def test_what_is_kept_of_a_picture_is_kept_under_all_that_rules_and_sheets_take_
 def test_every_fault_comes_back_as_a_problem(tmp_path, old, new, code):
     assert old in CARD
     drawable, problems = read(tmp_path, CARD.replace(old, new))
-    assert drawable == []
+    assert drawable == ()
     assert [problem.code for problem in problems] == [code]
     assert problems[0].place.path == "content/scenes/our-card.yaml"
     assert problems[0].hint
@@ -101,12 +102,12 @@ def test_the_faults_of_all_files_come_together(tmp_path):
         file = tmp_path / f"{name}.yaml"
         file.write_text(CARD.replace("theme: don", "theme: red"), encoding="utf-8")
         files.append((file, file.name))
-    drawable, problems = read_own_pictures(files)
-    assert drawable == []
+    drawable, problems = with_problems(read_own_pictures(files))
+    assert drawable == ()
     assert [problem.place.path for problem in problems] == ["one.yaml", "two.yaml"]
 
 
 def test_what_looks_like_a_date_and_is_none_stays_a_text(tmp_path):
     (picture,), problems = read(tmp_path, CARD.replace("A hand holds up a card.", "2001-99-99"))
-    assert problems == []
+    assert problems == ()
     assert picture.scene.alternative == "2001-99-99"
