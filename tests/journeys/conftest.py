@@ -1,7 +1,6 @@
 """The command as a person runs it: a subprocess, in a folder with a space and a letter beyond ASCII."""
 
 import os
-import re
 import shutil
 import subprocess
 import sys
@@ -31,37 +30,18 @@ def demo(folder):
 
 
 @pytest.fixture(scope="session")
-def cut_down_demo(tmp_path_factory):
-    """Layered protection alone, on A4, in English and French: all that ``check`` does, in seconds."""
-    home = tmp_path_factory.mktemp("cut down")
-    content, locales = home / "content", home / "locales"
-    shutil.copytree(ROOT / "content", content)
-    shutil.copytree(ROOT / "locales", locales)
-    for protocol in (content / "protocols").iterdir():
-        if protocol.stem != "layered-protection":
-            protocol.unlink()
-    (content / "wards" / "quay-ward.yaml").unlink()
-    for path, lines in {
-        content / "wards" / "lantern-bay.yaml": [(r"\n +sheets: \[clean-hands/.*", "")],
-        content / "library.yaml": [
-            (r"(\n  (?:ar|am|hi): .*)in-use", r"\1in-work"),
-            (r"\npapers: .*", r"\npapers: [A4]"),
-        ],
-    }.items():
-        text = path.read_text(encoding="utf-8")
-        for old, new in lines:
-            text, count = re.subn(old, new, text)
-            assert count, old
-        path.write_text(text, encoding="utf-8")
-    signage(home, "words", "update")
-    return home
+def begun(tmp_path_factory):
+    """The small library that ``signage start`` writes: all that a command does, in a moment."""
+    home = tmp_path_factory.mktemp("begun")
+    signage(home, "start", "my ward")
+    return home / "my ward"
 
 
 @pytest.fixture
-def small(folder, cut_down_demo):
-    """A copy of the cut-down demo to spoil."""
-    shutil.copytree(cut_down_demo, folder, dirs_exist_ok=True)
-    return folder
+def ward(folder, begun):
+    """A copy of the small library to spoil."""
+    shutil.copytree(begun, folder / "my ward")
+    return folder / "my ward"
 
 
 def signage(folder, *arguments, expect=0):

@@ -4,27 +4,18 @@ import sys
 import time
 import urllib.request
 
-import pytest
-
 DAY = ("--date", "2026-11-26")
 
 
-@pytest.fixture
-def ward(run, folder):
-    """The small library to begin from: its pages are made in a moment."""
-    run(folder, "start", "my ward")
-    return folder / "my ward"
-
-
-def test_pages_as_json(run, demo):
-    result = json.loads(run(demo, "pages", "--locale", "en", *DAY, "--format", "json").stdout)
+def test_pages_as_json(run, ward):
+    result = json.loads(run(ward, "pages", "--locale", "en", *DAY, "--format", "json").stdout)
     assert result["locales"] == ["en"]
     assert result["refused"] == []
-    site = demo / result["site"]
+    site = ward / result["site"]
     files = [path for path in site.rglob("*") if path.is_file() and path.name != "site-files.txt"]
     assert len(files) == result["files"]
     assert sum(path.stat().st_size for path in files) == result["bytes"]
-    assert (site / "en" / "p1" / "apron-off" / "index.html").is_file()
+    assert (site / "en" / "g1" / "gloves-off" / "index.html").is_file()
     assert result["pages"] == len([path for path in files if path.name == "index.html"])
 
 

@@ -17,13 +17,12 @@ layers:
 
 
 @pytest.fixture
-def own(run, folder):
+def own(ward):
     """A small library with a picture of its own."""
-    run(folder, "start", "ward")
-    scenes = folder / "ward/content/scenes"
+    scenes = ward / "content/scenes"
     scenes.mkdir()
     (scenes / "our-card.yaml").write_text(OUR_CARD, encoding="utf-8")
-    return folder / "ward"
+    return ward
 
 
 def rewrite(path, old, new):
@@ -33,7 +32,7 @@ def rewrite(path, old, new):
 
 
 def drawn(run, folder, *arguments):
-    done = run(folder, "draw", "--locale", "en", "--protocol", "P3", *arguments, "--format", "json")
+    done = run(folder, "draw", "--locale", "en", "--protocol", "G1", *arguments, "--format", "json")
     (sheet,) = json.loads(done.stdout)["sheets"]
     return folder / sheet["path"], sheet
 
@@ -69,31 +68,31 @@ def test_a_picture_of_ones_own_that_cannot_be_printed_is_found_by_the_check(run,
     assert "edge" in run(own, "explain", "PC-6").stdout
 
 
-def test_a_bare_draw_makes_no_sheets_about_pictures(run, demo):
-    run(demo, "draw", "--locale", "en", "--protocol", "P3", "--paper", "A4")
-    assert list((demo / "output").rglob("*.pdf"))
-    assert not list((demo / "output").rglob("*picture*"))
+def test_a_bare_draw_makes_no_sheets_about_pictures(run, ward):
+    run(ward, "draw", "--locale", "en", "--protocol", "G1", "--paper", "A4")
+    assert list((ward / "output").rglob("*.pdf"))
+    assert not list((ward / "output").rglob("*picture*"))
 
 
-def test_pictures_are_drawn_with_a_gallery(run, demo):
-    path, _ = drawn(run, demo, "--sheet", "pictures", "--png", "--resolution", "50")
+def test_pictures_are_drawn_with_a_gallery(run, ward):
+    path, _ = drawn(run, ward, "--sheet", "pictures", "--png", "--resolution", "50")
     assert path.with_name(f"{path.stem}-gallery.png").is_file()
 
 
-def test_a_trial_is_the_same_for_a_seed_and_another_for_another(run, demo):
+def test_a_trial_is_the_same_for_a_seed_and_another_for_another(run, ward):
     arguments = ("--sheet", "picture-trial", "--seed")
     first, second, other = (
-        drawn(run, demo, *arguments, seed, "--output", out)[1]["sha256"]
+        drawn(run, ward, *arguments, seed, "--output", out)[1]["sha256"]
         for seed, out in (("4", "one"), ("4", "two"), ("5", "three"))
     )
     assert first == second != other
 
 
-def test_a_trial_from_the_form_to_the_verdict(run, demo):
-    path, _ = drawn(run, demo, "--sheet", "picture-trial", "--seed", "4")
+def test_a_trial_from_the_form_to_the_verdict(run, ward):
+    path, _ = drawn(run, ward, "--sheet", "picture-trial", "--seed", "4")
     with path.with_suffix(".csv").open(encoding="utf-8", newline="") as stream:
         rows = list(csv.DictReader(stream))
-    table = demo / "ratings.csv"
+    table = ward / "ratings.csv"
 
     def rate(category_of):
         with table.open("w", encoding="utf-8-sig", newline="") as stream:
@@ -107,41 +106,41 @@ def test_a_trial_from_the_form_to_the_verdict(run, demo):
                         writer.writerow(row | {"reader": reader, "category": rating})
 
     rate(lambda *_: "correct")
-    passed = run(demo, "audit", "pictures", "ratings.csv").stdout
+    passed = run(ward, "audit", "pictures", "ratings.csv").stdout
     assert "proved" in passed
     assert "not defined" in passed
 
     def confused(picture, reader, rater):
         if picture == "hand-rub" and reader == 3 and rater == "2":
             return "partly"
-        return "wrong" if picture == "technique-thumbs" and reader > 4 else "correct"
+        return "wrong" if picture == "inner-glove-on" and reader > 4 else "correct"
 
     rate(confused)
-    failed = run(demo, "audit", "pictures", "ratings.csv", expect=1).stdout
-    assert "technique-thumbs: a share of 0.333 is below 0.67" in failed
-    report = json.loads(run(demo, "audit", "pictures", "ratings.csv", "--format", "json", expect=1).stdout)
-    assert report["failed"] == ["technique-thumbs"]
+    failed = run(ward, "audit", "pictures", "ratings.csv", expect=1).stdout
+    assert "inner-glove-on: a share of 0.333 is below 0.67" in failed
+    report = json.loads(run(ward, "audit", "pictures", "ratings.csv", "--format", "json", expect=1).stdout)
+    assert report["failed"] == ["inner-glove-on"]
     assert report["raters"] == ["1", "2"]
     by_name = {picture["picture"]: picture for picture in report["pictures"]}
-    assert by_name["technique-thumbs"]["counts"]["wrong"] == 8
-    assert by_name["technique-palms"]["interval"][0] > 0.67
-    run(demo, "audit", "pictures", "ratings.csv", "--threshold", "0.3")
+    assert by_name["inner-glove-on"]["counts"]["wrong"] == 8
+    assert by_name["enter-room"]["interval"][0] > 0.67
+    run(ward, "audit", "pictures", "ratings.csv", "--threshold", "0.3")
 
 
-def test_a_faulty_table_is_told_line_by_line(run, demo):
-    (demo / "ratings.csv").write_text(
+def test_a_faulty_table_is_told_line_by_line(run, ward):
+    (ward / "ratings.csv").write_text(
         "form,number,picture,reader,rater,category\nA,1,hand-rubb,7,1,correct\nA,2,hand-wash,7,1,corect\n",
         encoding="utf-8",
     )
-    message = run(demo, "audit", "pictures", "ratings.csv", expect=2).stderr
+    message = run(ward, "audit", "pictures", "ratings.csv", expect=2).stderr
     assert "ratings.csv:2" in message
     assert "Did you mean 'hand-rub'" in message
     assert "ratings.csv:3" in message
     assert "Did you mean 'correct'" in message
-    assert "TR-5" in run(demo, "explain", "TR-5").stdout
+    assert "TR-5" in run(ward, "explain", "TR-5").stdout
 
 
-def test_typing_errors_are_answered_with_what_exists(run, demo):
-    assert "Did you mean picture-trial" in run(demo, "draw", "--sheet", "picture-trail", expect=2).stderr
-    message = run(demo, "draw", "--sheet", "pictures", "--paper", "A1", expect=2).stderr
-    assert "A4 or Letter, not on A1" in message
+def test_typing_errors_are_answered_with_what_exists(run, ward):
+    assert "Did you mean picture-trial" in run(ward, "draw", "--sheet", "picture-trail", expect=2).stderr
+    message = run(ward, "draw", "--sheet", "pictures", "--paper", "A1", expect=1).stderr
+    assert "A4 or Letter, not with --paper A1" in message

@@ -13,10 +13,9 @@ def forget(demo, step):
 
 
 def test_the_demo_has_no_finding(run, demo):
-    for code in ("P1", "P2", "P3", "P4", "P5", "P6", "P7"):
-        done = run(demo, "rehearse", code)
-        assert "no findings" in done.stdout
-        assert "No finding does not mean safe." in done.stdout
+    done = run(demo, "rehearse", "P1")
+    assert "no findings" in done.stdout
+    assert done.stdout.count("No finding does not mean safe.") == 1
 
 
 def test_a_forgotten_rub_is_found_at_the_next_step_with_its_line(run, demo):

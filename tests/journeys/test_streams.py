@@ -6,15 +6,7 @@ import signal
 import subprocess
 import sys
 
-import pytest
-
 SIGNAGE = [sys.executable, "-m", "signage"]
-
-
-@pytest.fixture
-def ward(run, folder):
-    run(folder, "start", "ward")
-    return folder / "ward"
 
 
 def test_a_reader_that_leaves_is_no_problem_found(ward):
