@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import itertools
 import math
+import operator
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
@@ -276,12 +277,8 @@ def _blurred(grid: Grid, across: bool) -> Grid:
 
 def distance(first: Grid, second: Grid) -> float:
     """The mean difference of two thumbnails."""
-    cells = [
-        abs(one - other)
-        for row, other_row in zip(first, second, strict=True)
-        for one, other in zip(row, other_row, strict=True)
-    ]
-    return math.fsum(cells) / len(cells)
+    cells = map(abs, map(operator.sub, itertools.chain(*first), itertools.chain(*second)))
+    return math.fsum(cells) / (len(first) * len(first[0]))
 
 
 def distinctness_findings(thumbnails: Mapping[str, Grid]) -> list[Finding]:

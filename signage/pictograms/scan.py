@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 
 from signage.ground.geometry import Path
@@ -24,13 +25,16 @@ def coverage(path: Path, cells: int, side: float) -> Grid:
     ``side`` is the length of the square in the units of the path. Non-zero rule; exact along x, four
     scan lines a row along y.
     """
-    scale = cells / side
-    edges = [edge for edge in _edges(path, scale) if edge[1] != edge[3]]
+    lines = cells * _SUBDIVISIONS
+    heights = [(line + 0.5) / _SUBDIVISIONS for line in range(lines)]
+    crossings: list[list[tuple[float, int]]] = [[] for _ in range(lines)]
+    for x, top, end, bottom, way in _edges(path, cells / side):
+        for line in range(bisect_left(heights, top), bisect_left(heights, bottom)):
+            crossings[line].append((x + (heights[line] - top) / (bottom - top) * (end - x), way))
     grid = [[0.0] * cells for _ in range(cells)]
-    for line in range(cells * _SUBDIVISIONS):
-        y = (line + 0.5) / _SUBDIVISIONS
+    for line, crossed in enumerate(crossings):
         row = grid[line // _SUBDIVISIONS]
-        for left, right in _spans(edges, y):
+        for left, right in _spans(crossed):
             _cover(row, max(left, 0.0), min(right, float(cells)), 1 / _SUBDIVISIONS)
     return grid
 
@@ -50,15 +54,11 @@ def _cover(row: list[float], left: float, right: float, weight: float) -> None:
     row[last] += (right - last) * weight
 
 
-def _spans(edges: Sequence[_Edge], y: float) -> Iterator[tuple[float, float]]:
-    crossings = sorted(
-        (x + (y - top) / (bottom - top) * (end - x), way)
-        for x, top, end, bottom, way in edges
-        if top <= y < bottom
-    )
+def _spans(crossings: list[tuple[float, int]]) -> Iterator[tuple[float, float]]:
+    """Where a scan line is inside, from what it crosses and which way that runs."""
     winding = 0
     start = 0.0
-    for x, way in crossings:
+    for x, way in sorted(crossings):
         if winding == 0:
             start = x
         winding += way
