@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from datetime import date
 
 from signage.compose.theme import Tone
+from signage.model.choices import StepCondition
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
 from signage.model.mark import Mark
 from signage.model.training_path import training_path
@@ -102,7 +103,7 @@ class SheetContext(LocaleContext):
 
     def condition_words(self, step: Step) -> str | None:
         """When a conditional step is done, such as ``Only if soiled``; None for a step that always is."""
-        return None if step.when == "always" else self.wording.fixed(step.when)
+        return None if step.when is StepCondition.ALWAYS else self.wording.fixed(step.when)
 
     def step_seconds(self, step: Step) -> int | None:
         """The seconds of the step: of its first movement that has a time of its own."""

@@ -46,3 +46,26 @@ class ZoneClass(StrEnum):
     CLEAN = "clean"
     TRANSITION = "transition"
     CONTAMINATED = "contaminated"
+
+
+class PersonRole(StrEnum):
+    """What somebody does in a protocol."""
+
+    WEARER = "wearer"
+    ASSISTANT = "assistant"
+    OBSERVER = "observer"
+
+
+class RuleKind(StrEnum):
+    """What the rule of a phase is: it stops the work, or asks for care."""
+
+    STOP = "stop"
+    CAUTION = "caution"
+
+
+class StepCondition(StrEnum):
+    """When a step is done."""
+
+    ALWAYS = "always"
+    IF_SOILED = "if-soiled"
+    IF_TORN = "if-torn"

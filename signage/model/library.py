@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
-from signage.model.choices import ActionVerb, PhaseTheme, ZoneClass
+from signage.model.choices import ActionVerb, PersonRole, PhaseTheme, RuleKind, StepCondition, ZoneClass
 from signage.model.located import Located
 from signage.model.waiver import Waiver
 
@@ -227,9 +227,13 @@ class Actor(Located):
     """Somebody in a protocol, by role only."""
 
     id: str
-    role: str
+    role: PersonRole
     starts_in: str
     wears: tuple[str, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Refuse a role that is none: ValueError."""
+        object.__setattr__(self, "role", PersonRole(self.role))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -275,10 +279,14 @@ class Step(Located):
     detail: str | None = None
     why: str | None = None
     caution: str | None = None
-    when: str = "always"
+    when: StepCondition = StepCondition.ALWAYS
     critical: bool = False
     negation: bool = False
     rationale: str | None = None
+
+    def __post_init__(self) -> None:
+        """Refuse a condition that is none: ValueError."""
+        object.__setattr__(self, "when", StepCondition(self.when))
 
     @property
     def action(self) -> Action:
@@ -290,9 +298,9 @@ class Step(Located):
 class Phase(Located):
     """A part of a protocol that is printed as one poster.
 
-    ``layout``: steps or hand-technique. ``rule`` is the sentence
-    of the key box and ``rule_kind`` its word (stop or caution). ``notes`` are by zone. ``seconds`` is
-    the time that the partial hand movements of a hand-technique phase share.
+    ``layout``: steps or hand-technique. ``rule`` is the sentence of the key box and ``rule_kind`` its word.
+    ``notes`` are by zone. ``seconds`` is the time that the partial hand movements of a hand-technique phase
+    share.
     """
 
     id: str
@@ -302,12 +310,13 @@ class Phase(Located):
     layout: str = "steps"
     seconds: int | None = None
     rule: str | None = None
-    rule_kind: str = "caution"
+    rule_kind: RuleKind = RuleKind.CAUTION
     notes: Mapping[str, str] = field(default_factory=dict, hash=False)
 
     def __post_init__(self) -> None:
-        """Refuse a theme that is none: ValueError."""
+        """Refuse a theme or a kind of rule that is none: ValueError."""
         object.__setattr__(self, "theme", PhaseTheme(self.theme))
+        object.__setattr__(self, "rule_kind", RuleKind(self.rule_kind))
 
 
 @dataclass(frozen=True, kw_only=True)

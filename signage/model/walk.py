@@ -1,6 +1,6 @@
 """Where each step of a protocol happens, read from its moves."""
 
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, PersonRole
 from signage.model.library import Protocol, Step
 
 
@@ -14,7 +14,7 @@ def zones_of_steps(protocol: Protocol, actor: str | None = None) -> dict[str, st
     """
     reader = protocol.people[0] if actor is None else next(p for p in protocol.people if p.id == actor)
     zones = {person.id: person.starts_in for person in protocol.people}
-    apart = {person.id for person in protocol.people if person.role == "observer"} - {reader.id}
+    apart = {person.id for person in protocol.people if person.role is PersonRole.OBSERVER} - {reader.id}
     shown: dict[str, str] = {}
     steps = protocol.steps
     for step in steps:

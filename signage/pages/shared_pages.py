@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from urllib.parse import urlsplit
 
-from signage.model.choices import ActionVerb, PhaseTheme
+from signage.model.choices import ActionVerb, PhaseTheme, RuleKind
 from signage.model.library import Phase, Protocol, Step
 from signage.pages import address
 from signage.pages.picture import PictureKey
@@ -154,7 +154,7 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
             if is_what_if(context.protocol, phase):
                 card = f"{context.protocol.code.lower()}-{phase.id}"
                 cards.append(WhatIfCard(card, context.title, view))
-            elif view.rule and phase.rule_kind == "stop":
+            elif view.rule and phase.rule_kind is RuleKind.STOP:
                 rules.append(StopRule(view.rule_word, view.rule, where))
     return Page(
         address=address.what_if(words.tag),

@@ -8,7 +8,7 @@ from itertools import groupby
 
 from markupsafe import Markup
 
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, RuleKind, StepCondition
 from signage.model.library import Fixture, Phase, Step
 from signage.model.walk import zones_of_steps
 from signage.model.zone_pattern import pattern_of
@@ -126,7 +126,7 @@ def phase_view(context: PageContext, phase: Phase) -> PhaseView:
         phase=phase,
         title=words.content(f"{base}/title"),
         rule=words.content(f"{base}/rule") if phase.rule is not None else None,
-        rule_word=words.fixed("stop" if phase.rule_kind == "stop" else "caution"),
+        rule_word=words.fixed("stop" if phase.rule_kind is RuleKind.STOP else "caution"),
         seconds=seconds,
         time=words.seconds(seconds) if seconds else None,
         parts=tuple(_zone_parts(context, phase)),
@@ -159,7 +159,7 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
     return StepView(
         step=step,
         number=words.number(number),
-        condition=None if step.when == "always" else words.fixed(step.when),
+        condition=None if step.when is StepCondition.ALWAYS else words.fixed(step.when),
         headline=context.step_headline(step),
         detail=words.step_text(protocol, step, "detail"),
         why=words.step_text(protocol, step, "why"),

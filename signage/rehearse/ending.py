@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from signage.ground.place import Place
-from signage.model.choices import PhaseTheme
+from signage.model.choices import PersonRole, PhaseTheme
 from signage.rehearse.rules.conduct import ENDS_ELSEWHERE, POLICY_VALUE_MISSING
 from signage.rehearse.rules.hands import ENDS_WITHOUT_HYGIENE, NO_HYGIENE_AFTER_REMOVAL
 from signage.rehearse.rules.layering import NEVER_REMOVED
@@ -32,7 +32,7 @@ def _hands_and_held(scene: Scene, person: Person) -> None:
     """Hygiene that is still due, and things that are still in the hand."""
     pending = person.pending
     if pending is not None:
-        rule = ENDS_WITHOUT_HYGIENE if person.role == "wearer" else NO_HYGIENE_AFTER_REMOVAL
+        rule = ENDS_WITHOUT_HYGIENE if person.role is PersonRole.WEARER else NO_HYGIENE_AFTER_REMOVAL
         message = f"No hand hygiene between this step ({scene.name(pending.item)}) and the end."
         scene.report(rule, message, item=pending.item, person=person, moment=pending.moment)
     for held in person.held:
@@ -43,7 +43,7 @@ def _hands_and_held(scene: Scene, person: Person) -> None:
 def _still_worn(scene: Scene, person: Person) -> None:
     """Rule LY-7, where the protocol takes kit off this person at all."""
     has_removal = any(phase.theme is PhaseTheme.DOFF for phase in scene.setting.protocol.phases)
-    undresses = (has_removal and person.role == "wearer") or person.id in scene.undressed
+    undresses = (has_removal and person.role is PersonRole.WEARER) or person.id in scene.undressed
     for worn in person.worn.values():
         report_moved_respirator(scene, person, worn)
         if undresses and worn.garment.barrier:
@@ -69,5 +69,5 @@ def _place(scene: Scene, person: Person) -> None:
 
 def _readers(scene: Scene) -> set[str]:
     """Whose way the protocol describes: every wearer, or the first person where there is no wearer."""
-    wearers = {person.id for person in scene.people.values() if person.role == "wearer"}
+    wearers = {person.id for person in scene.people.values() if person.role is PersonRole.WEARER}
     return wearers or set(tuple(scene.people)[:1])

@@ -6,6 +6,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 
 from signage.ground.problem import Problem
+from signage.model.choices import StepCondition
 from signage.model.library import Library, Protocol
 from signage.rehearse.causes import FindingGroup, group_findings
 from signage.rehearse.finding import Finding
@@ -101,7 +102,7 @@ def find(
         return Found(_setting_findings(setting, faults, without))
     walk = walk_through(setting, schedule, without=without, is_traced=is_traced)
     findings, exposures, trace = list(walk.findings), set(walk.exposures), walk.trace
-    for condition in sorted({step.when for _phase, step in schedule} - {"always"}):
+    for condition in sorted({step.when for _phase, step in schedule} - {StepCondition.ALWAYS}):
         other = walk_through(setting, schedule, without=without, conditions={condition}, is_traced=is_traced)
         known = {finding.identity for finding in findings}
         findings += (finding for finding in other.findings if finding.identity not in known)

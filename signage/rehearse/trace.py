@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from signage.model.choices import PersonRole
 from signage.rehearse.state.body import HANDS, SITES, SKIN
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Exposure, Person, Worn
@@ -33,7 +34,7 @@ class PersonState:
     """
 
     person: str
-    role: str
+    role: PersonRole
     zone: str
     hands: tuple[tuple[str, Level], ...]
     worn: tuple[WornState, ...]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass
 
-from signage.model.choices import ActionVerb, ZoneClass
+from signage.model.choices import ActionVerb, StepCondition, ZoneClass
 from signage.model.library import Action
 from signage.rehearse.ending import look_at_the_end
 from signage.rehearse.finding import Finding
@@ -51,7 +51,7 @@ def walk_through(
     _look_at_the_kit(scene, schedule)
     _look_at_the_start(scene)
     last = None
-    for movements in plan(schedule, skipped, {"always", *conditions}):
+    for movements in plan(schedule, skipped, {StepCondition.ALWAYS, *conditions}):
         scene.used_fixtures.clear()
         for movement in movements:
             last = scene.moment = movement.moment

@@ -36,7 +36,7 @@ def test_any_steps_with_any_facts(protocol, library):
 @settings(max_examples=30)
 @given(mutated_protocols(), st.sampled_from(["starts_in", "wears", "role"]))
 def test_any_people(protocol, field):
-    strange = {"starts_in": "nowhere", "wears": ("nothing", "outer-gloves"), "role": "porter"}
+    strange = {"starts_in": "nowhere", "wears": ("nothing", "outer-gloves"), "role": "observer"}
     person = replace(protocol.people[0], **{field: strange[field]})
     rehearse(demo_library(), replace(protocol, people=(person, *protocol.people[1:])))
     rehearse(demo_library(), replace(protocol, people=()))

@@ -13,7 +13,7 @@ from signage.drawing.roles import GroupRole, TypeRole
 from signage.drawing.themes import PAPER
 from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, RuleKind
 from signage.model.library import Phase, Step
 
 LOST_FIELD = Rule(
@@ -176,7 +176,7 @@ _STEP_FIELDS: dict[Shown, Callable[[SheetSubject, Step, _Seen, _All], bool]] = {
 def _phase_problems(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _All) -> Iterator[Problem]:
     """The rule of the phase, its notes and the time that its movements share."""
     duties, base = subject.kind.shows, f"{subject.protocol_context.protocol.id}/phase/{phase.id}"
-    field = Shown.STOP_RULE if phase.rule_kind == "stop" else Shown.PHASE_CAUTION
+    field = Shown.STOP_RULE if phase.rule_kind is RuleKind.STOP else Shown.PHASE_CAUTION
     if phase.rule and duties[field] is Duty.OWED:
         places = _places_of_rule(subject, phase, sheet, shown)
         if not all(f"{base}/rule" in seen.messages for seen in places):
@@ -194,7 +194,7 @@ def _places_of_rule(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _A
     if subject.kind.rules is RulePlace.EVERY_PAGE:
         return [_Seen(page.marks) for page in subject.sheet.pages]
     if subject.kind.rules is RulePlace.STEPS:
-        steps = phase.steps if phase.rule_kind == "stop" else phase.steps[:1]
+        steps = phase.steps if phase.rule_kind is RuleKind.STOP else phase.steps[:1]
         return [shown[step.id] for step in steps if step.id in shown]
     return [sheet]
 

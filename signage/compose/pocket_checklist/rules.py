@@ -19,7 +19,7 @@ from signage.compose.theme import Style
 from signage.compose.typesetting import Face, Room, fit
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
-from signage.model.choices import PhaseTheme
+from signage.model.choices import PhaseTheme, RuleKind
 from signage.model.library import Phase
 
 HEAD = 9.0
@@ -103,12 +103,12 @@ def rule_panels(context: SheetContext, room: float, width: float, most: int) -> 
 
 
 def _theme(context: SheetContext) -> PhaseTheme:
-    return PhaseTheme.DOFF if _of_kind(context, "stop") else PhaseTheme.PLAIN
+    return PhaseTheme.DOFF if _of_kind(context, RuleKind.STOP) else PhaseTheme.PLAIN
 
 
 def _drawing(context: SheetContext, blocks: Sequence[Block]) -> Callable[[Canvas], Canvas]:
     def draw(canvas: Canvas) -> Canvas:
-        stops, cautions = _of_kind(context, "stop"), _of_kind(context, "caution")
+        stops, cautions = _of_kind(context, RuleKind.STOP), _of_kind(context, RuleKind.CAUTION)
         kind = "stop" if stops else "caution" if cautions else "where-it-goes"
         y = panel_head(canvas, context, context.wording.fixed(kind), is_stop=bool(stops))
         for block in blocks:
@@ -131,12 +131,12 @@ def _flow(blocks: Sequence[Block], room: float) -> list[list[Block]]:
     return panels
 
 
-def _of_kind(context: SheetContext, kind: str) -> list[Phase]:
-    return [phase for phase in context.protocol.phases if phase.rule and phase.rule_kind == kind]
+def _of_kind(context: SheetContext, kind: RuleKind) -> list[Phase]:
+    return [phase for phase in context.protocol.phases if phase.rule and phase.rule_kind is kind]
 
 
 def _blocks(context: SheetContext, width: float, points: float, *, with_cautions: bool) -> list[Block]:
-    stops, cautions = _of_kind(context, "stop"), _of_kind(context, "caution")
+    stops, cautions = _of_kind(context, RuleKind.STOP), _of_kind(context, RuleKind.CAUTION)
     blocks = [_rule(context, phase, width, points, 700, None) for phase in stops]
     if with_cautions or not stops:
         word = context.wording.fixed("caution") if stops else None

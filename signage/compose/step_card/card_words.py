@@ -10,6 +10,7 @@ from signage.compose.step_card.words import condition_stack, fact_stack, phase_r
 from signage.compose.typesetting import Face, Room, fit, line_width
 from signage.compose.word_stack import WordStack
 from signage.drawing.roles import TypeRole
+from signage.model.choices import RuleKind
 from signage.words.wording import StepField
 
 LEAST_RULED = 9.0
@@ -80,7 +81,7 @@ def _ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> 
     phase = phase_rule(context, numbered)
     if phase is not None:
         message = f"{protocol.id}/phase/{phase.id}/rule"
-        word = "stop" if phase.rule_kind == "stop" else "caution"
+        word = "stop" if phase.rule_kind is RuleKind.STOP else "caution"
         texts.append((TypeRole.KEY_RULE, word, message, wording.content(message)))
     rows: list[RuledRow] = []
     for role, word, message, text in texts:

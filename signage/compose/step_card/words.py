@@ -7,6 +7,7 @@ from signage.compose.context import SheetContext, container_message
 from signage.compose.hand_technique.layout import parts_of, shared_seconds
 from signage.compose.word_stack import Look, Piece, StackSizes, WordStack
 from signage.drawing.roles import TypeRole
+from signage.model.choices import RuleKind
 from signage.model.library import Phase, Step
 
 STACK_GAP = 2.0
@@ -50,7 +51,7 @@ def fact_stack(context: SheetContext, step: Step, width: float) -> WordStack:
 def phase_rule(context: SheetContext, numbered: NumberedStep) -> Phase | None:
     """The phase whose rule stands on the card of a step: a stop rule on each, another on the first only."""
     phase = next(each for each in context.protocol.phases if numbered.step in each.steps)
-    if phase.rule is None or (phase.rule_kind != "stop" and numbered.number > 1):
+    if phase.rule is None or (phase.rule_kind is not RuleKind.STOP and numbered.number > 1):
         return None
     return phase
 

@@ -29,7 +29,7 @@ from signage.load.kinds import (
 from signage.load.suggestion import shorten
 from signage.load.validation import NONE, Entry
 from signage.load.yaml.nodes import Node, child, items_of
-from signage.model.choices import ActionVerb, PhaseTheme
+from signage.model.choices import ActionVerb, PersonRole, PhaseTheme, RuleKind, StepCondition
 from signage.model.library import Action, Actor, Phase, Protocol, Source, Step
 
 
@@ -64,7 +64,7 @@ Seconds = Annotated[
 class ActorEntry(Entry):
     """Somebody in the protocol."""
 
-    role: Annotated[str, one_of("wearer", "assistant", "observer")]
+    role: Annotated[PersonRole, one_of(*PersonRole)]
     """What the person does."""
 
     starts_in: Identifier
@@ -172,7 +172,7 @@ class StepEntry(Entry):
     caution: ReadableText | None = None
     """What to beware of."""
 
-    when: Annotated[str, one_of("always", "if-soiled", "if-torn")] = "always"
+    when: Annotated[StepCondition, one_of(*StepCondition)] = StepCondition.ALWAYS
     """The condition under which the step is done."""
 
     critical: Annotated[str, one_of("auto", "yes")] = "auto"
@@ -209,7 +209,7 @@ class PhaseEntry(Entry):
     rule: ReadableText | None = None
     """The sentence of the key box."""
 
-    rule_kind: Annotated[str, one_of("stop", "caution")] = "caution"
+    rule_kind: Annotated[RuleKind, one_of(*RuleKind)] = RuleKind.CAUTION
     """Whether the key box says stop or caution."""
 
     notes: dict[Identifier, ReadableText] = NONE

@@ -7,7 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from signage.ground.problem import Severity
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, PersonRole, StepCondition
 from signage.model.library import Library, Protocol, Step
 from signage.pages.rehearsal.body_map import BodyMap, body_map
 from signage.rehearse.finding import Finding
@@ -100,7 +100,7 @@ def step_maps(
                     number=number,
                     phase=phase.title if number == 1 else None,
                     headline=_headline(library, protocol, step),
-                    condition=None if step.when == "always" else step.when.replace("-", " "),
+                    condition=None if step.when is StepCondition.ALWAYS else step.when.replace("-", " "),
                     is_hygiene=step.action.verb is ActionVerb.HYGIENE,
                     done_by=_others_who_act(step, main),
                     marks=tuple(_marks(step, waived, numbers)),
@@ -166,7 +166,7 @@ def _people(
 
 def _person_about(protocol: Protocol, step: Step) -> str:
     """On whom a step acts, else who does it; what an observer does alone is about the first person."""
-    observers = {person.id for person in protocol.people if person.role == "observer"}
+    observers = {person.id for person in protocol.people if person.role is PersonRole.OBSERVER}
     action = step.action
     if action.on is not None:
         return action.on

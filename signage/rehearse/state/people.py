@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass, field
 
+from signage.model.choices import PersonRole
 from signage.model.library import Action, Actor, Garment, Phase, Step
 from signage.rehearse.state.body import HANDS, SKIN
 from signage.rehearse.state.level import Level
@@ -94,7 +95,7 @@ class Person:
     """A person at one moment. ``worn`` keeps the order of putting on."""
 
     id: str
-    role: str
+    role: PersonRole
     zone: str
     start: Actor
     worn: dict[str, Worn] = field(default_factory=dict)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, PersonRole
 from signage.model.library import Action, Fixture
 from signage.rehearse import local_policy
 from signage.rehearse.finding import Finding
@@ -92,7 +92,7 @@ def _about_a_place(setting: Setting, finding: Finding, person: str) -> Iterator[
         yield Action(verb=ActionVerb.NEED, by=person, need=finding.item)
     elif finding.code == "EN-6":
         for actor in setting.protocol.people:
-            if actor.role == "observer":
+            if actor.role is PersonRole.OBSERVER:
                 yield Action(verb=ActionVerb.INSPECT, by=actor.id, on=person)
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from signage.model.choices import ActionVerb
+from signage.model.choices import ActionVerb, PersonRole
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import NOBODY_TO_HELP, OBSERVER_TOUCHES
 from signage.rehearse.rules.hands import NO_HYGIENE_AFTER_REMOVAL
@@ -84,8 +84,8 @@ def _whose_hands(scene: Scene, act: Act) -> None:
         return
     if act.by is act.on or verb not in _HANDLING:
         return
-    observers = [person for person in (act.by, act.on) if person.role == "observer"]
-    if act.by.role == "observer" or (verb is ActionVerb.HANDOVER and observers):
+    observers = [person for person in (act.by, act.on) if person.role is PersonRole.OBSERVER]
+    if act.by.role is PersonRole.OBSERVER or (verb is ActionVerb.HANDOVER and observers):
         _tell_observer(scene, act, observers[0])
     elif act.by.zone != act.on.zone and not _reach_over_line(scene, act):
         zones = f"{scene.name(act.by.zone)}, {scene.name(act.on.zone)}"
@@ -101,7 +101,7 @@ def _tell_observer(scene: Scene, act: Act, observer: Person) -> None:
 
 def _observer_and_waste(scene: Scene, act: Act) -> None:
     """An observer who discards what somebody else took off handles that kit."""
-    if act.by.role != "observer" or act.action.item is None:
+    if act.by.role is not PersonRole.OBSERVER or act.action.item is None:
         return
     if not any(act.action.item in held.items for held in act.by.held):
         _tell_observer(scene, act, act.by)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from signage.model.choices import PersonRole
 from signage.rehearse.rules.conduct import CHECK_AFTER_COVERED, CHECK_BEFORE_ITEM, KIT_NOT_INSPECTED
 from signage.rehearse.rules.contact import CLEAN_KIT_DIRTY_HANDS
 from signage.rehearse.rules.hands import KIT_BEFORE_HYGIENE
@@ -97,7 +98,7 @@ def report_unknown_order(scene: Scene, person: Person, item: str, others: Iterab
 
 def inspect(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
     """Kit is looked over; an observer who looks at a person checks the whole ensemble on that person."""
-    if act.by.role == "observer" and act.on is not act.by:
+    if act.by.role is PersonRole.OBSERVER and act.on is not act.by:
         act.on.checked_by_observer = True
     elif act.action.item is not None:
         act.by.inspected.add(act.action.item)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.model.choices import StepCondition
 from signage.model.library import Fixture
 from signage.rehearse import local_policy
 from signage.rehearse.rules.hands import (
@@ -82,7 +83,7 @@ def _judge_agent(scene: Scene, act: Act, layer: str) -> None:
         message = f"{agent} on {scene.name(layer)}; local policy allows: {', '.join(allowed) or 'nothing'}."
         scene.report(AGENT_NOT_ALLOWED, message, item=layer, person=act.on, field="agent")
         return
-    is_soiled = act.moment.step.when == "if-soiled" and layer == SKIN
+    is_soiled = act.moment.step.when is StepCondition.IF_SOILED and layer == SKIN
     if is_soiled and agent != "wash" and policy.is_yes(local_policy.SOIL_NEEDS_WASH):
         message = f"{agent} on soiled hands; local policy wants soap and water."
         scene.report(AGENT_NOT_ALLOWED, message, item=layer, person=act.on, field="agent")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from signage.model.choices import ZoneClass
+from signage.model.choices import PersonRole, ZoneClass
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import NO_OBSERVER
 from signage.rehearse.rules.contact import (
@@ -63,7 +63,7 @@ def _judge_moment(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
         person.fresh_from_contaminated = False
         message = f"{scene.name(item)} taken off; hands not cleaned since leaving the contaminated zone."
         scene.report(REMOVAL_BEFORE_HYGIENE, message, item=item, person=person)
-    if person.role == "wearer" and any(worn.garment.barrier for worn in leaving):
+    if person.role is PersonRole.WEARER and any(worn.garment.barrier for worn in leaving):
         scene.zones_of_removal.add(person.zone)
         _judge_watching(scene, person)
 
@@ -86,7 +86,7 @@ def _is_observed(scene: Scene, person: Person) -> bool:
     return any(
         other.zone == person.zone or scene.zone(other).zone_class is not ZoneClass.CONTAMINATED
         for other in scene.people.values()
-        if other.role == "observer"
+        if other.role is PersonRole.OBSERVER
     )
 
 

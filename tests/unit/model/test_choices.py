@@ -1,13 +1,16 @@
 import pytest
 
 from signage.model.choices import ActionVerb, PhaseTheme, ZoneClass
-from signage.model.library import Action, Phase, Zone
+from signage.model.library import Action, Actor, Phase, Step, Zone
 
 
 def test_a_misspelt_choice_is_refused_where_it_is_written():
     for write in (
         lambda: Action(verb="dof"),
         lambda: Phase(id="off", title="Off", theme="dof", steps=()),
+        lambda: Phase(id="off", title="Off", theme="doff", steps=(), rule_kind="dof"),
+        lambda: Step(id="off", text="Off", picture="off", actions=(), when="dof"),
+        lambda: Actor(id="wearer", role="dof", starts_in="room"),
         lambda: Zone(id="dof", name="Dirty side", zone_class="dof", floor="dirty"),
     ):
         with pytest.raises(ValueError, match="dof"):
