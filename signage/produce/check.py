@@ -53,12 +53,7 @@ def check_project(
     releases = Releases(project, today, results)
     words = list(counted_problems(project.library, project.messages, releases.words_problems))
     wanted = requests_for(project, Wanted())
-    unseen = {problem.locale for problem in words if problem.code == "WD-39"}
-    requests = [
-        each
-        for each in wanted
-        if each.locale not in unseen and releases.of(each.protocol, each.locale).is_worded
-    ]
+    requests = [each for each in wanted if releases.of(each.protocol, each.locale).is_worded]
     locales = {request.locale for request in requests}
     pictures = project.pictures_in_use
     tried = stand_in_requests(project)

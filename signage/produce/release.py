@@ -118,6 +118,7 @@ class Releases:
             today=self._today,
             review_by=protocol.review_by,
             is_in_use=locale is None or locale.is_in_use_for(protocol.id),
+            obstacles=self._without_font(tag),
             gaps=gaps,
             causes=tuple(self._causes(tag, gaps)),
             problems=tuple(self._problems(protocol, tag, known)),
@@ -174,7 +175,15 @@ class Releases:
     def _facts_of_pictures(self, tag: str) -> ReleaseFacts:
         locale = self._project.library.locales.get(tag)
         is_in_use = locale is None or locale.state is LocaleState.IN_USE
-        return replace(self._bare(tag, date.max), is_in_use=is_in_use)
+        return replace(self._bare(tag, date.max, self._without_font(tag)), is_in_use=is_in_use)
+
+    def _without_font(self, tag: str) -> tuple[Reason, ...]:
+        """What keeps all sheets of a language that no font shows from being made."""
+        return tuple(
+            Reason(f"{each.code} {each.message}. {each.hint}", each.place)
+            for each in self.words_problems(tag)
+            if each.code == "WD-39"
+        )
 
     def _bare(self, tag: str, review_by: date, obstacles: tuple[Reason, ...] = ()) -> ReleaseFacts:
         return ReleaseFacts(locale=tag, today=self._today, review_by=review_by, obstacles=obstacles)

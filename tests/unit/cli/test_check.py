@@ -23,3 +23,9 @@ def test_a_language_that_no_font_shows_is_one_finding_with_what_to_do(tmp_path, 
     assert Counter(each["locale"] for each in about_fonts) == dict.fromkeys(LETTERS, 1)
     assert {each["code"] for each in about_fonts} == {"WD-39"}
     assert all("content/fonts" in each["hint"] for each in about_fonts)
+    refused = signage("draw --locale ii --proof --format json")
+    assert refused.status == 1
+    reasons = {each["why"] for each in refused.json["refused"]}
+    assert len(reasons) == 1
+    assert "content/fonts" in reasons.pop()
+    assert "With --proof" not in signage("draw --locale ii").err
