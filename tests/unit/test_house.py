@@ -42,7 +42,7 @@ def test_every_room_names_its_level_first():
 
 def test_the_picture_shows_the_rooms_their_levels_and_every_arrow():
     assert set(SAID) == set(drawn_rooms())
-    for picture in (rooms_picture(),):
+    for picture in (rooms_picture(), PICTURE.read_text(encoding="utf-8")):
         rooms = re.findall(r'data-room="(\w+)" data-level="(\d+)" data-files="(\d+)"', picture)
         levels = {room: int(level) for room, level, _files in rooms}
         assert levels == {room: LEVEL[room] for room in drawn_rooms()}, DRAW_ANEW
