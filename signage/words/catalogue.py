@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 from pathlib import Path
@@ -132,7 +132,7 @@ def is_lossy(problem: Problem) -> bool:
     return problem.code.startswith("PO-") and problem.severity is Severity.S1
 
 
-def refuse_lossy(problems: list[Problem]) -> None:
+def refuse_lossy(problems: Sequence[Problem]) -> None:
     """Raise UnreadableInputError if a fault of a file could lose or change a text; lesser ones pass."""
     if any(is_lossy(problem) for problem in problems):
         raise UnreadableInputError(problems)

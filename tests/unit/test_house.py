@@ -54,3 +54,17 @@ def test_the_picture_shows_the_rooms_their_levels_and_every_arrow():
 def test_files_stay_readable_in_one_sitting():
     lengths = {path: len(path.read_text(encoding="utf-8").splitlines()) for path in PACKAGE.rglob("*.py")}
     assert {str(path.relative_to(PACKAGE)): count for path, count in lengths.items() if count > 400} == {}
+
+
+def lists_to_fill(path: Path) -> list[str]:
+    return [
+        f"{path.relative_to(PACKAGE)}:{node.lineno} {node.arg}"
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.arg)
+        and node.annotation is not None
+        and ast.unparse(node.annotation).startswith(("list[Problem]", "list[Finding]"))
+    ]
+
+
+def test_problems_are_yielded_and_never_put_into_a_list_of_the_caller():
+    assert [each for path in sorted(PACKAGE.rglob("*.py")) for each in lists_to_fill(path)] == []

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import lru_cache
 from pathlib import Path
@@ -113,7 +113,7 @@ def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
     return ReadCatalogue(catalogue, problems, reader.is_readable)
 
 
-def _first_of(problems: list[Problem], untold: int, path: str) -> list[Problem]:
+def _first_of(problems: Sequence[Problem], untold: int, path: str) -> Sequence[Problem]:
     """As many problems as help, and one that counts the rest."""
     rest = untold + max(0, len(problems) - MOST_PROBLEMS)
     if not rest:
