@@ -9,6 +9,8 @@ import pytest
 from hypothesis import HealthCheck, settings
 from outside_readers import IN_CI
 
+from signage.ground.garbage import collect_rarely
+
 ROOT = Path(__file__).resolve().parent.parent
 
 STRICT_WARNINGS = (
@@ -34,6 +36,8 @@ settings.register_profile(
 )
 settings.register_profile("repeatable", settings.get_profile("searching"), derandomize=True, database=None)
 settings.load_profile("searching" if IN_CI else "repeatable")
+
+collect_rarely()
 
 
 def pytest_configure(config):

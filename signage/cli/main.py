@@ -12,6 +12,7 @@ from signage.cli.application import invoke
 from signage.cli.report import print_json, print_problems, problems_json, say_error
 from signage.cli.streams import READER_LEFT, forget_output, prepare_streams
 from signage.ground.errors import SignageError, UnreadableInputError
+from signage.ground.garbage import collect_rarely
 
 _COMMANDS = (
     "about",
@@ -36,6 +37,7 @@ _FULL = {errno.ENOSPC, errno.EDQUOT}
 def run(arguments: list[str] | None = None) -> None:
     """Run one command and leave with its exit status."""
     words = sys.argv[1:] if arguments is None else arguments
+    collect_rarely()
     prepare_streams()
     try:
         status = _run(words)

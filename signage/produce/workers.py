@@ -13,6 +13,7 @@ from functools import partial
 from typing import Any, TypeVar
 
 from signage.ground.errors import MissingFromMachineError
+from signage.ground.garbage import collect_rarely
 
 Job = TypeVar("Job")
 Result = TypeVar("Result")
@@ -64,6 +65,7 @@ class _Work:
 def _begin(do: Callable[[Shared, Job], Result], shared: Shared) -> None:
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     signal.signal(signal.SIGTERM, _give_up)
+    collect_rarely()
     threading.Thread(target=_end_with_parent, daemon=True).start()
     _Work.do = partial(do, shared)
 
