@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 _NAMES = {
@@ -13,6 +14,8 @@ _NAMES = {
 }
 """Embeddings and overrides (UAX #9 section 2.1, 2.2): Unicode advises isolates instead, and overrides can
 show the characters of a code or a dose in another order than the one that is stored (UTS #39, UTR #36)."""
+
+_FORBIDDEN = re.compile(f"[{''.join(_NAMES)}]")
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,4 +41,4 @@ class ForbiddenCharacter:
 
 def find_forbidden(text: str) -> list[ForbiddenCharacter]:
     """Every direction override or embedding of the text, in order; empty for a good text."""
-    return [ForbiddenCharacter(i, character) for i, character in enumerate(text) if character in _NAMES]
+    return [ForbiddenCharacter(found.start(), found.group()) for found in _FORBIDDEN.finditer(text)]

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import unicodedata
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -26,6 +25,10 @@ _LOOKED_AT = 200
 _MOST_SPOILED = 5
 """Lines that are not UTF-8, beyond which they have one cause: the file was saved in another encoding."""
 
+_WHOLE_STRING = re.compile(r'"([^"\\]*)"')
+"""A quoted string without escapes, as most are."""
+_CONTROL = re.compile(r"[\x00-\x08\x0a-\x1f\x7f-\x9f]")
+"""Characters of the general category Cc but for the tab."""
 _KEYWORD = re.compile(r"(msgctxt|msgid_plural|msgid|msgstr)(\[\d+\])?(?=[\s\"]|$)\s*")
 _ESCAPES = {"n": "\n", "t": "\t", "r": "\r", '"': '"', "\\": "\\"}
 
@@ -110,10 +113,9 @@ class LineReader:
         for found in find_forbidden(text):
             place = Place(self._path, number, found.index + 1)
             self.fault("PO-12", place, f"the character {found.name} stands here")
-        for index, character in enumerate(text):
-            if unicodedata.category(character) == "Cc" and character != "\t":
-                place = Place(self._path, number, index + 1)
-                self.fault("PO-13", place, f"the control character U+{ord(character):04X} stands here")
+        for control in _CONTROL.finditer(text):
+            place = Place(self._path, number, control.start() + 1)
+            self.fault("PO-13", place, f"the control character U+{ord(control.group()):04X} stands here")
 
     def _line(self, text: str, number: int) -> PoLine | None:
         is_obsolete = is_previous = False
@@ -159,6 +161,9 @@ class LineReader:
 
     def _string(self, quoted: str, place: Place) -> str:
         """The text of a quoted string; what can be read of it where it is broken."""
+        whole = _WHOLE_STRING.fullmatch(quoted)
+        if whole is not None:
+            return whole.group(1)
         if not quoted.startswith('"'):
             self.fault("PO-6", place, "a text in quotation marks was expected here")
             return ""
