@@ -35,7 +35,7 @@ def test_one_poster_as_json(run, ward):
 def test_drawn_twice_every_byte_is_the_same(run, ward):
     arguments = ("draw", "--protocol", "G1", "--locale", "en", "--format", "json")
     first = json.loads(run(ward, *arguments).stdout)["sheets"]
-    second = json.loads(run(ward, *arguments, "--output", "again").stdout)["sheets"]
+    second = json.loads(run(ward, *arguments, "--fresh", "--output", "again").stdout)["sheets"]
     assert [sheet["sha256"] for sheet in first] == [sheet["sha256"] for sheet in second]
 
 
