@@ -18,10 +18,11 @@ from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.problem import Problem, Severity, with_problems
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
-from signage.model.library import Library, LocaleState, Protocol, Vocabulary
+from signage.model.library import Library, LocaleState, Protocol
 from signage.model.mark import Mark
 from signage.model.messages import Message, contexts_of_protocol, library_messages
 from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
+from signage.model.vocabulary import Vocabulary
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.picture_set import PictureSet
 from signage.pictograms.shipped import shipped_names

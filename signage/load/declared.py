@@ -45,6 +45,13 @@ class Declared:
     protocols: Mapping[str, frozenset[str]] = field(default_factory=dict)
     """Protocol to its phases."""
 
+    techniques: Names = field(default_factory=dict)
+    """``protocol/phase`` of every hand technique."""
+
+    adjusters: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    parts: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    models: Mapping[str, frozenset[str]] = field(default_factory=dict)
+
     codes: frozenset[str] = frozenset()
     """The codes of the protocols."""
 
@@ -66,13 +73,17 @@ def gather(
         kit=None
         if kit is None
         else {**dict.fromkeys(items, "item that is not worn"), **dict.fromkeys(garments, "garment")},
-        fasteners={key: _words(node, "fasteners") for key, node in everything.items()},
+        fasteners={key: frozenset(entries_of(node, "fasteners")) for key, node in everything.items()},
+        adjusters={key: _words(node, "adjusters") for key, node in everything.items()},
+        parts={key: frozenset(entries_of(node, "parts")) for key, node in everything.items()},
+        models={key: frozenset(entries_of(node, "models")) for key, node in garments.items()},
         checks={key: _words(node, "checks") for key, node in everything.items()},
         on_hands=frozenset(key for key, node in garments.items() if "hands" in _words(node, "covers")),
         policy=None if policy is None else _policy_kinds(policy),
         locales=None if library is None else dict.fromkeys(entries_of(library, "locales"), "locale"),
         wards={name.text: _ward(node) for node in wards if (name := text_of(node, "ward"))},
         protocols={name.text: _phases(node) for node in protocols if (name := text_of(node, "protocol"))},
+        techniques={name: "technique" for node in protocols for name in _techniques(node)},
         codes=frozenset(code.text for node in protocols if (code := text_of(node, "code"))),
         is_complete=None not in (*wards, *protocols),
     )
@@ -106,9 +117,22 @@ def _phases(node: Node | None) -> frozenset[str]:
     return frozenset(name.text for phase in items_of(node, "phases") if (name := text_of(phase, "phase")))
 
 
+def _techniques(node: Node | None) -> Iterator[str]:
+    """The hand techniques of a protocol, as other protocols name them."""
+    protocol = text_of(node, "protocol")
+    for phase in items_of(node, "phases"):
+        name, layout = text_of(phase, "phase"), text_of(phase, "layout")
+        if protocol and name and layout and layout.text == "hand-technique":
+            yield f"{protocol.text}/{name.text}"
+
+
 def step_names(protocol: Node) -> Names:
-    """The steps of a protocol."""
-    return {name.text: "step" for step in steps_of(protocol) if (name := text_of(step, "step"))}
+    """The steps of a protocol, and which of them repeat another one."""
+    return {
+        name.text: "step that repeats another one" if text_of(step, "again") else "step"
+        for step in steps_of(protocol)
+        if (name := text_of(step, "step"))
+    }
 
 
 def judge(

@@ -33,6 +33,15 @@ def protocol_duplicates(protocol: Node) -> Iterator[Problem]:
     phases = (text_of(phase, "phase") for phase in items_of(protocol, "phases"))
     yield from _repeated(phases, "The phase")
     yield from _repeated((text_of(step, "step") for step in steps_of(protocol)), "The step")
+    things = child(protocol, "things")
+    if isinstance(things, Table):
+        for key in things.values:
+            if key in _BODY:
+                yield faults.REPEATED_KEY.problem(
+                    f"The name '{key}' is that of a part of the body.",
+                    things.key_place(key),
+                    hint="Give the thing another name.",
+                )
 
 
 def library_duplicates(

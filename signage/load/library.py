@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Generic
@@ -13,10 +13,10 @@ from signage.load.building import field_places
 from signage.load.content_files import ContentFiles, find_files
 from signage.load.declared import gather
 from signage.load.duplicates import kit_duplicates, library_duplicates, protocol_duplicates, ward_duplicates
-from signage.load.files.kit import KitEntry, build_kit
+from signage.load.files.kit import KitEntry, build_kit, kit_normal_form
 from signage.load.files.library import LibraryEntry, TermsEntry, build_locales, build_terms
 from signage.load.files.policy import PoliciesEntry, build_policy, policy_problems
-from signage.load.files.protocol import ProtocolEntry, build_protocol
+from signage.load.files.protocol import ProtocolEntry, build_protocol, technique_seconds
 from signage.load.files.scenes import scene_problems
 from signage.load.files.vocabulary import build_vocabulary
 from signage.load.files.waivers import WaiversEntry, build_waivers, waiver_problems
@@ -28,7 +28,8 @@ from signage.load.step_grammar import normal_form
 from signage.load.validation import EntryType, validate
 from signage.load.yaml.nodes import Node, entries_of, text_of
 from signage.load.yaml.reader import read_yaml
-from signage.model.library import Library, Vocabulary
+from signage.model.library import Library
+from signage.model.vocabulary import Vocabulary
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,9 +96,12 @@ def _read(
     return read
 
 
-def _read_file(path: Path, schema: type[EntryType]) -> Reading[_FileRead[EntryType]]:
-    """One file against its schema."""
+def _read_file(
+    path: Path, schema: type[EntryType], form: Callable[[Node], Node] = lambda node: node
+) -> Reading[_FileRead[EntryType]]:
+    """One file against its schema, in which ``form`` has made one shape of two ways to write a thing."""
     node = yield from read_yaml(path)
+    node = form(node) if node is not None else None
     return _FileRead(node, (yield from validate(node, schema)) if node is not None else None)
 
 
@@ -126,7 +130,7 @@ def _about(protocol: Node | None, problems: Iterable[Problem]) -> Iterator[Probl
 def _read_files(files: ContentFiles) -> Reading[_FilesRead]:
     """Every file against its schema."""
     library = yield from _read_file(files.library, LibraryEntry)
-    kit = yield from _read_file(files.kit, KitEntry)
+    kit = yield from _read_file(files.kit, KitEntry, kit_normal_form)
     policy = yield from _read_file(files.policy, PoliciesEntry)
     terms = (yield from _read_file(files.terms, TermsEntry)) if files.terms is not None else None
     wards = yield from read_each(_read_file(path, WardEntry) for path in files.wards)
@@ -179,8 +183,9 @@ def _build_library(read: _FilesRead) -> Library:
     entry, node = read.library.valid
     policy = build_policy(*read.policy.valid)
     seconds = {key: value.value for key, value in policy.items() if type(value.value) is int}
+    techniques = technique_seconds((each.valid[0] for each in read.protocols), seconds)
     wards = [build_ward(*ward.valid) for ward in read.wards]
-    protocols = [build_protocol(*protocol.valid, seconds) for protocol in read.protocols]
+    protocols = [build_protocol(*protocol.valid, seconds, techniques) for protocol in read.protocols]
     return Library(
         name=entry.name,
         source_locale=entry.source_language,

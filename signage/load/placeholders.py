@@ -10,14 +10,14 @@ from signage.load import faults
 from signage.load.declared import WardNames
 from signage.load.step_grammar import actions_of
 from signage.load.suggestion import shorten, suggest
-from signage.load.yaml.nodes import Node, Text, child, entries_of, items_of, text_of
+from signage.load.yaml.nodes import Node, Text, child, entries_of, items_of, text_of, texts_of
 from signage.model.messages import PLACEHOLDERS
 
 _BRACES = re.compile(r"\{([^{}]*)\}|[{}]")
-_STEP_TEXTS = ("text", "detail", "why", "caution")
+_STEP_TEXTS = ("text", "detail", "posture", "pace", "why", "caution")
 
 FILLED_BY = {
-    "time": ("seconds", "an action with 'seconds'"),
+    "time": ("seconds", "an action with 'seconds' or 'technique-of'"),
     "item": ("item", "an action with 'item'"),
     "bin": ("bin", "an action with 'bin'"),
     "zone": ("to", "an action that moves 'to' a zone"),
@@ -39,7 +39,8 @@ def step_placeholder_problems(step: Node, ward: WardNames | None) -> Iterator[Pr
                 yield _unknown(text, match)
                 continue
             wanted, wording = FILLED_BY[name]
-            filling = [value for action in actions if (value := text_of(action, wanted))]
+            wanting = (wanted, "technique-of") if name == "time" else (wanted,)
+            filling = [value for action in actions for key in wanting if (value := text_of(action, key))]
             if not filling:
                 yield faults.PLACEHOLDER.problem(
                     f"{{{name}}} stands in '{key}', but it needs {wording}.",
@@ -75,6 +76,8 @@ def name_brace_problems(node: Node) -> Iterator[Problem]:
         for entry in entries_of(node, group).values():
             yield from brace_problems(text_of(entry, "name"))
     for phase in items_of(node, "phases"):
+        for rule in texts_of(phase, "rules"):
+            yield from brace_problems(rule)
         yield from brace_problems(text_of(phase, "title"))
         yield from brace_problems(text_of(phase, "rule"))
         for key in entries_of(phase, "notes"):

@@ -7,8 +7,9 @@ from dataclasses import replace
 
 from signage.ground.problem import Problem
 from signage.load import faults
-from signage.load.declared import Declared, WardNames, judge, judge_each, step_names
+from signage.load.declared import Declared, Names, WardNames, judge, judge_each, step_names
 from signage.load.files.kit import SITES
+from signage.load.hazards import hazard_problems, technique_problems
 from signage.load.kinds import IDENTIFIER, WHOLE_NUMBER
 from signage.load.placeholders import step_placeholder_problems
 from signage.load.references import GARMENT, picture_problems
@@ -32,9 +33,15 @@ def protocol_problems(
     if ward is None and declared.is_complete:
         yield from judge(ward_name, dict.fromkeys(declared.wards, "ward"), "a ward of this library")
     zones = ward.zones if ward else None
+    things: Names = dict.fromkeys(entries_of(protocol, "things"), "thing")
     for person in entries_of(protocol, "people").values():
         yield from judge(text_of(person, "starts-in"), zones, _ZONE)
+        yield from judge(text_of(person, "comes-from"), zones, _ZONE)
+        yield from judge_each(texts_of(person, "carries"), things, "a thing of this protocol")
         yield from judge_each(texts_of(person, "wears"), declared.kit, "a garment of kit.yaml", GARMENT)
+    for thing in entries_of(protocol, "things").values():
+        yield from judge(text_of(thing, "stays-in"), zones, _ZONE)
+    yield from hazard_problems(protocol, declared)
     yield from judge(text_of(protocol, "ends-in"), zones, _ZONE)
     for phase in items_of(protocol, "phases"):
         yield from _seconds_problems(text_of(phase, "seconds"), declared)
@@ -56,6 +63,11 @@ def _step_problems(
     pictures: Collection[str] | None,
 ) -> Iterator[Problem]:
     """What is wrong with the names in one step."""
+    repeated = text_of(step, "again")
+    if repeated is not None:
+        what = "a step of this protocol that is written out"
+        yield from judge(repeated, step_names(protocol), what, ("step",))
+        return
     yield from picture_problems(text_of(step, "picture"), pictures)
     yield from step_placeholder_problems(step, ward)
     for action in actions_of(step):
@@ -65,6 +77,12 @@ def _step_problems(
             yield from judge(text_of(action, key), people, "a person of this protocol")
         yield from _item_problems(action, declared)
         yield from _seconds_problems(text_of(action, "seconds"), declared)
+        yield from judge(
+            text_of(action, "thing"),
+            dict.fromkeys(entries_of(protocol, "things"), "thing"),
+            "a thing of this protocol",
+        )
+        yield from technique_problems(text_of(action, "technique-of"), declared)
         if ward is not None:
             yield from _place_problems(action, protocol, ward, declared)
 
@@ -88,10 +106,21 @@ def _item_problems(action: Node, declared: Declared) -> Iterator[Problem]:
         yield from _word_problems(part, HYGIENE_PARTS, "a movement of hand hygiene")
     if item is None or declared.kit is None or item.text not in declared.kit:
         return
-    if part is not None and verb is not None and verb.text in {ActionVerb.FASTEN, ActionVerb.UNFASTEN}:
-        yield from _word_problems(part, declared.fasteners[item.text], f"a fastener of '{item.text}'")
+    if part is not None and verb is not None:
+        yield from _part_problems(part, verb.text, item.text, declared)
     if check is not None:
         yield from _word_problems(check, declared.checks[item.text], f"a check of '{item.text}'")
+
+
+def _part_problems(part: Text, verb: str, item: str, declared: Declared) -> Iterator[Problem]:
+    """A fastener, adjuster or part that its garment does not have."""
+    if verb in {ActionVerb.FASTEN, ActionVerb.UNFASTEN}:
+        yield from _word_problems(part, declared.fasteners[item], f"a fastener of '{item}'")
+    elif verb in {ActionVerb.RAISE, ActionVerb.LOWER}:
+        yield from _word_problems(part, declared.parts[item], f"a part of '{item}'")
+    elif verb == ActionVerb.ADJUST:
+        known = declared.adjusters[item] | declared.parts[item]
+        yield from _word_problems(part, known, f"an adjuster or a part of '{item}'")
 
 
 def _word_problems(word: Text, known: Collection[str], what: str) -> Iterator[Problem]:
@@ -125,7 +154,10 @@ def _place_problems(action: Node, protocol: Node, ward: WardNames, declared: Dec
     verb = text_of(action, "do")
     destination = text_of(action, "to")
     if verb is not None and verb.text == ActionVerb.BRANCH:
-        names = {**step_names(protocol), **dict.fromkeys(declared.protocols, "protocol")}
+        names = {
+            **dict.fromkeys(step_names(protocol), "step"),
+            **dict.fromkeys(declared.protocols, "protocol"),
+        }
         yield from judge(destination, names, "a step of this protocol or a protocol")
     else:
         yield from judge(destination, ward.zones, _ZONE)
@@ -134,8 +166,9 @@ def _place_problems(action: Node, protocol: Node, ward: WardNames, declared: Dec
     )
     yield from judge(text_of(action, "chair"), ward.fixtures, "a chair of the protocol's ward", ("chair",))
     yield from judge(text_of(action, "fixture"), ward.fixtures, "a fixture of the protocol's ward")
+    yield from judge_each(texts_of(action, "any-of"), ward.fixtures, "a fixture of the protocol's ward")
     if declared.kit is not None:
-        targets = {**dict.fromkeys(SITES, "site"), **declared.kit, **ward.fixtures}
-        yield from judge(
-            text_of(action, "target"), targets, "a part of the body, a garment or a fixture of the ward"
-        )
+        things = dict.fromkeys(entries_of(protocol, "things"), "thing")
+        targets = {**dict.fromkeys(SITES, "site"), **declared.kit, **ward.fixtures, **things}
+        what = "a part of the body, a garment, a thing of this protocol or a fixture of the ward"
+        yield from judge(text_of(action, "target"), targets, what)

@@ -56,9 +56,28 @@ def kit_problems(kit: Node, declared: Declared, pictures: Collection[str] | None
     for node in (*entries_of(kit, "garments").values(), *entries_of(kit, "items").values()):
         for key in ("over", "needs-under"):
             yield from judge_each(texts_of(node, key), declared.kit, "a garment of kit.yaml", GARMENT)
+        yield from _shape_problems(node, declared)
         for picture in entries_of(node, "pictures").values():
             if isinstance(picture, Text) and not picture.is_absent:
                 yield from picture_problems(picture, pictures)
+
+
+def _shape_problems(node: Node, declared: Declared) -> Iterator[Problem]:
+    """What the parts, fasteners, techniques and models of one garment name."""
+    for part in entries_of(node, "parts").values():
+        yield from judge_each(texts_of(part, "over"), declared.kit, "a garment of kit.yaml", GARMENT)
+    fasteners: Names = dict.fromkeys(entries_of(node, "fasteners"), "fastener")
+    for fastener in entries_of(node, "fasteners").values():
+        yield from judge_each(texts_of(fastener, "under"), fasteners, "a fastener of the same garment")
+    models: Names = dict.fromkeys(entries_of(node, "models"), "model")
+    yield from judge(text_of(node, "model"), models, "one of the 'models' of this garment")
+    technique, allowed = text_of(node, "technique"), [each.text for each in texts_of(node, "techniques")]
+    if technique is not None and allowed and technique.text not in allowed:
+        yield faults.UNKNOWN_REFERENCE.problem(
+            f"'{shorten(technique.text)}' is not among the 'techniques' of the same garment.",
+            technique.place,
+            hint=suggest(technique.text, allowed, "There are"),
+        )
 
 
 def term_problems(terms: Node, declared: Declared) -> Iterator[Problem]:
@@ -78,6 +97,7 @@ def ward_problems(ward: Node, declared: Declared) -> Iterator[Problem]:
         yield from judge(text_of(door, "to"), zones, what)
     for zone in entries_of(ward, "zones").values():
         yield from judge_each(texts_of(zone, "requires"), declared.kit, "a garment of kit.yaml", GARMENT)
+        yield from judge_each(texts_of(zone, "sees"), zones, what)
     for fixture in entries_of(ward, "fixtures").values():
         yield from judge(text_of(fixture, "zone"), zones, what)
         yield from judge_each(texts_of(fixture, "accepts"), declared.kit, "a garment or item of kit.yaml")
@@ -86,6 +106,19 @@ def ward_problems(ward: Node, declared: Declared) -> Iterator[Problem]:
         for sheet in texts_of(slot, "sheets"):
             yield from _sheet_problems(sheet, declared)
     yield from _locale_keys(child(ward, "readers"), declared.locales)
+    yield from _model_problems(child(ward, "models"), declared)
+
+
+def _model_problems(models: Node | None, declared: Declared) -> Iterator[Problem]:
+    """Models that a ward has, of garments and makes that kit.yaml does not know."""
+    if not isinstance(models, Table):
+        return
+    for garment in models.values:
+        name = Text(garment, models.key_place(garment))
+        yield from judge(name, declared.kit, "a garment of kit.yaml", GARMENT)
+        if garment in declared.models:
+            known: Names = dict.fromkeys(declared.models[garment], "model")
+            yield from judge(text_of(models, garment), known, f"one of the 'models' of '{garment}'")
 
 
 def _locale_keys(node: Node | None, locales: Names | None) -> Iterator[Problem]:

@@ -16,45 +16,57 @@ from signage.load.yaml.nodes import Node, Sequence, Table, Text, child, items_of
 from signage.model.choices import ActionVerb
 
 STEP_KEYS = (
-    "step", "text", "detail", "why", "caution", "picture", "when", "critical", "negation", "rationale", "do",
+    "step", "text", "detail", "posture", "pace", "why", "caution", "picture", "when", "critical", "negation",
+    "rationale", "again", "do",
 )  # fmt: skip
 ACTION_KEYS = (
     "do", "by", "on", "item", "technique", "together", "bin", "layer", "agent", "seconds", "part", "check",
-    "to", "chair", "need", "fixture", "amount", "target", "fresh",
+    "to", "chair", "need", "fixture", "amount", "target", "fresh", "thing", "any-of", "technique-of",
+    "mouth",
 )  # fmt: skip
 _FOR_EVERY_VERB = ("do", "by", "on")
 
 
 @dataclass(frozen=True, slots=True)
 class VerbKeys:
-    """The keys that a verb needs and those that it may have beside them."""
+    """The keys that a verb needs, those that it may have beside them, and those of which it needs one."""
 
     needed: tuple[str, ...] = ()
     possible: tuple[str, ...] = ()
+    either: tuple[str, ...] = ()
 
+
+_HYGIENE_KEYS = ("layer", "seconds", "part", "amount", "fixture", "any-of", "technique-of")
 
 VERBS = {
-    ActionVerb.NEED: VerbKeys(("need",)),
+    ActionVerb.NEED: VerbKeys(("need",), ("mouth",)),
     ActionVerb.INSPECT: VerbKeys((), ("item",)),
     ActionVerb.CHECK: VerbKeys(("item", "check")),
     ActionVerb.DON: VerbKeys(("item",), ("fresh",)),
-    ActionVerb.FASTEN: VerbKeys(("item",), ("part",)),
-    ActionVerb.UNFASTEN: VerbKeys(("item",), ("part",)),
-    ActionVerb.DOFF: VerbKeys(("item",), ("technique", "together", "bin")),
+    ActionVerb.FASTEN: VerbKeys(("item",), ("part", "layer")),
+    ActionVerb.UNFASTEN: VerbKeys(("item",), ("part", "layer")),
+    ActionVerb.DOFF: VerbKeys(("item",), ("technique", "together", "bin", "layer")),
     ActionVerb.DISCARD: VerbKeys((), ("item", "bin")),
-    ActionVerb.HYGIENE: VerbKeys(("agent",), ("layer", "seconds", "part", "amount", "fixture")),
+    ActionVerb.HYGIENE: VerbKeys(("agent",), _HYGIENE_KEYS),
     ActionVerb.TOUCH: VerbKeys(("target",)),
-    ActionVerb.ADJUST: VerbKeys((), ("item", "target")),
+    ActionVerb.ADJUST: VerbKeys((), ("part",), ("item", "target")),
     ActionVerb.MOVE: VerbKeys(("to",)),
     ActionVerb.SIT: VerbKeys(("chair",)),
     ActionVerb.STAND: VerbKeys(),
-    ActionVerb.DISINFECT: VerbKeys(("fixture",), ("seconds", "agent", "amount")),
+    ActionVerb.DISINFECT: VerbKeys((), ("seconds", "agent", "amount"), ("fixture", "thing")),
     ActionVerb.MAT: VerbKeys((), ("seconds", "fixture")),
     ActionVerb.WAIT: VerbKeys(("seconds",)),
     ActionVerb.SAY: VerbKeys(),
     ActionVerb.HANDOVER: VerbKeys(("item", "on")),
     ActionVerb.REPLACE: VerbKeys(("fixture",)),
     ActionVerb.BRANCH: VerbKeys(("to",)),
+    ActionVerb.WIPE: VerbKeys((), ("agent", "seconds", "amount", "fixture", "any-of"), ("item", "thing")),
+    ActionVerb.RAISE: VerbKeys(("item", "part"), ("layer",)),
+    ActionVerb.LOWER: VerbKeys(("item", "part"), ("layer",)),
+    ActionVerb.DRINK: VerbKeys(),
+    ActionVerb.CHANGE_CLOTHES: VerbKeys(("item",), ("bin", "fresh")),
+    ActionVerb.TAKE: VerbKeys(("thing",), ("fixture",)),
+    ActionVerb.PUT_DOWN: VerbKeys(("thing",), ("fixture",)),
 }
 """The verbs of the step grammar with their keys; ``by`` and ``on`` go with every verb."""
 
@@ -65,8 +77,15 @@ HYGIENE_PARTS = (
 """The movements of hand hygiene that a technique card shows one by one."""
 
 
+_OWN_KEYS_OF_A_REPETITION = ("step", "again", "when", "critical", "rationale")
+"""Whatever else a step that repeats another one says, it says through that one."""
+
+
 def normal_form(protocol: Node) -> Reading[Node]:
-    """The protocol with ``do`` as a list in every step; keys beside a list are reported."""
+    """The protocol with ``do`` as a list in every step; keys beside a list are reported.
+
+    A step that repeats another one holds stand-ins for what it takes from that one.
+    """
     phases = child(protocol, "phases")
     if not isinstance(protocol, Table) or not isinstance(phases, Sequence):
         return protocol
@@ -100,6 +119,8 @@ def _step(step: Node) -> Reading[Node]:
                 step.key_place(key),
                 hint=suggest(key, (*STEP_KEYS, *ACTION_KEYS), "Known keys"),
             )
+    if "again" in step.values:
+        return (yield from _repetition(step))
     kept = {key: value for key, value in step.values.items() if key in STEP_KEYS}
     verb = step.values.get("do")
     if isinstance(verb, Text) and not verb.is_absent:
@@ -115,13 +136,29 @@ def _step(step: Node) -> Reading[Node]:
     return replace(step, values=kept)
 
 
+def _repetition(step: Table) -> Reading[Node]:
+    """A step that repeats another one, with stand-ins in the place of what it takes from there."""
+    for key in step.values:
+        if key in (*STEP_KEYS, *ACTION_KEYS) and key not in _OWN_KEYS_OF_A_REPETITION:
+            yield faults.MISFIT_KEY.problem(
+                f"'{key}' stands beside 'again', and the step takes it from the one that it repeats.",
+                step.key_place(key),
+                hint="Delete it, or write the step out without 'again'.",
+            )
+    place = step.values["again"].place
+    nothing = Table({"do": Text(ActionVerb.SAY, place)}, place)
+    stand_ins = {"text": Text("again", place), "picture": Text("again", place)}
+    own = {key: value for key, value in step.values.items() if key in _OWN_KEYS_OF_A_REPETITION}
+    return replace(step, values={**own, **stand_ins, "do": Sequence((nothing,), place)})
+
+
 def action_problems(action: Node) -> Iterator[Problem]:
     """Keys that say nothing to the verb of an action, and keys that its verb needs and lacks."""
     verb = child(action, "do")
     if not isinstance(action, Table) or not isinstance(verb, Text) or verb.text not in VERBS:
         return
     keys = VERBS[ActionVerb(verb.text)]
-    usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.possible)
+    usable = (*_FOR_EVERY_VERB, *keys.needed, *keys.either, *keys.possible)
     for key in action.values:
         if key in ACTION_KEYS and key not in usable:
             uses = ", ".join(usable[1:])
@@ -136,9 +173,10 @@ def action_problems(action: Node) -> Iterator[Problem]:
             yield faults.MISFIT_KEY.problem(
                 f"The verb '{verb.text}' needs '{key}'.", verb.place, hint=where.format(key)
             )
-    if verb.text == ActionVerb.ADJUST and not {"item", "target"} & set(action.values):
+    if keys.either and not set(keys.either) & set(action.values):
+        wanted = " or ".join(f"'{key}'" for key in keys.either)
         yield faults.MISFIT_KEY.problem(
-            "The verb 'adjust' needs 'item' or 'target'.", verb.place, hint="Add one of them."
+            f"The verb '{verb.text}' needs {wanted}.", verb.place, hint="Add one of them."
         )
 
 

@@ -29,6 +29,13 @@ class ActionVerb(StrEnum):
     HANDOVER = "handover"
     REPLACE = "replace"
     BRANCH = "branch"
+    WIPE = "wipe"
+    RAISE = "raise"
+    LOWER = "lower"
+    DRINK = "drink"
+    CHANGE_CLOTHES = "change-clothes"
+    TAKE = "take"
+    PUT_DOWN = "put-down"
 
 
 class PhaseTheme(StrEnum):

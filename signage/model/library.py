@@ -11,7 +11,9 @@ from datetime import date
 from enum import StrEnum
 
 from signage.model.choices import ActionVerb, PersonRole, PhaseTheme, RuleKind, StepCondition, ZoneClass
-from signage.model.located import Located
+from signage.model.garment import Garment
+from signage.model.located import LATER, Located
+from signage.model.vocabulary import Vocabulary
 from signage.model.waiver import Waiver
 
 
@@ -42,31 +44,6 @@ class Locale(Located):
         return self.state is LocaleState.IN_USE and (not self.protocols or protocol in self.protocols)
 
 
-@dataclass(frozen=True, kw_only=True)
-class Garment(Located):
-    """An item of kit and the physical facts about it (sites, what it lies over, how it comes off)."""
-
-    id: str
-    name: str
-    kind: str
-    covers: tuple[str, ...] = ()
-    over: tuple[str, ...] = ()
-    needs_under: tuple[str, ...] = ()
-    fasteners: tuple[str, ...] = ()
-    open_when_donned: bool = False
-    technique: str | None = None
-    checks: tuple[str, ...] = ()
-    inspect: bool = False
-    face: bool = False
-    needs_seat: bool = False
-    strap_under: bool = False
-    barrier: bool = True
-    reusable: bool = False
-    protects: tuple[str, ...] = ()
-    parallel: bool = False
-    pictures: Mapping[str, str] = field(default_factory=dict, hash=False)
-
-
 PolicyScalar = bool | int | float | str
 
 
@@ -92,52 +69,8 @@ class Term(Located):
 
 
 @dataclass(frozen=True, kw_only=True)
-class Verb(Located):
-    """An act by the words for it. ``acts`` are what it is said of, such as ``don``, ``rub`` or ``enter``.
-
-    ``approved`` holds forms by locale; ``opposite`` is the id of the verb that turns the act round.
-    """
-
-    id: str
-    source: str
-    acts: tuple[str, ...]
-    opposite: str | None = None
-    note: str = ""
-    approved: Mapping[str, tuple[str, ...]] = field(default_factory=dict, hash=False)
-
-
-@dataclass(frozen=True, kw_only=True)
-class Negation(Located):
-    """How one language says no.
-
-    ``markers`` deny, ``softer`` ones ("without", "away from") keep apart, ``idioms`` hold a marker and
-    deny nothing. ``either_way`` are words, such as "stay", that another language may well put with a
-    negation; ``hinges`` ("until") join clauses, one of which another language may deny.
-    """
-
-    markers: tuple[str, ...]
-    softer: tuple[str, ...] = ()
-    idioms: tuple[str, ...] = ()
-    either_way: tuple[str, ...] = ()
-    hinges: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, kw_only=True)
-class Vocabulary:
-    """The words of terms.yaml that carry the meaning of a step; all but ``verbs`` by locale.
-
-    ``restriction`` are the words for "only", ``bare_hands`` those that speak of hands or skin.
-    """
-
-    verbs: tuple[Verb, ...] = ()
-    negation: Mapping[str, Negation] = field(default_factory=dict, hash=False)
-    restriction: Mapping[str, tuple[str, ...]] = field(default_factory=dict, hash=False)
-    bare_hands: Mapping[str, tuple[str, ...]] = field(default_factory=dict, hash=False)
-
-
-@dataclass(frozen=True, kw_only=True)
 class Zone(Located):
-    """A part of the ward. Floor: clean, transition or dirty."""
+    """A part of the ward. Floor: clean, transition or dirty. ``sees``: zones that are seen from it."""
 
     id: str
     name: str
@@ -148,6 +81,7 @@ class Zone(Located):
     no_skin: tuple[str, ...] = ()
     needs: tuple[str, ...] = ()
     observer_check: bool = False
+    sees: tuple[str, ...] = field(default=(), metadata=LATER)
 
     def __post_init__(self) -> None:
         """Refuse a class that is none: ValueError."""
@@ -156,10 +90,12 @@ class Zone(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Door(Located):
-    """A way from one zone to another, in this direction only."""
+    """A way from one zone to another, in this direction only. A ``window`` lets both sides see."""
 
     start: str
     end: str
+    window: bool = field(default=False, metadata=LATER)
+    opening: str | None = field(default=None, metadata=LATER)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -210,7 +146,10 @@ class Printer(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Ward(Located):
-    """A ward: zones, doors, fixtures, wall slots, readers by locale and printers."""
+    """A ward: zones, doors, fixtures, wall slots, readers by locale and printers.
+
+    ``models`` are garments with the model that this ward has, where that is not the one of the kit.
+    """
 
     id: str
     name: str
@@ -220,16 +159,22 @@ class Ward(Located):
     slots: tuple[Slot, ...] = ()
     readers: Mapping[str, int] = field(default_factory=dict, hash=False)
     printers: tuple[Printer, ...] = ()
+    models: Mapping[str, str] = field(default_factory=dict, hash=False, metadata=LATER)
 
 
 @dataclass(frozen=True, kw_only=True)
 class Actor(Located):
-    """Somebody in a protocol, by role only."""
+    """Somebody in a protocol, by role only.
+
+    ``comes_from`` is the zone whose marks kit, soles and hands carry at the start; ``carries`` are things.
+    """
 
     id: str
     role: PersonRole
     starts_in: str
     wears: tuple[str, ...] = ()
+    comes_from: str | None = field(default=None, metadata=LATER)
+    carries: tuple[str, ...] = field(default=(), metadata=LATER)
 
     def __post_init__(self) -> None:
         """Refuse a role that is none: ValueError."""
@@ -241,6 +186,8 @@ class Action(Located):
     """One movement. ``verb`` is the value of ``do``; the other fields are those of the step grammar.
 
     ``fresh``: what is put on comes straight out of a closed pack, so it may be put on over a dirty floor.
+    ``any_of`` are fixtures of which any one will do. ``technique_of`` is ``protocol/phase`` of the hand
+    technique that the movement follows. ``mouth``: the need is met through the mouth.
     """
 
     verb: ActionVerb
@@ -262,6 +209,10 @@ class Action(Located):
     amount: str | None = None
     target: str | None = None
     fresh: bool = False
+    thing: str | None = field(default=None, metadata=LATER)
+    any_of: tuple[str, ...] = field(default=(), metadata=LATER)
+    technique_of: str | None = field(default=None, metadata=LATER)
+    mouth: bool = field(default=False, metadata=LATER)
 
     def __post_init__(self) -> None:
         """Refuse a verb that is none: ValueError."""
@@ -270,7 +221,11 @@ class Action(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Step(Located):
-    """One step: its words in the source language, its picture and what it does."""
+    """One step: its words in the source language, its picture and what it does.
+
+    ``posture`` and ``pace`` are texts that sheets print behind the detail. ``again`` is the step of the same
+    protocol whose texts, picture and movements this one repeats.
+    """
 
     id: str
     text: str
@@ -283,6 +238,14 @@ class Step(Located):
     critical: bool = False
     negation: bool = False
     rationale: str | None = None
+    posture: str | None = field(default=None, metadata=LATER)
+    pace: str | None = field(default=None, metadata=LATER)
+    again: str | None = field(default=None, metadata=LATER)
+
+    @property
+    def told_as(self) -> str:
+        """The step whose texts it shows: the one that it repeats, else itself."""
+        return self.again or self.id
 
     def __post_init__(self) -> None:
         """Refuse a condition that is none: ValueError."""
@@ -298,9 +261,9 @@ class Step(Located):
 class Phase(Located):
     """A part of a protocol that is printed as one poster.
 
-    ``layout``: steps or hand-technique. ``rule`` is the sentence of the key box and ``rule_kind`` its word.
-    ``notes`` are by zone. ``seconds`` is the time that the partial hand movements of a hand-technique phase
-    share.
+    ``layout``: steps or hand-technique. ``rule`` is the sentence of the key box and ``rule_kind`` its word;
+    ``rules`` are further sentences that hold for the whole phase. ``notes`` are by zone. ``seconds`` is the
+    time that the partial hand movements of a hand-technique phase share.
     """
 
     id: str
@@ -312,6 +275,7 @@ class Phase(Located):
     rule: str | None = None
     rule_kind: RuleKind = RuleKind.CAUTION
     notes: Mapping[str, str] = field(default_factory=dict, hash=False)
+    rules: tuple[str, ...] = field(default=(), metadata=LATER)
 
     def __post_init__(self) -> None:
         """Refuse a theme or a kind of rule that is none: ValueError."""
@@ -329,6 +293,31 @@ class Source(Located):
 
 
 @dataclass(frozen=True, kw_only=True)
+class Thing(Located):
+    """Something that people carry and never wear, such as a phone.
+
+    ``surface``: ``hard`` or ``soft``. ``stays_in`` is the zone that it does not leave; None where it may go
+    with whoever carries it.
+    """
+
+    id: str
+    surface: str
+    stays_in: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class Hazard(Located):
+    """Something unforeseen, and what then holds: a ``branch``, or a document of ``local_policy``.
+
+    ``branch`` is a protocol, ``protocol/phase``, or a phase of the same protocol.
+    """
+
+    id: str
+    branch: str | None = None
+    local_policy: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
 class Protocol(Located):
     """A protocol: phases of steps, its people, its ward and its duties (owner, review)."""
 
@@ -343,6 +332,8 @@ class Protocol(Located):
     ends_in: str
     phases: tuple[Phase, ...]
     sources: tuple[Source, ...] = ()
+    things: Mapping[str, Thing] = field(default_factory=dict, hash=False, metadata=LATER)
+    hazards: Mapping[str, Hazard] = field(default_factory=dict, hash=False, metadata=LATER)
 
     @property
     def steps(self) -> tuple[Step, ...]:

@@ -8,6 +8,10 @@ from types import MappingProxyType
 
 from signage.ground.place import NOWHERE, Place
 
+LATER = MappingProxyType({"later": True})
+"""Metadata of a field that content written before it cannot hold: while it says nothing, it is in no
+fingerprint, so that a new field alone makes no printed sheet doubtful."""
+
 
 @dataclass(frozen=True, kw_only=True)
 class Located:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from signage.ground.place import Place
-from signage.model.library import Library, Protocol, Step
+from signage.model.library import Library, Phase, Protocol, Step
 
 PLACEHOLDERS = frozenset({"time", "item", "bin", "zone", "amount"})
 """The names that a text of content may insert, filled by the locale."""
@@ -54,17 +54,36 @@ class Message:
     picture: str | None = None
 
 
+def step_context(protocol: Protocol, step: Step, field: str) -> str:
+    """Where a text of a step stands; what repeats another step shows the texts of that one."""
+    return f"{protocol.id}/{step.told_as}/{field}"
+
+
+def rule_contexts(protocol: Protocol, phase: Phase) -> tuple[str, ...]:
+    """Where the sentences stand that hold for a whole phase, in the order in which they are shown."""
+    base = f"{protocol.id}/phase/{phase.id}"
+    first = (f"{base}/rule",) if phase.rule is not None else ()
+    return (*first, *(f"{base}/rules/{number}" for number in range(1, len(phase.rules) + 1)))
+
+
 def step_messages(protocol: Protocol, step: Step) -> Iterator[Message]:
-    """The texts of one step: headline, detail, why, caution, where they exist."""
+    """The texts of one step: headline, detail, posture, pace, why, caution, where they exist.
+
+    A step that repeats another one has none of its own: they are translated once.
+    """
+    if step.again is not None:
+        return
     fields = (
         ("text", step.text, MessageRole.HEADLINE),
         ("detail", step.detail, MessageRole.DETAIL),
+        ("posture", step.posture, MessageRole.DETAIL),
+        ("pace", step.pace, MessageRole.DETAIL),
         ("why", step.why, MessageRole.WHY),
         ("caution", step.caution, MessageRole.CAUTION),
     )
     for name, text, role in fields:
         if text is not None:
-            context = f"{protocol.id}/{step.id}/{name}"
+            context = step_context(protocol, step, name)
             yield Message(context, text, role, step.at(name), protocol.id, step.id, step.picture)
 
 
@@ -79,6 +98,9 @@ def protocol_messages(protocol: Protocol) -> Iterator[Message]:
         yield Message(f"{base}/title", phase.title, MessageRole.TITLE, phase.at("title"), protocol.id)
         if phase.rule is not None:
             yield Message(f"{base}/rule", phase.rule, MessageRole.RULE, phase.at("rule"), protocol.id)
+        for index, rule in enumerate(phase.rules):
+            place = phase.at(f"rules/{index}")
+            yield Message(f"{base}/rules/{index + 1}", rule, MessageRole.RULE, place, protocol.id)
         for zone, note in phase.notes.items():
             yield Message(
                 f"{base}/note/{zone}", note, MessageRole.NOTE, phase.at(f"notes/{zone}"), protocol.id

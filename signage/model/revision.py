@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import fields, is_dataclass
+from dataclasses import MISSING, Field, fields, is_dataclass
 from datetime import date
 from enum import Enum
 from typing import Any
 
 from signage.ground.fingerprint import fingerprint, revision_code
-from signage.model.library import Library, Protocol, Ward
+from signage.model.library import Door, Library, Protocol, Ward
 
 _NOT_CONTENT = {"place", "places"}
 
@@ -17,7 +17,8 @@ _NOT_CONTENT = {"place", "places"}
 def plain(value: Any, *, has_places: bool = False) -> Any:
     """The value as dictionaries, lists and scalars; places in files only where they are asked for."""
     if is_dataclass(value) and not isinstance(value, type):
-        names = (f.name for f in fields(value) if has_places or f.name not in _NOT_CONTENT)
+        said = (each for each in fields(value) if not _says_nothing(each, getattr(value, each.name)))
+        names = (each.name for each in said if has_places or each.name not in _NOT_CONTENT)
         return {name: plain(getattr(value, name), has_places=has_places) for name in names}
     if isinstance(value, dict) or hasattr(value, "items"):
         return {str(key): plain(item, has_places=has_places) for key, item in value.items()}
@@ -32,16 +33,27 @@ def plain(value: Any, *, has_places: bool = False) -> Any:
     return value
 
 
+def _says_nothing(field: Field[Any], value: Any) -> bool:
+    """Whether a field that older content cannot hold has its default value (see ``LATER``)."""
+    if "later" not in field.metadata:
+        return False
+    default = field.default if field.default_factory is MISSING else field.default_factory()
+    return bool(value == default)
+
+
 def protocol_fingerprint(library: Library, protocol: Protocol, pictures: Mapping[str, str]) -> str:
     """SHA-256 of what readers of a protocol see or act on, without the texts of other languages.
 
-    Steps and source texts, the values of the policy, the kit it uses, the zones it uses with their doors and
-    fixtures, and its pictures: ``pictures`` maps the name of each to the fingerprint of its scene. Printers,
-    wall slots and how many read which language change nothing, nor do comments or the order of keys.
+    Steps and source texts, the values of the policy, the kit it uses and which models of it the ward has,
+    the zones it uses with their doors and fixtures, and its pictures: ``pictures`` maps the name of each to
+    the fingerprint of its scene. Printers, wall slots and how many read which language change nothing, nor
+    do comments or the order of keys.
     """
     used = {step.picture for step in protocol.steps}
     ward = library.wards[protocol.ward]
     zones = _zones_in_use(ward, protocol)
+    kit = sorted(_kit_in_use(library, protocol))
+    models = {name: ward.models[name] for name in kit if name in ward.models}
     return fingerprint(
         {
             "hospital": library.name,
@@ -52,17 +64,21 @@ def protocol_fingerprint(library: Library, protocol: Protocol, pictures: Mapping
                 "id": ward.id,
                 "name": ward.name,
                 "zones": {name: plain(ward.zones[name]) for name in sorted(zones)},
-                "doors": sorted(
-                    [door.start, door.end] for door in ward.doors if {door.start, door.end} <= zones
-                ),
+                "doors": sorted(_door(door) for door in ward.doors if {door.start, door.end} <= zones),
                 "fixtures": {
                     name: plain(fixture) for name, fixture in ward.fixtures.items() if fixture.zone in zones
                 },
+                **({"models": models} if models else {}),
             },
-            "kit": {name: plain(library.garments[name]) for name in sorted(_kit_in_use(library, protocol))},
+            "kit": {name: plain(library.garments[name]) for name in kit},
             "pictures": {name: pictures.get(name, "") for name in sorted(used)},
         }
     )
+
+
+def _door(door: Door) -> list[str]:
+    """From where to where, with a window or a way of opening only where one is declared."""
+    return [door.start, door.end, *(["window"] if door.window else []), *filter(None, [door.opening])]
 
 
 def language_fingerprint(library: Library, tag: str, texts: Mapping[str, str | None], numerals: str) -> str:
@@ -87,7 +103,11 @@ def revision_of(protocol_part: str, language_part: str) -> str:
 def _zones_in_use(ward: Ward, protocol: Protocol) -> set[str]:
     """Where people begin and end, where they go, and where the fixtures stand that steps name."""
     actions = [action for step in protocol.steps for action in step.actions]
-    named = {name for action in actions for name in (action.bin, action.chair, action.fixture, action.target)}
+    named = {
+        name
+        for action in actions
+        for name in (action.bin, action.chair, action.fixture, action.target, *action.any_of)
+    }
     zones = {person.starts_in for person in protocol.people} | {protocol.ends_in}
     zones |= {action.to for action in actions if action.to is not None}
     zones |= {fixture.zone for name, fixture in ward.fixtures.items() if name in named}

@@ -15,6 +15,8 @@ OBSERVER_FOR_REMOVAL = "observer-for-removal"
 MINIMUM_RUB = "min-rub"
 MINIMUM_WASH = "min-wash"
 GLOVE_HYGIENE_LIMIT = "glove-hygiene-limit"
+NEEDS_BEFORE_KIT = "needs-before-kit"
+DRYING_SECONDS = "drying-seconds"
 AGENTS_ON_GLOVE = "agents-on-glove"
 AGENTS_ON_SKIN = "agents-on-skin"
 
@@ -32,6 +34,8 @@ STRICTEST: Mapping[str, PolicyScalar | tuple[str, ...]] = MappingProxyType(
         MINIMUM_RUB: 30,
         MINIMUM_WASH: 60,
         GLOVE_HYGIENE_LIMIT: 0,
+        NEEDS_BEFORE_KIT: True,
+        DRYING_SECONDS: 0,
         AGENTS_ON_GLOVE: (),
         AGENTS_ON_SKIN: (),
     }

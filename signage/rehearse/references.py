@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
 from signage.model.choices import ActionVerb
+from signage.model.garment import Garment
 from signage.model.library import Action
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
 from signage.rehearse.state.body import HANDS, SKIN
@@ -27,12 +28,25 @@ _NEEDED: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
         ActionVerb.TOUCH: ("target",),
         ActionVerb.MOVE: ("to",),
         ActionVerb.SIT: ("chair",),
-        ActionVerb.DISINFECT: ("fixture",),
         ActionVerb.HANDOVER: ("item", "on"),
         ActionVerb.REPLACE: ("fixture",),
         ActionVerb.BRANCH: ("to",),
+        ActionVerb.RAISE: ("item", "part"),
+        ActionVerb.LOWER: ("item", "part"),
+        ActionVerb.CHANGE_CLOTHES: ("item",),
+        ActionVerb.TAKE: ("thing",),
+        ActionVerb.PUT_DOWN: ("thing",),
     }
 )
+_EITHER: Mapping[ActionVerb, tuple[str, str]] = MappingProxyType(
+    {
+        ActionVerb.ADJUST: ("item", "target"),
+        ActionVerb.DISINFECT: ("fixture", "thing"),
+        ActionVerb.WIPE: ("item", "thing"),
+    }
+)
+"""Fields of which a verb needs one."""
+
 _WEARING = frozenset(
     {
         ActionVerb.CHECK,
@@ -41,6 +55,10 @@ _WEARING = frozenset(
         ActionVerb.FASTEN,
         ActionVerb.UNFASTEN,
         ActionVerb.ADJUST,
+        ActionVerb.WIPE,
+        ActionVerb.RAISE,
+        ActionVerb.LOWER,
+        ActionVerb.CHANGE_CLOTHES,
     }
 )
 _FIXTURE_KINDS: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
@@ -87,8 +105,10 @@ def _action_faults(setting: Setting, action: Action) -> Iterator[Fault]:
     for field in _NEEDED.get(action.verb, ()):
         if getattr(action, field) is None:
             yield "verb", f"The verb '{action.verb}' needs '{field}'."
-    if action.verb is ActionVerb.ADJUST and action.item is None and action.target is None:
-        yield "verb", "The verb 'adjust' needs 'item' or 'target'."
+    either = _EITHER.get(action.verb, ())
+    if either and all(getattr(action, field) is None for field in either):
+        wanted = " or ".join(f"'{field}'" for field in either)
+        yield "verb", f"The verb '{action.verb}' needs {wanted}."
     yield from _people_and_words(setting, action)
     yield from _kit(setting, action)
     yield from _places(setting, action)
@@ -104,6 +124,8 @@ def _people_and_words(setting: Setting, action: Action) -> Iterator[Fault]:
         yield "technique", f"'{action.technique}' is not a technique."
     if action.agent is not None and action.agent not in AGENTS:
         yield "agent", f"'{action.agent}' is not an agent."
+    if action.thing is not None and action.thing not in setting.protocol.things:
+        yield "thing", f"'{action.thing}' is not a thing of this protocol."
 
 
 def _is_garment(setting: Setting, name: str) -> bool:
@@ -131,11 +153,9 @@ def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
             and action.check not in garment.checks
         ):
             yield "check", f"'{action.check}' is not a check of '{item}'."
-        if action.verb in (ActionVerb.FASTEN, ActionVerb.UNFASTEN) and action.part not in (
-            None,
-            *garment.fasteners,
-        ):
-            yield "part", f"'{action.part}' is not a fastener of '{item}'."
+        known = _parts_for(action.verb, garment)
+        if known is not None and action.part is not None and action.part not in known:
+            yield "part", f"'{action.part}' is no part of '{item}' that the verb '{action.verb}' is said of."
     if action.together is not None and not _is_garment(setting, action.together):
         yield "together", f"'{action.together}' is not a garment of the kit."
     layer = action.layer
@@ -143,12 +163,25 @@ def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
         yield "layer", f"'{layer}' is neither skin nor a garment that covers the hands."
 
 
+def _parts_for(verb: ActionVerb, garment: Garment) -> tuple[str, ...] | None:
+    """What of a garment a verb can be said of; None where the verb is said of no part."""
+    if verb in (ActionVerb.FASTEN, ActionVerb.UNFASTEN):
+        return garment.fasteners
+    if verb in (ActionVerb.RAISE, ActionVerb.LOWER):
+        return tuple(garment.parts)
+    return (*garment.adjusters, *garment.parts) if verb is ActionVerb.ADJUST else None
+
+
 def _places(setting: Setting, action: Action) -> Iterator[Fault]:
     """Fixtures and their kinds, zones, targets and branches."""
     fixture_kinds = _FIXTURE_KINDS.get(action.verb, ())
-    wanted = (("bin", ("bin", "tub")), ("chair", ("chair",)), ("fixture", fixture_kinds))
-    for field, kinds in wanted:
-        name = getattr(action, field)
+    wanted = (
+        ("bin", action.bin, ("bin", "tub")),
+        ("chair", action.chair, ("chair",)),
+        ("fixture", action.fixture, fixture_kinds),
+        *(("any_of", name, fixture_kinds) for name in action.any_of),
+    )
+    for field, name, kinds in wanted:
         if name is None:
             continue
         fixture = setting.ward.fixtures.get(name)
@@ -167,5 +200,6 @@ def _target(setting: Setting, action: Action) -> Iterator[Fault]:
     name = action.target
     if action.verb not in (ActionVerb.TOUCH, ActionVerb.ADJUST) or name is None:
         return
-    if name not in setting.sites and name not in setting.ward.fixtures and not _is_garment(setting, name):
-        yield "target", f"'{name}' is neither a part of the body, nor worn, nor a fixture of the ward."
+    known = {*setting.sites, *setting.ward.fixtures, *setting.protocol.things}
+    if name not in known and not _is_garment(setting, name):
+        yield "target", f"'{name}' is neither a part of the body, nor worn, nor a fixture, nor a thing."

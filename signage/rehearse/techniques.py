@@ -17,10 +17,14 @@ class Surface(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Technique:
-    """What the hands hold, and what brushes over the layer beneath; None where nothing is met."""
+    """What the hands hold, and what brushes over the layer beneath; None where nothing is met.
+
+    What ``needs_standing`` cannot be done on a chair.
+    """
 
     hands: Surface | None
     beneath: Surface | None
+    needs_standing: bool = False
 
 
 UNSPECIFIED = "unspecified"
@@ -33,6 +37,7 @@ TECHNIQUES: Mapping[str, Technique] = MappingProxyType(
         "lift-back": Technique(Surface.BACK, None),
         "tear-front": Technique(Surface.OUTSIDE, None),
         "pull-down": Technique(Surface.OUTSIDE, None),
+        "roll-down": Technique(Surface.INSIDE, Surface.INSIDE, needs_standing=True),
         "front-grab": Technique(Surface.OUTSIDE, Surface.OUTSIDE),
         UNSPECIFIED: Technique(Surface.OUTSIDE, Surface.OUTSIDE),
     }

@@ -15,8 +15,8 @@ from signage.ground.language import is_right_to_left, script_of
 from signage.ground.place import NOWHERE, Place
 from signage.ground.problem import Problem
 from signage.ground.quotation import quoted, shortened
-from signage.model.library import Library, Protocol, Step
-from signage.model.messages import Message
+from signage.model.library import Library, Phase, Protocol, Step
+from signage.model.messages import Message, rule_contexts, step_context
 from signage.text.font_set import FontSet
 from signage.words.catalogue import CatalogueKind, Entry, EntryState, catalogue_path, kinds_of, refuse_lossy
 from signage.words.fixed.interface import FIXED_TEXTS
@@ -40,6 +40,9 @@ from signage.words.ties import tie
 _STRAY_BRACE = "it has a brace that belongs to no placeholder"
 
 StepField = Literal["text", "detail", "why", "caution"]
+
+_BEHIND_THE_DETAIL = ("detail", "posture", "pace")
+"""How something is done: set as one text, in this order."""
 
 
 class MissingMessageError(RefusedError):
@@ -211,10 +214,23 @@ class Wording:
         return self.content(f"interface/{id_}", **values)
 
     def step_text(self, protocol: Protocol, step: Step, field: StepField) -> str | None:
-        """A text of a step with times, items, bins, zones and amounts filled; None if it has no such text."""
+        """A text of a step with times, items, bins, zones and amounts filled; None if it has no such text.
+
+        Posture and pace stand behind the detail, so that whatever shows how a step is done shows them.
+        """
+        names = _BEHIND_THE_DETAIL if field == "detail" else (field,)
+        texts = (self._own_step_text(protocol, step, name) for name in names)
+        return " ".join(text for text in texts if text is not None) or None
+
+    def phase_rule(self, protocol: Protocol, phase: Phase) -> str | None:
+        """The sentences that hold for a whole phase, as one text; None if it has none."""
+        return " ".join(self.content(context) for context in rule_contexts(protocol, phase)) or None
+
+    def _own_step_text(self, protocol: Protocol, step: Step, field: str) -> str | None:
+        """One text of a step."""
         if getattr(step, field) is None:
             return None
-        context = f"{protocol.id}/{step.id}/{field}"
+        context = step_context(protocol, step, field)
         found = self._texts.get(context)
         names = placeholder_names(found.text) if found is not None and found.text is not None else ()
         if not names:

@@ -7,12 +7,12 @@ facts about kit, zones and policy are those that each list takes for granted; th
 from dataclasses import dataclass, field, replace
 from datetime import date
 
+from signage.model.garment import Garment
 from signage.model.library import (
     Action,
     Actor,
     Door,
     Fixture,
-    Garment,
     Library,
     Phase,
     PolicyValue,

@@ -5,12 +5,12 @@ from datetime import date
 from pathlib import Path
 
 from signage.ground.place import Place
+from signage.model.garment import Garment
 from signage.model.library import (
     Action,
     Actor,
     Door,
     Fixture,
-    Garment,
     Library,
     Locale,
     LocaleState,
@@ -18,12 +18,11 @@ from signage.model.library import (
     Protocol,
     Step,
     Term,
-    Verb,
-    Vocabulary,
     Ward,
     Zone,
 )
 from signage.model.messages import library_messages
+from signage.model.vocabulary import Verb, Vocabulary
 from signage.words.catalogue import Catalogue, CatalogueKind, Entry, catalogue_path
 from signage.words.fixed.interface import FIXED_TEXTS
 from signage.words.po.writer import complete_header, write_catalogue

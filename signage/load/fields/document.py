@@ -14,7 +14,6 @@ from signage.load.files.policy import (
 )
 from signage.load.placeholders import FILLED_BY
 from signage.load.step_grammar import HYGIENE_PARTS, VERBS
-from signage.model.choices import ActionVerb
 
 _HEAD = """\
 # The fields of the content files
@@ -100,8 +99,9 @@ def policy_values() -> Iterator[tuple[str, str]]:
 def verb_keys() -> Iterator[tuple[str, str, str]]:
     """Each verb with the keys that it needs and those that it may have."""
     for verb, keys in VERBS.items():
-        needed = "`item` or `target`" if verb is ActionVerb.ADJUST else _code(keys.needed)
-        yield f"`{verb}`", needed, _code(() if verb is ActionVerb.ADJUST else keys.possible)
+        needed = [f"`{key}`" for key in keys.needed]
+        needed += [" or ".join(f"`{key}`" for key in keys.either)] if keys.either else []
+        yield f"`{verb}`", ", ".join(needed), _code(keys.possible)
 
 
 def placeholder_sources() -> Iterator[tuple[str, str]]:

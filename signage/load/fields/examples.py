@@ -46,6 +46,8 @@ def _mappings(value: Any, way: tuple[str, ...]) -> Iterator[dict[str, Any]]:
         if isinstance(value, dict):
             yield value
         return
+    if not isinstance(value, dict):
+        return
     if way == ("do",) and isinstance(value.get("do"), str):
         yield {key: value[key] for key in value if key in ACTION_KEYS}
         return

@@ -6,6 +6,8 @@ import json
 from typing import Any
 
 from signage.load.fields.reference import FILE_KINDS, FileKind, meanings_of, parts_of
+from signage.load.files.action import ActionEntry
+from signage.load.files.kit import GarmentEntry
 from signage.load.files.policy import (
     AGENT_POLICIES,
     AGENTS,
@@ -13,7 +15,7 @@ from signage.load.files.policy import (
     NUMBER_POLICIES,
     YES_NO_POLICIES,
 )
-from signage.load.files.protocol import ActionEntry, StepEntry
+from signage.load.files.protocol import StepEntry
 from signage.load.validation import Entry
 
 _DIALECT = "https://json-schema.org/draft/2020-12/schema"
@@ -42,6 +44,8 @@ def schema_of(file: FileKind) -> dict[str, Any]:
         _describe(holder, part.schema, part.about)
     if file.name == "protocol":
         _open_steps(definitions)
+    if file.name == "kit":
+        _open_fasteners(definitions)
     if file.name == "policy":
         _name_decisions(schema)
     return {"$schema": _DIALECT, **schema, "title": file.path, "description": file.about}
@@ -80,6 +84,20 @@ def _open_steps(definitions: dict[str, Any]) -> None:
     beside = {key: value for key, value in action.items() if key not in step}
     step.update(beside)
     step["do"] = {"anyOf": [verb, many], "description": step["do"]["description"]}
+    needed = definitions[StepEntry.__name__]
+    written_out = needed.pop("required")
+    needed["anyOf"] = [{"required": written_out}, {"required": ["step", "again"]}]
+
+
+def _open_fasteners(definitions: dict[str, Any]) -> None:
+    """Fasteners that have no keys may be a list of names."""
+    garment = definitions[GarmentEntry.__name__]["properties"]
+    named = {key: value for key, value in garment["fasteners"].items() if key != "description"}
+    listed = {key: value for key, value in garment["adjusters"].items() if key != "description"}
+    garment["fasteners"] = {
+        "anyOf": [listed, named],
+        "description": garment["fasteners"]["description"],
+    }
 
 
 def _name_decisions(schema: dict[str, Any]) -> None:

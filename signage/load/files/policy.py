@@ -30,8 +30,9 @@ YES_NO_POLICIES = (
     "soil-needs-wash",
     "chlorine-on-skin",
     "observer-for-removal",
+    "needs-before-kit",
 )
-NUMBER_POLICIES = ("min-rub", "min-wash", "glove-hygiene-limit")
+NUMBER_POLICIES = ("min-rub", "min-wash", "glove-hygiene-limit", "drying-seconds")
 AGENT_POLICIES = ("agents-on-glove", "agents-on-skin")
 CHOICE_POLICIES = {"critical-marks": ("every-s1", "exposure")}
 KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES, *CHOICE_POLICIES)

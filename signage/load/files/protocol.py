@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import Annotated, Any
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+from typing import Annotated
 
 from pydantic import Field
 
-from signage.load import faults
-from signage.load.building import build, build_each, field_places, places_below
-from signage.load.files.kit import Technique
-from signage.load.files.policy import AGENTS
-from signage.load.kind import Kind, fault_error, wanted_text
+from signage.load.building import build, build_each, field_places, places_below, table
+from signage.load.files.action import ActionEntry, Seconds
 from signage.load.kinds import (
-    IDENTIFIER,
     NOT_EMPTY,
     WHOLE_NUMBER,
     CountingNumber,
@@ -26,39 +24,12 @@ from signage.load.kinds import (
     number_between,
     one_of,
 )
-from signage.load.suggestion import shorten
-from signage.load.validation import NONE, Entry
+from signage.load.validation import NONE, Entry, places_of
 from signage.load.yaml.nodes import Node, child, items_of
-from signage.model.choices import ActionVerb, PersonRole, PhaseTheme, RuleKind, StepCondition
-from signage.model.library import Action, Actor, Phase, Protocol, Source, Step
+from signage.model.choices import PersonRole, PhaseTheme, RuleKind, StepCondition
+from signage.model.library import Action, Actor, Hazard, Phase, Protocol, Source, Step, Thing
 
-
-def _read_seconds(value: Any) -> str:
-    text = wanted_text(value, "a number of seconds")
-    if WHOLE_NUMBER.fullmatch(text) or IDENTIFIER.fullmatch(text):
-        return text
-    raise fault_error(
-        faults.WRONG_KIND,
-        f"'{shorten(text)}' is neither a number of seconds nor the name of a policy value.",
-        "Write digits only, such as 20, or a policy value, such as min-rub.",
-    )
-
-
-Seconds = Annotated[
-    str,
-    Kind(
-        _read_seconds,
-        "seconds",
-        "a whole number, or the name of a value of policy.yaml that is one",
-        {
-            "anyOf": [
-                {"type": "integer", "minimum": 0},
-                {"type": "string", "pattern": f"^({IDENTIFIER.pattern})$"},
-            ]
-        },
-    ),
-]
-"""A whole number, or the identifier of a policy value that is one."""
+NO_TECHNIQUES: Mapping[str, int | None] = MappingProxyType({})
 
 
 class ActorEntry(Entry):
@@ -73,6 +44,32 @@ class ActorEntry(Entry):
     wears: tuple[Identifier, ...] = ()
     """What the person wears at the start."""
 
+    comes_from: Identifier | None = None
+    """The zone that the person comes from, which says what kit, soles and hands carry at the start."""
+
+    carries: tuple[Identifier, ...] = ()
+    """The things of this protocol that the person carries at the start."""
+
+
+class ThingEntry(Entry):
+    """Something that people carry and never wear."""
+
+    surface: Annotated[str, one_of("hard", "soft")]
+    """Whether it can be disinfected by wiping: hard, or soft."""
+
+    stays_in: Identifier | None = None
+    """The zone that it does not leave; without it, it goes where it is carried."""
+
+
+class HazardEntry(Entry):
+    """Something unforeseen; it needs one of the two keys."""
+
+    branch: ReadableText | None = None
+    """What is then done: a protocol, 'protocol/phase', or a phase of this protocol."""
+
+    local_policy: ReadableText | None = None
+    """The local document that says what is then done."""
+
 
 class SourceEntry(Entry):
     """A publication."""
@@ -85,67 +82,6 @@ class SourceEntry(Entry):
 
     year: Annotated[int, number_between(1800, 2199, "year")]
     """The year of the edition."""
-
-
-class ActionEntry(Entry):
-    """One movement; which keys go with which verb is judged by the step grammar."""
-
-    verb: Annotated[ActionVerb, one_of(*ActionVerb)] = Field(alias="do")
-    """What is done; the table of verbs below says which other keys go with it."""
-
-    by: Identifier | None = None
-    """Who does it: a person of this protocol; without it, the wearer."""
-
-    on: Identifier | None = None
-    """Whom it is done to: a person of this protocol; without it, who does it."""
-
-    item: Identifier | None = None
-    """The garment or item that it is done with."""
-
-    technique: Technique | None = None
-    """How the garment comes off, where that differs from kit.yaml."""
-
-    together: Identifier | None = None
-    """A second garment that comes off in the same movement."""
-
-    bin: Identifier | None = None
-    """The bin or tub that it goes into."""
-
-    layer: Identifier | None = None
-    """The hand layer that is cleaned: skin, or a garment that covers the hands."""
-
-    agent: Annotated[str, one_of(*AGENTS)] | None = None
-    """What hands or surfaces are cleaned with."""
-
-    seconds: Seconds | None = None
-    """How long it takes at least; texts show it as {time}."""
-
-    part: Identifier | None = None
-    """The fastener, or the movement of hand hygiene."""
-
-    check: Identifier | None = None
-    """The check of the item, as kit.yaml names it."""
-
-    to: Identifier | None = None
-    """The zone that somebody goes to, or the step or protocol that a branch leads to."""
-
-    chair: Identifier | None = None
-    """The chair that somebody sits on."""
-
-    need: Identifier | None = None
-    """What is seen to, as the 'needs' of a zone name it, such as bare-wrists."""
-
-    fixture: Identifier | None = None
-    """The fixture that is used, cleaned or replaced."""
-
-    amount: ReadableText | None = None
-    """How much agent is taken, in words; texts show it as {amount}."""
-
-    target: Identifier | None = None
-    """What is touched: a part of the body, a garment or a fixture."""
-
-    fresh: YesNo = False
-    """Whether what is put on comes straight out of a closed pack."""
 
 
 class StepEntry(Entry):
@@ -166,6 +102,12 @@ class StepEntry(Entry):
     detail: ReadableText | None = None
     """How it is done, under the headline."""
 
+    posture: ReadableText | None = None
+    """How one stands or sits while doing it; printed behind the detail."""
+
+    pace: ReadableText | None = None
+    """How fast it is done; printed behind the detail."""
+
     why: ReadableText | None = None
     """Why it is done; trainer's notes and training pages show it."""
 
@@ -183,6 +125,9 @@ class StepEntry(Entry):
 
     rationale: ReadableText | None = None
     """Why the step is there where the rehearsal sees no effect of it."""
+
+    again: Identifier | None = None
+    """The step of this protocol that is repeated, instead of text, picture, movements and their like."""
 
 
 class PhaseEntry(Entry):
@@ -211,6 +156,9 @@ class PhaseEntry(Entry):
 
     rule_kind: Annotated[RuleKind, one_of(*RuleKind)] = RuleKind.CAUTION
     """Whether the key box says stop or caution."""
+
+    rules: tuple[ReadableText, ...] = ()
+    """Further sentences of the key box, which hold for the whole phase."""
 
     notes: dict[Identifier, ReadableText] = NONE
     """A note for each zone, beside its steps."""
@@ -252,8 +200,14 @@ class ProtocolEntry(Entry):
     sources: tuple[SourceEntry, ...] = ()
     """The publications that it rests on."""
 
+    things: dict[Identifier, ThingEntry] = NONE
+    """Things that people carry, such as phone or pen, by identifier."""
 
-def seconds_of(written: str | None, policy_seconds: dict[str, int]) -> int | None:
+    hazards: dict[Identifier, HazardEntry] = NONE
+    """What may happen unforeseen, such as bin-full, by identifier."""
+
+
+def seconds_of(written: str | None, policy_seconds: Mapping[str, int]) -> int | None:
     """The number of seconds that was written or that the named policy value holds."""
     if written is None:
         return None
@@ -266,17 +220,50 @@ def usual_actor(people: Iterable[str]) -> str:
     return "wearer" if "wearer" in names else names[0]
 
 
-def build_protocol(entry: ProtocolEntry, node: Node, policy_seconds: dict[str, int]) -> Protocol:
+def technique_seconds(
+    entries: Iterable[ProtocolEntry], policy_seconds: Mapping[str, int]
+) -> dict[str, int | None]:
+    """The time of each hand technique by ``protocol/phase``; None where it has none of its own."""
+    return {
+        f"{entry.protocol}/{phase.id}": seconds_of(phase.seconds, policy_seconds)
+        for entry in entries
+        for phase in entry.phases
+        if phase.layout == "hand-technique"
+    }
+
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """What steps are built with: times by name, who acts unsaid, and the steps that others repeat."""
+
+    policy_seconds: Mapping[str, int]
+    technique_seconds: Mapping[str, int | None]
+    actor: str
+    written_out: Mapping[str, tuple[StepEntry, Node]]
+
+
+def build_protocol(
+    entry: ProtocolEntry,
+    node: Node,
+    policy_seconds: Mapping[str, int],
+    techniques: Mapping[str, int | None] = NO_TECHNIQUES,
+) -> Protocol:
     """The protocol of a valid file in normal form.
 
-    ``policy_seconds`` are the whole-number policy values by identifier. ``notes/<zone>`` are places of a
-    phase beside its field names.
+    ``policy_seconds`` are the whole-number policy values by identifier, ``techniques`` the times of hand
+    techniques by ``protocol/phase``. ``notes/<zone>`` and ``rules/<number>``, counted from 0, are places of
+    a phase beside its field names.
     """
     written = child(node, "protocol")
     assert written is not None
     sources = zip(entry.sources, items_of(node, "sources"), strict=True)
-    phases = zip(entry.phases, items_of(node, "phases"), strict=True)
-    actor = usual_actor(entry.people)
+    phases = tuple(zip(entry.phases, items_of(node, "phases"), strict=True))
+    written_out = {
+        step.id: (step, below)
+        for phase, phase_node in phases
+        for step, below in zip(phase.steps, items_of(phase_node, "steps"), strict=True)
+    }
+    known = _Known(policy_seconds, techniques, usual_actor(entry.people), written_out)
     return Protocol(
         id=entry.protocol,
         code=entry.code,
@@ -287,42 +274,54 @@ def build_protocol(entry: ProtocolEntry, node: Node, policy_seconds: dict[str, i
         ward=entry.ward,
         people=tuple(build_each(Actor, entry.people, child(node, "people")).values()),
         ends_in=entry.ends_in,
-        phases=tuple(_phase(phase, below, policy_seconds, actor) for phase, below in phases),
+        phases=tuple(_phase(phase, below, known) for phase, below in phases),
         sources=tuple(build(Source, source, below) for source, below in sources),
+        things=build_each(Thing, entry.things, child(node, "things")),
+        hazards=build_each(Hazard, entry.hazards, child(node, "hazards")),
         place=written.place,
         places=field_places(node, ProtocolEntry, protocol="id"),
     )
 
 
-def _phase(entry: PhaseEntry, node: Node, policy_seconds: dict[str, int], actor: str) -> Phase:
+def _phase(entry: PhaseEntry, node: Node, known: _Known) -> Phase:
     """A phase with its steps."""
     steps = zip(entry.steps, items_of(node, "steps"), strict=True)
+    rules = {f"rules/{index}": rule.place for index, rule in enumerate(items_of(node, "rules"))}
     return build(
         Phase,
         entry,
         node,
-        places=places_below(node, "notes"),
-        steps=tuple(_step(step, below, policy_seconds, actor) for step, below in steps),
-        seconds=seconds_of(entry.seconds, policy_seconds),
+        places={**places_below(node, "notes"), **rules},
+        steps=tuple(_step(step, below, known) for step, below in steps),
+        seconds=seconds_of(entry.seconds, known.policy_seconds),
     )
 
 
-def _step(entry: StepEntry, node: Node, policy_seconds: dict[str, int], actor: str) -> Step:
-    """A step with its actions."""
-    actions = zip(entry.actions, items_of(node, "do"), strict=True)
-    return build(
+def _step(entry: StepEntry, node: Node, known: _Known) -> Step:
+    """A step with its actions; one that repeats another keeps its own name, condition and reasons."""
+    told, told_node = known.written_out[entry.again] if entry.again is not None else (entry, node)
+    actions = zip(told.actions, items_of(told_node, "do"), strict=True)
+    step = build(
         Step,
-        entry,
-        node,
-        critical=entry.critical == "yes",
-        actions=tuple(
-            build(
-                Action,
-                action,
-                below,
-                by=action.by or actor,
-                seconds=seconds_of(action.seconds, policy_seconds),
-            )
-            for action, below in actions
-        ),
+        told,
+        told_node,
+        id=entry.id,
+        when=entry.when,
+        critical=entry.critical == "yes" or told.critical == "yes",
+        rationale=entry.rationale or told.rationale,
+        again=entry.again,
+        actions=tuple(_action(action, below, known) for action, below in actions),
     )
+    if entry.again is None:
+        return step
+    own = places_of(table(node), StepEntry)
+    own = {name: place for name, place in own.items() if name not in {"text", "picture", "actions"}}
+    return replace(step, place=node.place, places={**step.places, **own})
+
+
+def _action(entry: ActionEntry, node: Node, known: _Known) -> Action:
+    """A movement; without a time of its own it takes that of the hand technique that it follows."""
+    seconds = seconds_of(entry.seconds, known.policy_seconds)
+    if seconds is None and entry.technique_of is not None:
+        seconds = known.technique_seconds[entry.technique_of]
+    return build(Action, entry, node, by=entry.by or known.actor, seconds=seconds)

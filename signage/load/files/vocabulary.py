@@ -16,13 +16,17 @@ from signage.load.step_grammar import VERBS
 from signage.load.validation import NONE, Entry
 from signage.load.yaml.nodes import Node, child, entries_of, text_of
 from signage.model.choices import ActionVerb
-from signage.model.library import Negation, Verb, Vocabulary
+from signage.model.vocabulary import Negation, Verb, Vocabulary
 
-ACTS = (
-    *(verb for verb in VERBS if verb not in {ActionVerb.HYGIENE, ActionVerb.SAY}),
-    *AGENTS,
-    "enter",
-    "leave",
+ACTS = tuple(
+    dict.fromkeys(
+        (
+            *(verb for verb in VERBS if verb not in {ActionVerb.HYGIENE, ActionVerb.SAY}),
+            *AGENTS,
+            "enter",
+            "leave",
+        )
+    )
 )
 """What a verb can be said of: the verbs of steps, the agents of hand hygiene, the two ways of a move."""
 

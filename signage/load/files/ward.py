@@ -34,6 +34,9 @@ FIXTURE_KINDS = (
     "board",
 )  # fmt: skip
 
+Opening = Annotated[str, one_of("pedal", "hand", "open", "sensor", "elbow", "foot", "buddy", "none")]
+"""How a lid, tap, dispenser or door is worked: by a part of the body, by itself, by a second person."""
+
 MOST_LIGHT = 120_000
 """Lux of direct sunlight at noon, from memory; more is a slip of the keyboard."""
 
@@ -56,7 +59,7 @@ class ZoneEntry(Entry):
     """Whether breathing unprotected is safe there."""
 
     requires: tuple[Identifier, ...] = ()
-    """Garments that have to be worn when somebody goes in."""
+    """Garments that have to be worn there."""
 
     no_skin: tuple[Site, ...] = ()
     """Parts of the body that must not be bare there."""
@@ -67,6 +70,9 @@ class ZoneEntry(Entry):
     observer_check: YesNo = False
     """Whether an observer has to have checked the kit before somebody goes in."""
 
+    sees: tuple[Identifier, ...] = ()
+    """The zones that are seen from here, beside this one and those behind doors with a window."""
+
 
 class DoorEntry(Entry):
     """A way in one direction."""
@@ -76,6 +82,12 @@ class DoorEntry(Entry):
 
     end: Identifier = Field(alias="to")
     """The zone that it leads to; the way back is a door of its own."""
+
+    window: YesNo = False
+    """Whether it can be looked through, from both sides."""
+
+    opening: Opening | None = None
+    """How it is opened."""
 
 
 class FixtureEntry(Entry):
@@ -102,8 +114,8 @@ class FixtureEntry(Entry):
     capacity: CountingNumber | None = None
     """How many things fit in before it is full."""
 
-    opening: Annotated[str, one_of("pedal", "hand", "open", "sensor", "elbow")] | None = None
-    """How it is opened or worked."""
+    opening: Opening | None = None
+    """How it is opened or worked: the lid of a bin or tub, a tap, a dispenser."""
 
     contact_seconds: WholeNumber | None = None
     """How long its agent has to stay wet, or how long one stands on the mat."""
@@ -183,6 +195,9 @@ class WardEntry(Entry):
     printers: dict[Identifier, PrinterEntry] = NONE
     """Each printer by its identifier."""
 
+    models: dict[Identifier, Identifier] = NONE
+    """Which model of a garment this ward has, where that is not the one of kit.yaml."""
+
 
 def build_ward(entry: WardEntry, node: Node) -> Ward:
     """The ward of a valid file; ``readers/<locale>`` are places beside the field names."""
@@ -203,6 +218,11 @@ def build_ward(entry: WardEntry, node: Node) -> Ward:
         slots=tuple(slots.values()),
         readers=entry.readers,
         printers=tuple(build_each(Printer, entry.printers, child(node, "printers")).values()),
+        models=entry.models,
         place=written.place,
-        places={**field_places(node, WardEntry, ward="id"), **places_below(node, "readers")},
+        places={
+            **field_places(node, WardEntry, ward="id"),
+            **places_below(node, "readers"),
+            **places_below(node, "models"),
+        },
     )

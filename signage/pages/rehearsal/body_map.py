@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import sqrt
 
 from signage.ground.geometry import Path, Segment
-from signage.model.library import Garment
+from signage.model.garment import Garment
 from signage.pages.rehearsal.body_shapes import ANCHORS, CANVAS, SITE_SHAPES
 from signage.rehearse.state.body import HAND_SITES
 from signage.rehearse.state.level import Level

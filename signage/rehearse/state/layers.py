@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping
 
-from signage.model.library import Garment
+from signage.model.garment import Garment
 
 
 class Layers:

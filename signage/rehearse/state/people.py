@@ -6,7 +6,8 @@ from collections.abc import Collection
 from dataclasses import dataclass, field
 
 from signage.model.choices import PersonRole
-from signage.model.library import Action, Actor, Garment, Phase, Step
+from signage.model.garment import Garment
+from signage.model.library import Action, Actor, Phase, Step
 from signage.rehearse.state.body import HANDS, SKIN
 from signage.rehearse.state.level import Level
 from signage.rehearse.techniques import Surface

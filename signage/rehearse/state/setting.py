@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
-from signage.model.library import Fixture, Garment, Library, Phase, PolicyValue, Protocol, Step, Ward
+from signage.model.garment import Garment
+from signage.model.library import Fixture, Library, Phase, PolicyValue, Protocol, Step, Ward
 from signage.rehearse.state.body import SITES
 from signage.rehearse.state.layers import Layers
 

@@ -59,7 +59,9 @@ def stand(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is calle
 
 def disinfect(scene: Scene, act: Act) -> None:
     """A fixture is disinfected; if its contact time is not kept, nothing changes (rule FX-4)."""
-    key = act.action.fixture or ""
+    key = act.action.fixture
+    if key is None:
+        return  # a thing
     if not scene.is_here(key, act.by):
         message = f"{scene.name(key)} is not in zone {scene.name(act.by.zone)}."
         scene.report(FIXTURE_ELSEWHERE, message, item=key, person=act.by, field="fixture")

@@ -38,5 +38,12 @@ VERBS: Mapping[ActionVerb, Callable[[Scene, Act], None]] = MappingProxyType(
         ActionVerb.HANDOVER: hand_over,
         ActionVerb.REPLACE: replace,
         ActionVerb.BRANCH: do_nothing,
+        ActionVerb.WIPE: do_nothing,
+        ActionVerb.RAISE: do_nothing,
+        ActionVerb.LOWER: do_nothing,
+        ActionVerb.DRINK: do_nothing,
+        ActionVerb.CHANGE_CLOTHES: do_nothing,
+        ActionVerb.TAKE: do_nothing,
+        ActionVerb.PUT_DOWN: do_nothing,
     }
 )

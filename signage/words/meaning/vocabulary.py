@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import TypeVar
 
 from signage.ground.language import language_of
-from signage.model.library import Library, Verb
+from signage.model.library import Library
+from signage.model.vocabulary import Verb
 from signage.words.meaning.phrases import Phrases, words_of
 
 _Value = TypeVar("_Value")

@@ -14,12 +14,12 @@ import pytest
 import yaml
 
 from signage.ground.place import Place
+from signage.model.garment import Garment
 from signage.model.library import (
     Action,
     Actor,
     Door,
     Fixture,
-    Garment,
     Library,
     Phase,
     PolicyValue,

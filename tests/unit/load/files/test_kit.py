@@ -1,5 +1,7 @@
 """Faulty kit files; each line that earns a problem announces it as code and column."""
 
+from pathlib import Path
+
 
 def test_every_fault_of_a_kit_file_is_found_at_its_place(library):
     library.check(
@@ -82,3 +84,43 @@ items: {cloth: {name: cloth, kind: supply}}
 """,
     )
     assert "has no value" in found[0].message
+
+
+def test_every_fault_of_parts_fasteners_techniques_and_models_is_found_at_its_place(library):
+    library.check(
+        "kit.yaml",
+        """\
+garments:
+  tunic: {name: tunic, kind: clothes}
+  gloves: {name: gloves, kind: glove, covers: [hands], state: clean}   #! LD-14:63
+  apron:
+    name: apron
+    kind: apron
+    covers: [trunk]
+    technique: tear-front               #! LD-16:16
+    techniques: [straps-back, lift-of]  #! LD-14:31
+    fasteners: {tie: {at: [waist], under: [knot]}, strap: {over: tie}}   #! LD-14:28 LD-16:44 LD-11:60
+    adjusters: [Head Band]              #! LD-15:17
+    parts:
+      bib: {raised: [chin], starts: half, over: [shirt]}   #! LD-14:22 LD-14:37 LD-16:50
+    models: {long: {features: [Loops]}}   #! LD-12:20 LD-15:32
+    model: short                        #! LD-16:12
+    checks: [length]
+items: {cloth: {name: cloth, kind: supply}}
+""",
+    )
+
+
+def test_fasteners_are_written_as_names_or_with_where_they_run(library):
+    library.write()
+    named = library.load().garments["apron"]
+    assert (named.fasteners, named.fastener_sites) == (("tie",), {})
+    kit = (Path("content") / "kit.yaml").read_text(encoding="utf-8")
+    told = "fasteners: {tie: {at: [trunk], under: [flap]}, flap: {}}\n    parts: {bib: {raised: [neck]}}"
+    library.put("kit.yaml", kit.replace("fasteners: [tie]", told))
+    garment = library.load().garments["apron"]
+    assert garment.fasteners == ("tie", "flap")
+    assert garment.fastener_sites == {"tie": ("trunk",)}
+    assert garment.fasteners_under == {"tie": ("flap",)}
+    assert (garment.parts["bib"].raised, garment.parts["bib"].starts) == (("neck",), "lowered")
+    assert garment.parts["bib"].at("raised").line == kit[: kit.index("fasteners")].count("\n") + 2

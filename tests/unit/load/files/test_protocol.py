@@ -1,6 +1,10 @@
 """Faulty protocols; each line that earns a problem announces it as code and column."""
 
+from pathlib import Path
+
 import pytest
+
+from signage.model.messages import library_messages
 
 HEAD = """\
 protocol: apron
@@ -201,3 +205,93 @@ def test_line_breaks_in_a_text_become_spaces_and_no_break_spaces_stay(library):
     )
     step = library.load().protocols["apron"].steps[0]
     assert (step.text, step.detail) == ("Rub both hands", "20\u00a0mm of it")
+
+
+def test_every_fault_of_origins_things_hazards_and_repetitions_is_found_at_its_place(library):
+    library.check(
+        "protocols/apron.yaml",
+        """\
+protocol: apron
+code: P1
+title: Apron on and off
+revision: 1
+owner: ward lead
+review-by: 2027-05-31
+ward: mill
+people:
+  wearer: {role: wearer, starts-in: hall, comes-from: yard, carries: [pen, watch]}   #! LD-16:55 LD-16:76
+things:
+  pen: {surface: shiny, stays-in: yard}      #! LD-14:18 LD-16:35
+  eyes: {surface: hard}                      #! LD-9:3
+hazards:
+  bin-full: {branch: apron/no-bin}           #! LD-16:22
+  alarm: {}                                  #! LD-18:3
+  faint: {branch: put-on}                    #! LD-18:19
+  spill: {branch: apron/put-on, local-policy: House rule 4}   #! LD-18:3
+  fire: {local-policy: House rule 5}
+ends-in: room
+phases:
+  - phase: put-on
+    title: Put on
+    theme: don
+    rules: ["Keep the {item} dry.", ""]      #! LD-19:13 LD-13:37
+    steps:
+      - step: rub
+        text: Rub for {time}
+        picture: hand-rub
+        posture: Feet apart, {time}.
+        do: hygiene
+        agent: rub
+        any-of: [seat, tap]                  #! LD-16:24
+        technique-of: apron/put-on           #! LD-16:23
+      - {step: rub-2, again: rub}
+      - {step: rub-3, again: rub-2}          #! LD-17:30
+      - {step: rub-4, again: rinse, text: Rub}   #! LD-16:30 LD-18:37
+      - step: wipe
+        text: Wipe it
+        picture: hand-rub
+        do:
+          - {do: wipe, agent: wipe}          #! LD-18:18
+          - {do: wipe, thing: cup}           #! LD-16:31
+          - {do: raise, item: apron, part: bib}    #! LD-16:44
+          - {do: adjust, item: apron, part: tie}   #! LD-16:45
+          - {do: put-down, thing: pen}
+          - {do: touch, target: pen}
+""",
+    )
+
+
+def test_a_step_that_repeats_another_takes_its_words_and_movements_and_keeps_its_own_name(library):
+    library.write()
+    told = (Path("content") / "protocols" / "apron.yaml").read_text(encoding="utf-8")
+    library.put(
+        "protocols/apron.yaml",
+        f"{told}      - {{step: rub-2, again: rub, when: if-soiled, rationale: House rule 6.}}\n",
+    )
+    loaded = library.load()
+    protocol = loaded.protocols["apron"]
+    rub, _tie, again = protocol.steps
+    assert (again.id, again.text, again.picture, again.actions) == (
+        "rub-2",
+        rub.text,
+        rub.picture,
+        rub.actions,
+    )
+    assert (again.id, again.told_as) == ("rub-2", "rub")
+    assert (again.when, again.rationale) == ("if-soiled", "House rule 6.")
+    assert again.place.line > rub.place.line
+    assert again.at("text") == rub.at("text")
+    contexts = [message.context for message in library_messages(loaded)]
+    assert contexts.count("apron/rub/text") == 1
+    assert not [context for context in contexts if "rub-2" in context]
+
+
+def test_a_hand_technique_is_followed_by_reference_with_its_time(library):
+    library.write()
+    told = (Path("content") / "protocols" / "apron.yaml").read_text(encoding="utf-8")
+    hands = told.replace("protocol: apron", "protocol: hands").replace("code: P1", "code: P2")
+    hands = hands.replace("theme: don", "theme: hands\n    layout: hand-technique\n    seconds: 25")
+    library.put("protocols/hands.yaml", hands)
+    library.put("protocols/apron.yaml", told.replace("seconds: min-rub", "technique-of: hands/put-on"))
+    action = library.load().protocols["apron"].steps[0].action
+    assert (action.seconds, action.technique_of) == (25, "hands/put-on")

@@ -20,7 +20,7 @@ doors:
   - {from: hall}                                            #! LD-12:5
 fixtures:
   bin-a: {kind: bin, zone: room, code: A, accepts: [towel]} #! LD-16:53
-  bin-c: {kind: bin, zone: room, capacity: 0, opening: foot}  #! LD-13:44 LD-14:56
+  bin-c: {kind: bin, zone: room, capacity: 0, opening: knee}  #! LD-13:44 LD-14:56
   bin-x: {kind: bin, zone: room, code: A}                   #! LD-9:40
   seat: {kind: chair, zone: attic, designated: dirty}       #! LD-16:29
   bin-y: {kind: bin, zone: room, name: "{bin}"}             #! LD-19:40
@@ -73,3 +73,22 @@ def test_a_file_that_holds_a_single_text_is_reported(library):
     (problem,) = [p for p in library.problems() if p.place.path.endswith("mill.yaml")]
     assert problem.message == "The file is a text; a mapping was wanted."
     assert str(problem.place) == "content/wards/mill.yaml:1:1"
+
+
+def test_every_fault_of_views_openings_and_models_is_found_at_its_place(library):
+    library.check(
+        "wards/mill.yaml",
+        """\
+ward: mill
+name: Mill ward
+zones:
+  hall: {name: Hall, class: clean, floor: clean, sees: [room, roof]}   #! LD-16:63
+  room: {name: Room, class: contaminated, floor: dirty, sees: hall}    #! LD-13:63
+doors:
+  - {from: hall, to: room, window: glass, opening: kick}               #! LD-13:36 LD-14:52
+fixtures:
+  bin-a: {kind: bin, zone: room, code: A}
+  seat: {kind: chair, zone: room}
+models: {gloves: thick, coat: long}                                    #! LD-16:18 LD-16:25
+""",
+    )

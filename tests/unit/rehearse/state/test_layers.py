@@ -2,7 +2,7 @@
 
 import pytest
 
-from signage.model.library import Garment
+from signage.model.garment import Garment
 from signage.rehearse.state.layers import Layers
 
 
