@@ -22,6 +22,7 @@ LARGEST = 200_000_000
 
 _ENDING = ".kept"
 _DIGEST = hashlib.sha256().digest_size
+_DAY = 86_400.0
 _UNUSED_PART = 3600.0
 """Seconds after which a half-written file has no writer any more."""
 
@@ -46,6 +47,7 @@ class Kept:
         path = self._path(key)
         try:
             written = read_ordinary(path, LARGEST)
+            _mark_used(path)
         except OSError:
             return None
         digest, data = written[:_DIGEST], written[_DIGEST:]
@@ -53,10 +55,6 @@ class Kept:
             _remove(path)
             return None
         return data
-
-    def has(self, key: str) -> bool:
-        """Whether a result is there; its bytes are not looked at."""
-        return self.folder is not None and not self.is_fresh and self._path(key).is_file()
 
     def keep(self, key: str, data: bytes) -> None:
         """Keep a result; where the folder takes nothing, it is not kept."""
@@ -87,14 +85,6 @@ class Kept:
             found = make()
             self.keep(key, found)
         return found
-
-    def mark_used(self, key: str) -> None:
-        """What was used last is removed last."""
-        if self.folder is not None:
-            try:
-                os.utime(self._path(key))
-            except OSError:
-                return
 
     def trim(self, most_bytes: int = MOST_BYTES) -> int:
         """Remove what was used longest ago until the rest fits; how many results went."""
@@ -167,6 +157,12 @@ def open_kept(folder: Path | None, *, is_fresh: bool = False) -> Kept:
     is_folder = stat.S_ISDIR(found.st_mode)
     is_own = not hasattr(os, "getuid") or (found.st_uid == os.getuid() and not found.st_mode & 0o022)
     return Kept(folder, is_fresh) if is_folder and is_own else Kept()
+
+
+def _mark_used(path: Path) -> None:
+    """What was used last is removed last; a day is exact enough for that."""
+    if time.time() - path.stat().st_mtime > _DAY:
+        os.utime(path)
 
 
 def _digest_of(key: str, data: bytes) -> bytes:
