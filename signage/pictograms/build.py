@@ -8,7 +8,6 @@ from typing import cast
 from pydantic import ValidationError
 
 from signage.ground.geometry import Affine, Box, Path, mirroring, rotation, scaling, translation
-from signage.pictograms.kit import part_named, part_names
 from signage.pictograms.kit.marks import arrow
 from signage.pictograms.kit.nodes import (
     DETAIL,
@@ -21,6 +20,7 @@ from signage.pictograms.kit.nodes import (
     Style,
     group,
 )
+from signage.pictograms.kit.parts import part_named, part_names
 from signage.pictograms.kit.paths import (
     arc,
     ellipse,

@@ -3,7 +3,7 @@
 import time
 
 from signage.ground.problem import with_problems
-from signage.pictograms.kit import part_named, part_names
+from signage.pictograms.kit.parts import part_named, part_names
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.shipped import SCENE_FOLDER
 

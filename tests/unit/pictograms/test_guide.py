@@ -11,8 +11,9 @@ from signage.ground.problem import with_problems
 from signage.load.files.scenes import LARGEST_SCENE
 from signage.pictograms import burden
 from signage.pictograms.faults import RULES
-from signage.pictograms.kit import bounds, part_named, part_names
+from signage.pictograms.kit import bounds
 from signage.pictograms.kit.landmarks import LANDMARKS
+from signage.pictograms.kit.parts import part_named, part_names
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.picture_set import PictureSet
 from signage.pictograms.schema import Curve, Layer, SceneFile

@@ -3,9 +3,9 @@ from types import ModuleType
 import pytest
 from pydantic import ValidationError
 
-from signage.pictograms.kit import PART_MODULES, part, part_named, part_names
 from signage.pictograms.kit.nodes import Blob, flatten, group
-from signage.pictograms.kit.registry import parts_of
+from signage.pictograms.kit.parts import PART_MODULES, part_named, part_names
+from signage.pictograms.kit.registry import part, parts_of
 
 PARTS = [part_named(name) for name in part_names()]
 
