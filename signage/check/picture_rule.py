@@ -10,11 +10,11 @@ from signage.ground.problem import Problem
 from signage.ground.rule import Rule
 
 if TYPE_CHECKING:
-    from signage.pictograms.compile import CompiledLayer
+    from signage.pictograms.kit.nodes import CompiledLayer
     from signage.pictograms.legibility import Finding
     from signage.pictograms.picture import Picture
     from signage.pictograms.picture_set import PictureSet
-    from signage.pictograms.scenes import Scene
+    from signage.pictograms.scene import Scene
 
 
 @dataclass(frozen=True)

@@ -12,10 +12,7 @@ from collections.abc import Iterable, Sequence
 import pathops
 
 from signage.ground.geometry import Path, Segment, polygon
-from signage.pictograms.kit.nodes import CANVAS, Member, Operation, Pigment, closed
-
-CompiledLayer = tuple[Pigment, Path]
-"""A pigment and its filled path (non-zero rule), in the units of a pictogram."""
+from signage.pictograms.kit.nodes import CANVAS, CompiledLayer, Member, Operation, Pigment, closed
 
 _CRUMB = 0.3
 """Area in square units below which a contour is dust from the arithmetic, not drawing."""

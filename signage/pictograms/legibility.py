@@ -17,8 +17,7 @@ import pathops
 
 from signage.ground.geometry import Path
 from signage.pictograms.colour import as_seen_with, difference, lightness
-from signage.pictograms.compile import CompiledLayer
-from signage.pictograms.kit.nodes import CANVAS, ITEM, Operation, Pigment
+from signage.pictograms.kit.nodes import CANVAS, ITEM, CompiledLayer, Operation, Pigment
 from signage.pictograms.palette import Palette
 from signage.pictograms.scan import Grid, coverage
 from signage.pictograms.shapes import (

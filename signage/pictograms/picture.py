@@ -6,11 +6,13 @@ import hashlib
 import json
 import math
 import os
-from dataclasses import dataclass, field
+from collections.abc import Callable
+from dataclasses import asdict, dataclass, field
 from functools import cache, cached_property
-from importlib import metadata
 from pathlib import Path as FilePath
 from typing import Any, get_args
+
+import pathops
 
 from signage.drawing.marks import Form, PathMark
 from signage.ground.errors import WrongUsageError
@@ -18,11 +20,10 @@ from signage.ground.files import write_whole
 from signage.ground.fingerprint import canonical_json, fingerprint
 from signage.ground.geometry import Segment, mirroring
 from signage.model.messages import Message, MessageRole
-from signage.pictograms import compile as compile_module
-from signage.pictograms.compile import CompiledLayer, compile_operations
-from signage.pictograms.kit.nodes import CANVAS, Operation, Pigment, flatten, group
+from signage.pictograms.catalogue import Known
+from signage.pictograms.kit.nodes import CANVAS, CompiledLayer, Operation, Pigment, flatten, group
 from signage.pictograms.palette import Palette
-from signage.pictograms.scenes import Scene, operation_record
+from signage.pictograms.scene import Scene
 
 _PAINTED = frozenset(get_args(Pigment)) - {"ground"}
 _NUMBERS_OF = {"M": 2, "L": 2, "C": 6, "Z": 0}
@@ -31,20 +32,34 @@ _NUMBERS_OF = {"M": 2, "L": 2, "C": 6, "Z": 0}
 
 @dataclass(frozen=True, eq=False)
 class Picture:
-    """A scene and what is made of it, each made once and then the same object: layers, forms, fingerprint."""
+    """A scene and what is made of it, each made once and then the same object: layers, forms, fingerprint.
+
+    ``known`` is what the catalogue of shipped scenes says of it.
+    """
 
     scene: Scene
+    known: Known | None = None
     _layers: dict[bool, tuple[CompiledLayer, ...]] = field(init=False, default_factory=dict, repr=False)
     _forms: dict[tuple[Palette, bool], Form] = field(init=False, default_factory=dict, repr=False)
 
     def compiled(self, is_mirrored: bool = False) -> tuple[CompiledLayer, ...]:
         """The layers of the scene, 96 units a side; they come from the cache folder where they are there."""
         if is_mirrored not in self._layers:
-            nodes = self.scene.nodes
-            if is_mirrored:
-                nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
-            self._layers[is_mirrored] = compiled(tuple(flatten(nodes)))
+            passes = self.passes_fingerprint(is_mirrored)
+            self._layers[is_mirrored] = _compiled(passes, lambda: self._passes(is_mirrored))
         return self._layers[is_mirrored]
+
+    def passes_fingerprint(self, is_mirrored: bool) -> str:
+        """SHA-256 of the painting passes, as drawn or mirrored."""
+        if self.known is not None:
+            return self.known.passes[is_mirrored]
+        return fingerprint([operation_record(operation) for operation in self._passes(is_mirrored)])
+
+    def _passes(self, is_mirrored: bool) -> tuple[Operation, ...]:
+        nodes = self.scene.nodes
+        if is_mirrored:
+            nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
+        return tuple(flatten(nodes))
 
     def form(self, palette: Palette, is_mirrored: bool = False) -> Form:
         """The picture as filled paths with transparent gaps, 96 units a side.
@@ -63,6 +78,8 @@ class Picture:
     @cached_property
     def fingerprint(self) -> str:
         """SHA-256 of what a reader sees and hears of the picture: paint, mirroring, sentence."""
+        if self.known is not None:
+            return self.known.fingerprint
         scene = self.scene
         return fingerprint(
             {
@@ -82,7 +99,7 @@ class Picture:
                 "name": scene.name,
                 "theme": scene.theme,
                 "focus": scene.focus,
-                "gloss": scene.gloss.model_dump(),
+                "gloss": asdict(scene.gloss),
                 "cropped": sorted(scene.cropped),
                 "alike": sorted(scene.alike),
                 "seen": self.fingerprint,
@@ -96,16 +113,23 @@ class Picture:
         return Message(f"picture/{name}", scene.alternative, MessageRole.PICTURE, scene.place, picture=name)
 
 
-def compiled(operations: tuple[Operation, ...]) -> tuple[CompiledLayer, ...]:
-    """The layers of painting passes, from the cache folder where they have been compiled before."""
+def _compiled(passes: str, operations: Callable[[], tuple[Operation, ...]]) -> tuple[CompiledLayer, ...]:
+    """The layers of painting passes, from the cache folder where they have been compiled before.
+
+    ``passes`` is the fingerprint of the passes, which are asked for only where there are no layers.
+    """
     folder = cache_folder()
-    if folder is None:
-        return compile_operations(operations)
-    key = _cache_key(operations)
-    kept = folder / f"{key}.json"
-    layers = _read_kept(kept, key)
-    if layers is None:
-        layers = compile_operations(operations)
+    kept = key = None
+    if folder is not None:
+        key = fingerprint([_compiler(), passes])
+        kept = folder / f"{key}.json"
+        layers = _read_kept(kept, key)
+        if layers is not None:
+            return layers
+    from signage.pictograms.compile import compile_operations  # noqa: PLC0415 - seldom needed
+
+    layers = compile_operations(operations())
+    if kept is not None and key is not None:
         _keep(kept, key, layers)
     return layers
 
@@ -123,12 +147,8 @@ def cache_folder() -> FilePath | None:
 @cache
 def _compiler() -> list[str]:
     """What decides the paths besides the operations: this compiler and the geometry library."""
-    source = FilePath(compile_module.__file__).read_bytes()
-    return [hashlib.sha256(source).hexdigest(), metadata.version("skia-pathops")]
-
-
-def _cache_key(operations: tuple[Operation, ...]) -> str:
-    return fingerprint([_compiler(), [operation_record(operation) for operation in operations]])
+    source = FilePath(__file__).with_name("compile.py").read_bytes()
+    return [hashlib.sha256(source).hexdigest(), pathops.__version__]
 
 
 def _seal(key: str, layers: Any) -> str:
@@ -166,3 +186,22 @@ def _keep(file: FilePath, key: str, layers: tuple[CompiledLayer, ...]) -> None:
         write_whole(file, canonical_json({"fingerprint": _seal(key, layers), "layers": layers}))
     except (OSError, WrongUsageError):
         return
+
+
+def operation_record(operation: Operation) -> list[object]:
+    """An operation as plain values with coordinates at 0.01 unit."""
+
+    def numbers(path: tuple[tuple[str | float, ...], ...]) -> list[object]:
+        return [
+            [round(value, 2) + 0.0 if isinstance(value, float | int) else value for value in segment]
+            for segment in path
+        ]
+
+    return [
+        numbers(operation.path),
+        operation.pigment,
+        round(operation.width, 2),
+        operation.is_filled,
+        operation.has_butt_caps,
+        [[[numbers(member.path), round(member.width, 2)] for member in clip] for clip in operation.within],
+    ]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache, cached_property
@@ -10,11 +9,12 @@ from functools import cache, cached_property
 from signage.drawing.marks import Form
 from signage.ground.errors import WrongUsageError
 from signage.model.messages import Message
-from signage.pictograms.compile import CompiledLayer
+from signage.pictograms.catalogue import known_scene
+from signage.pictograms.kit.nodes import CompiledLayer
 from signage.pictograms.palette import Palette
 from signage.pictograms.picture import Picture
-from signage.pictograms.scenes import Scene, load_scene
-from signage.pictograms.shipped import SCENE_FOLDER, shipped_names
+from signage.pictograms.scene import Scene
+from signage.pictograms.shipped import SCENE_FOLDER, digest_of_scene, shipped_names
 
 
 @dataclass(frozen=True, eq=False)
@@ -81,7 +81,7 @@ class PictureSet:
         A shipped picture is known by the bytes of its file, so that its scene need not be read.
         """
         is_shipped = name in self._known and name not in self._own
-        return _digest_of_file(name) if is_shipped else self.picture(name).source_fingerprint
+        return digest_of_scene(name) if is_shipped else self.picture(name).source_fingerprint
 
     def messages(self, names: Iterable[str]) -> tuple[Message, ...]:
         """The sentences that stand for pictures where they are not seen, to translate."""
@@ -93,10 +93,10 @@ SHIPPED_PICTURES = PictureSet()
 
 
 @cache
-def _digest_of_file(name: str) -> str:
-    return hashlib.sha256((SCENE_FOLDER / f"{name}.yaml").read_bytes()).hexdigest()
-
-
-@cache
 def _shipped_picture(name: str) -> Picture:
+    known = known_scene(name)
+    if known is not None:
+        return Picture(known.scene, known)
+    from signage.pictograms.scenes import load_scene  # noqa: PLC0415 - the drawing kit is seldom needed
+
     return Picture(load_scene(SCENE_FOLDER / f"{name}.yaml"))

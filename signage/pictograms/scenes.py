@@ -1,42 +1,20 @@
-"""A scene that is ready to draw, and how it comes of its file."""
+"""How a scene comes of its file."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from functools import partial
 from pathlib import Path as FilePath
 
 from signage.ground.errors import UnreadableInputError
-from signage.ground.place import Place
 from signage.ground.problem import Problem
 from signage.pictograms import faults
 from signage.pictograms.build import LayerFaultError, build_scene
 from signage.pictograms.burden import crowding, overload
-from signage.pictograms.kit.nodes import ITEM, Node, Operation, flatten
+from signage.pictograms.kit.nodes import ITEM, Node, flatten
 from signage.pictograms.reading import ReadScene, read_scene
-from signage.pictograms.schema import Gloss, MirrorRule, SceneFile, Theme
-
-
-@dataclass(frozen=True, slots=True)
-class Scene:
-    """A scene that is ready to draw."""
-
-    name: str
-    theme: Theme
-    focus: str
-    handed: bool
-    mirror: MirrorRule
-    gloss: Gloss
-    alternative: str
-    cropped: frozenset[str]
-    nodes: tuple[Node, ...]
-    place: Place
-    alike: frozenset[str] = frozenset()
-
-    @property
-    def operations(self) -> tuple[Operation, ...]:
-        """The painting passes in order."""
-        return tuple(flatten(self.nodes))
+from signage.pictograms.scene import Gloss, Scene
+from signage.pictograms.schema import SceneFile
 
 
 def load_scene(file: FilePath, shown: str = "") -> Scene:
@@ -59,11 +37,11 @@ def load_scene(file: FilePath, shown: str = "") -> Scene:
         source.focus,
         source.handed,
         source.mirror,
-        source.gloss,
+        Gloss(**source.gloss.model_dump()),
         source.alt,
         frozenset(source.cropped),
-        nodes,
         read.place(("alt",)),
+        partial(tuple, nodes),
         frozenset(source.alike),
     )
 
@@ -103,22 +81,3 @@ def _accent_problems(nodes: tuple[Node, ...], read: ReadScene) -> Iterator[Probl
         yield faults.ACCENT.problem(
             f"{role!r} is painted in the accent but is no piece of the focus", read.place(("layers",))
         )
-
-
-def operation_record(operation: Operation) -> list[object]:
-    """An operation as plain values with coordinates at 0.01 unit."""
-
-    def numbers(path: tuple[tuple[str | float, ...], ...]) -> list[object]:
-        return [
-            [round(value, 2) + 0.0 if isinstance(value, float | int) else value for value in segment]
-            for segment in path
-        ]
-
-    return [
-        numbers(operation.path),
-        operation.pigment,
-        round(operation.width, 2),
-        operation.is_filled,
-        operation.has_butt_caps,
-        [[[numbers(member.path), round(member.width, 2)] for member in clip] for clip in operation.within],
-    ]

@@ -21,12 +21,11 @@ from signage.pictograms.kit.bounds import (
 from signage.pictograms.kit.landmarks import PlacePoint
 from signage.pictograms.kit.nodes import Style
 from signage.pictograms.kit.paths import parse_path
+from signage.pictograms.scene import MirrorRule, Theme
 
 ALTERNATIVE_BUDGET = 90
 """Characters of the sentence that stands for a picture where it is not seen."""
 
-Theme = Literal["don", "doff", "hands"]
-MirrorRule = Literal["never", "with-layout"]
 Joint = Annotated[tuple[Coordinate, Coordinate, Coordinate], Field(description="x, y and radius")]
 Radii = Coordinate | Annotated[list[Coordinate], Field(max_length=MOST_POINTS)]
 Extent = tuple[Coordinate, Coordinate, Coordinate, Coordinate]
@@ -142,7 +141,7 @@ class Layer(_Strict):
 LAYER_CONTENTS = ("part", "path", "arrow", "shape", "group")
 
 
-class Gloss(_Strict):
+class GlossOfFile(_Strict):
     """Who does what to what, and where: what a trial of the picture asks readers for."""
 
     who: str = Field(min_length=1)
@@ -158,7 +157,7 @@ class SceneFile(_Strict):
     focus: str
     handed: bool = False
     mirror: MirrorRule = "never"
-    gloss: Gloss
+    gloss: GlossOfFile
     alt: str = Field(min_length=8, max_length=ALTERNATIVE_BUDGET, pattern=r"^[^{}]*$")
     layers: list[Layer] = Field(min_length=1, max_length=MOST_LAYERS)
     cropped: list[Literal["left", "right", "top", "bottom"]] = Field(default_factory=list)

@@ -7,8 +7,8 @@ from collections.abc import Iterable
 import pathops
 
 from signage.ground.geometry import Path
-from signage.pictograms.compile import CompiledLayer, combine, rim, skia_shape
-from signage.pictograms.kit.nodes import Pigment
+from signage.pictograms.compile import combine, rim, skia_shape
+from signage.pictograms.kit.nodes import CompiledLayer, Pigment
 
 
 def grown(shape: pathops.Path, radius: float) -> pathops.Path:

@@ -1,6 +1,7 @@
 """Small pictures, built from nodes, for rules that must notice."""
 
 from dataclasses import replace
+from functools import partial
 
 from signage.check.picture_rule import PictureSubject
 from signage.pictograms.compile import compile_operations
@@ -14,7 +15,7 @@ def drawn(*nodes, name="sample", cropped=(), others=(), alike=()):
     scene = replace(
         PICTURES.scene("apron-on"),
         name=name,
-        nodes=(group(*nodes),),
+        draw=partial(tuple, (group(*nodes),)),
         cropped=frozenset(cropped),
         alike=frozenset(alike),
     )

@@ -6,7 +6,7 @@ from functools import lru_cache
 from signage.check.picture_rule import PictureRule, PictureSubject
 from signage.ground.problem import Problem
 from signage.ground.rule import S2, Rule
-from signage.pictograms.compile import CompiledLayer
+from signage.pictograms.kit.nodes import CompiledLayer
 from signage.pictograms.legibility import DISTINCT, distance, thumbnail
 from signage.pictograms.palette import DON
 from signage.pictograms.scan import Grid

@@ -27,6 +27,9 @@ GAP = 2.4
 Pigment = Literal["ink", "accent", "tone", "paper", "mark", "bad", "good", "ground"]
 """A meaning that a palette turns into a fill. ``ground`` is no colour: it cuts holes and gaps."""
 
+CompiledLayer = tuple[Pigment, Path]
+"""A pigment and its filled path (non-zero rule), in the units of a pictogram."""
+
 Style = Literal["ink", "accent", "tone", "paper", "mark", "bad", "good", "ground", "lining"]
 """How a blob is filled: with a pigment, or as the inside of a garment (paper with slanted stripes)."""
 
