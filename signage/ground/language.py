@@ -61,11 +61,13 @@ def two_letter_form(tag: str) -> str | None:
     return "-".join((short, *rest)) if len(language) == 3 and len(short) == 2 else None
 
 
+@lru_cache(maxsize=512)
 def language_of(tag: str) -> str:
     """The primary language subtag, in lower case."""
     return tag.split("-", maxsplit=1)[0].lower()
 
 
+@lru_cache(maxsize=512)
 def script_of(tag: str) -> str:
     """The script (ISO 15924) that the tag names or that its language usually has.
 

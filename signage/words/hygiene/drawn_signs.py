@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import unicodedata
 from collections.abc import Iterator
+from functools import lru_cache
 
 from signage.ground.errors import MissingFromMachineError, RefusedError
 from signage.text.font_set import FontSet
@@ -63,6 +64,7 @@ def _mark_without_letter(text: str) -> str | None:
     return None
 
 
+@lru_cache(maxsize=4096)
 def _is_single_vowel(sign: str) -> bool:
     name = unicodedata.name(sign, "")
     return name.startswith(_ONE_VOWEL_A_LETTER) and " VOWEL SIGN " in name

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Collection, Iterator
-from functools import cache
+from functools import cache, lru_cache
 
 from babel.core import get_global
 from fontTools.unicodedata import script
@@ -101,11 +101,17 @@ def faults_of_letters(text: str, tag: str) -> Iterator[Fault]:
         yield "WD-33", f"'{strange}' (U+{ord(strange):04X}, {name}) is no letter of {tag}"
 
 
+@lru_cache(maxsize=4096)
+def _script_of_sign(sign: str) -> str:
+    """The script (ISO 15924) of a sign."""
+    return str(script(sign))
+
+
 def _stretches(word: str) -> Iterator[tuple[str, str]]:
     """The word cut where its script changes; marks and shared signs stay with what is before them."""
     start, current = 0, ""
     for index, sign in enumerate(word):
-        name = str(script(sign))
+        name = _script_of_sign(sign)
         if name in {"Zyyy", "Zinh", "Zzzz"} or name == current:
             continue
         if current:
@@ -116,6 +122,7 @@ def _stretches(word: str) -> Iterator[tuple[str, str]]:
         yield word[start:], current
 
 
+@lru_cache(maxsize=8192)
 def _is_strange(sign: str, tag: str) -> bool:
     """Whether a letter of the language's script is none of its letters."""
     language = get_global("language_aliases").get(language_of(tag), language_of(tag)).split("_")[0]
