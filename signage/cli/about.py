@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import platform
-from importlib import metadata
 
 from signage import __version__
 from signage.cli.application import Format, FormatOption, QuietOption, typer_application
@@ -19,6 +18,8 @@ _LIBRARIES = (
 @typer_application.command()
 def about(form: FormatOption = Format.TEXT, quiet: QuietOption = False) -> None:
     """Print versions, fonts with their scripts, and the platform, to paste into a report."""
+    from importlib import metadata
+
     from signage.pictograms.shipped import shipped_names
     from signage.text.manifest import FONT_FILES
 

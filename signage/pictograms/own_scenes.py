@@ -12,7 +12,6 @@ from signage.ground.place import Place
 from signage.ground.problem import Reading, read_each
 from signage.pictograms import faults
 from signage.pictograms.picture import Picture
-from signage.pictograms.scenes import load_scene
 
 
 def read_own_pictures(files: Iterable[tuple[FilePath, str]]) -> Reading[tuple[Picture, ...]]:
@@ -26,6 +25,8 @@ def read_own_pictures(files: Iterable[tuple[FilePath, str]]) -> Reading[tuple[Pi
 
 def _read(file: FilePath, shown: str) -> Reading[Picture | None]:
     """The picture of a scene; None where it cannot be read or drawn."""
+    from signage.pictograms.scenes import load_scene  # noqa: PLC0415 - few libraries have own scenes
+
     try:
         picture = Picture(load_scene(file, shown))
     except UnreadableInputError as unreadable:

@@ -1,9 +1,20 @@
 from xml.dom.minidom import parseString
+from xml.sax.saxutils import escape, quoteattr
 
 from hypothesis import given
 from hypothesis import strategies as st
 
 from signage.paint.xml_text import xml_attribute, xml_text
+
+
+@given(
+    st.text(
+        st.one_of(st.sampled_from("\"'&<>\n\r\t"), st.characters(codec="utf-8", exclude_categories=["Cc"]))
+    )
+)
+def test_the_standard_library_escapes_alike(text):
+    text = text.translate({0xFFFE: None, 0xFFFF: None})
+    assert (xml_text(text), xml_attribute(text)) == (escape(text), quoteattr(text))
 
 
 @given(st.text(st.characters(codec="utf-8")))
