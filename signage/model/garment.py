@@ -23,6 +23,10 @@ class GarmentPart(Located):
     starts: str = "lowered"
     over: tuple[str, ...] = ()
 
+    def covers(self, position: str) -> tuple[str, ...]:
+        """The sites that it covers in a position."""
+        return self.raised if position == "raised" else self.lowered
+
 
 @dataclass(frozen=True, kw_only=True)
 class GarmentModel(Located):

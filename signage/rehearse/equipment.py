@@ -116,7 +116,7 @@ def _kit(protocol: Protocol, setting: Setting, runs: int, spare_percent: int) ->
         action.item
         for step in protocol.steps
         for action in step.actions
-        if action.verb is ActionVerb.DON and action.item in setting.garments
+        if action.verb in (ActionVerb.DON, ActionVerb.CHANGE_CLOTHES) and action.item in setting.garments
     )
     for item, times in counts.items():
         if item is not None:

@@ -108,7 +108,7 @@ def freeze(scene: Scene, step: str) -> StepState:
 
 
 def _person(person: Person) -> PersonState:
-    covered = {site for worn in person.worn.values() for site in worn.garment.covers}
+    covered = {site for worn in person.worn.values() for site in worn.sites}
     gloves = tuple((w.id, w.outside) for w in person.worn.values() if HANDS in w.garment.covers)
     return PersonState(
         person.id,

@@ -22,6 +22,10 @@ from signage.rehearse.verbs.before_each import look_before
 from signage.rehearse.verbs.dressing import report_unknown_order
 from signage.rehearse.verbs.table import VERBS
 
+_SAID_OF_WORN_KIT = frozenset(
+    {ActionVerb.TOUCH, ActionVerb.ADJUST, ActionVerb.WIPE, ActionVerb.RAISE, ActionVerb.LOWER}
+)
+
 
 @dataclass(frozen=True)
 class Walk:
@@ -77,11 +81,11 @@ def _do(scene: Scene, movement: Movement) -> None:
 def _acted_upon(scene: Scene, action: Action, by: Person) -> Person:
     """Whom a movement is done to: as written, else the one who does it.
 
-    Somebody who touches or adjusts a garment without wearing it does so to whoever wears it.
+    Somebody who handles a worn garment without wearing it does so to whoever wears it.
     """
     if action.on is not None:
         return scene.people[action.on]
-    if action.verb in (ActionVerb.TOUCH, ActionVerb.ADJUST):
+    if action.verb in _SAID_OF_WORN_KIT:
         thing = action.item or action.target
         if thing in scene.setting.garments and thing not in by.worn:
             return next((person for person in scene.people.values() if thing in person.worn), by)

@@ -69,7 +69,7 @@ class ActionEntry(Entry):
     """The bin or tub that it goes into."""
 
     layer: Identifier | None = None
-    """The hand layer that is cleaned, or that handles kit by intention: skin, or what covers the hands."""
+    """The hand layer that is cleaned, or that local policy means to handle the kit: skin or a glove."""
 
     agent: Annotated[str, one_of(*AGENTS)] | None = None
     """What hands or surfaces are cleaned with."""

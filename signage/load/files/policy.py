@@ -32,8 +32,8 @@ YES_NO_POLICIES = (
     "observer-for-removal",
     "needs-before-kit",
 )
-NUMBER_POLICIES = ("min-rub", "min-wash", "glove-hygiene-limit", "drying-seconds")
-AGENT_POLICIES = ("agents-on-glove", "agents-on-skin")
+NUMBER_POLICIES = ("min-rub", "min-wash", "min-wipe", "glove-hygiene-limit", "drying-seconds")
+AGENT_POLICIES = ("agents-on-glove", "agents-on-skin", "agents-on-kit")
 CHOICE_POLICIES = {"critical-marks": ("every-s1", "exposure")}
 KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES, *CHOICE_POLICIES)
 """The values that the rehearsal reads; a library may hold others beside them."""

@@ -60,10 +60,10 @@ INNERMOST_GLOVE_HANDLES_OUTSIDE = Rule(
     "CT-7",
     "innermost-glove-handles-outside",
     S3,
-    "The glove next to the skin is the layer that takes hold of a contaminated outside.",
+    "The glove next to the skin is the layer that takes off, opens or wipes what is contaminated outside.",
     "If this glove has a hole, the skin is next; some local orders intend it.",
     "apron torn off after the outer gloves are off",
-    "Do the step before the outer gloves come off, if local policy agrees.",
+    "Do the step before the outer gloves come off; where local policy intends it, name the glove in 'layer'.",
 )
 RESPIRATOR_OFF_IN_HAZARDOUS_AIR = Rule(
     "RP-1",

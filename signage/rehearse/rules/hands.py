@@ -33,7 +33,7 @@ AGENT_NOT_ALLOWED = Rule(
     "HH-4",
     "agent-not-allowed",
     S2,
-    "Local policy does not allow this agent on this layer.",
+    "Local policy does not allow this agent on this hand layer, or on worn kit.",
     "An agent can weaken a glove or harm skin, and rub does not clean soiled hands.",
     "chlorine on a glove where policy allows rub only",
     "Use an agent that policy.yaml allows, or have its owner change the policy.",

@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Mapping
+from typing import TYPE_CHECKING
 
 from signage.model.garment import Garment
+
+if TYPE_CHECKING:
+    from signage.rehearse.state.people import Worn
+
+    Wearing = Mapping[str, Worn] | Collection[str]
 
 
 class Layers:
@@ -12,13 +18,16 @@ class Layers:
 
     ``over`` of the kit is direct: what it does not name is not inferred, except that on one and the same
     part of the body what lies over the layer between lies over the layer beneath as well.
+
+    What is worn is given as the worn garments by identifier, whose parts may be raised or lowered; as
+    identifiers alone, every part counts where it may be. ``sites`` holds the latter.
     """
 
     def __init__(self, garments: Mapping[str, Garment]) -> None:
-        self.sites = {key: frozenset(garment.covers) for key, garment in garments.items()}
+        self.sites = {key: _reach_of(garment) for key, garment in garments.items()}
         self._parallel = {key for key, garment in garments.items() if garment.parallel}
         self._directly_below = {
-            key: frozenset(below for below in garment.over if below in garments)
+            key: frozenset(below for below in _lies_over(garment) if below in garments)
             for key, garment in garments.items()
         }
         self._below = {key: self._reach(key) for key in garments}
@@ -44,20 +53,27 @@ class Layers:
             return True
         return inner in self._below[outer] and bool(self.sites[outer] & self.sites[inner])
 
-    def covering(self, inner: str, worn: Collection[str]) -> tuple[str, ...]:
+    def covering(self, inner: str, worn: Wearing) -> tuple[str, ...]:
         """What is worn over a garment."""
-        return tuple(outer for outer in self.coverers[inner] if outer in worn)
+        over = self.coverers[inner]
+        if isinstance(worn, Mapping):
+            return tuple(outer for outer in over if outer in worn and worn[outer].reaches_over(inner))
+        return tuple(outer for outer in over if outer in worn)
 
-    def is_exposed(self, garment: str, worn: Collection[str]) -> bool:
+    def is_exposed(self, garment: str, worn: Wearing) -> bool:
         """Whether some part that the garment covers has nothing worn over it."""
         hidden: set[str] = set()
         for outer in self.covering(garment, worn):
-            hidden |= self.sites[outer]
-        return not self.sites[garment] <= hidden
+            hidden |= self.sites_of(outer, worn)
+        return not self.sites_of(garment, worn) <= hidden
 
-    def outermost_at(self, site: str, worn: Iterable[str]) -> tuple[str, ...]:
+    def sites_of(self, garment: str, worn: Wearing) -> frozenset[str]:
+        """What a garment covers, with its parts where they are."""
+        return worn[garment].sites if isinstance(worn, Mapping) else self.sites[garment]
+
+    def outermost_at(self, site: str, worn: Wearing) -> tuple[str, ...]:
         """What lies outermost on one part of the body; several where no order is declared."""
-        there = [garment for garment in worn if site in self.sites[garment]]
+        there = [garment for garment in worn if site in self.sites_of(garment, worn)]
         return tuple(g for g in there if not any(outer in there for outer in self.coverers[g] if outer != g))
 
     def is_order_unknown(self, one: str, other: str) -> bool:
@@ -77,3 +93,14 @@ class Layers:
             members = frozenset(g for g in self._below[garment] if garment in self._below[g])
             found.setdefault(members, tuple(sorted(members)))
         return list(found.values())
+
+
+def _reach_of(garment: Garment) -> frozenset[str]:
+    """Every site that a garment covers, with each of its parts wherever it may be."""
+    parts = (site for part in garment.parts.values() for site in (*part.raised, *part.lowered))
+    return frozenset((*garment.covers, *parts))
+
+
+def _lies_over(garment: Garment) -> tuple[str, ...]:
+    """What a garment or any of its parts lies over."""
+    return (*garment.over, *(below for part in garment.parts.values() for below in part.over))

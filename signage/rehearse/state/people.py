@@ -25,7 +25,10 @@ class Moment:
 
 @dataclass(slots=True)
 class Worn:
-    """A garment on a person. ``put_on`` is None where it was worn from the start."""
+    """A garment on a person. ``put_on`` is None where it was worn from the start.
+
+    ``positions`` are those of its parts, raised or lowered; ``sites`` what it covers in these positions.
+    """
 
     garment: Garment
     put_on: Moment | None
@@ -34,6 +37,35 @@ class Worn:
     checks: set[str] = field(default_factory=set)
     moved_after_check: Moment | None = None
     times_cleaned: int = 0
+    positions: dict[str, str] = field(default_factory=dict)
+    sites: frozenset[str] = frozenset()
+
+    def __post_init__(self) -> None:
+        """Parts are where they are when it goes on."""
+        self.positions = {key: part.starts for key, part in self.garment.parts.items()}
+        self._cover()
+
+    def put_part(self, part: str, position: str) -> None:
+        """A part is raised or lowered."""
+        self.positions[part] = position
+        self._cover()
+
+    def _cover(self) -> None:
+        parts = self.garment.parts
+        own = (site for key, at in self.positions.items() for site in parts[key].covers(at))
+        self.sites = frozenset((*self.garment.covers, *own))
+
+    def reaches_over(self, inner: str) -> bool:
+        """Whether it lies over a garment by more than a part that is out of the way."""
+        through = [key for key, part in self.garment.parts.items() if inner in part.over]
+        if not through or inner in self.garment.over:
+            return True
+        return any(self.garment.parts[key].covers(self.positions[key]) for key in through)
+
+    @property
+    def covered(self) -> tuple[str, ...]:
+        """What it covers, in the order of the kit, with its parts where they are."""
+        return (*self.garment.covers, *sorted(self.sites.difference(self.garment.covers)))
 
     @property
     def id(self) -> str:
@@ -140,4 +172,4 @@ class Person:
 
     def is_bare(self, site: str) -> bool:
         """Whether nothing that is worn covers this part of the body."""
-        return not any(site in worn.garment.covers for worn in self.worn.values())
+        return not any(site in worn.sites for worn in self.worn.values())

@@ -45,6 +45,12 @@ class Act:
         return self.moment.action
 
     @property
+    def fixtures(self) -> tuple[str, ...]:
+        """The fixtures that it names: one, or those of which any will do, which must all be fit for it."""
+        named = (self.action.fixture,) if self.action.fixture is not None else ()
+        return (*named, *self.action.any_of)
+
+    @property
     def item(self) -> str:
         """The item of the movement; the references were looked at before, so it is there."""
         assert self.moment.action.item is not None

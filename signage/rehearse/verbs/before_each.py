@@ -33,6 +33,10 @@ _HANDLING = frozenset(
         ActionVerb.TOUCH,
         ActionVerb.ADJUST,
         ActionVerb.HANDOVER,
+        ActionVerb.WIPE,
+        ActionVerb.RAISE,
+        ActionVerb.LOWER,
+        ActionVerb.CHANGE_CLOTHES,
     }
 )
 

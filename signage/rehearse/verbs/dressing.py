@@ -11,15 +11,13 @@ from signage.rehearse.rules.hands import KIT_BEFORE_HYGIENE
 from signage.rehearse.rules.layering import (
     LAYER_BENEATH_MISSING,
     LAYERS_UNDECLARED,
-    NOT_WORN,
     PUT_ON_TOO_LATE,
     PUT_ON_TWICE,
 )
 from signage.rehearse.rules.places import CLEAN_KIT_IN_DIRTY_ZONE
 from signage.rehearse.state.body import HANDS
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.meeting import hand_and_garment_meet
-from signage.rehearse.state.people import Moment, Pending, Person, Worn
+from signage.rehearse.state.people import Moment, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import take_on_the_room
 
@@ -125,33 +123,3 @@ def check(scene: Scene, act: Act) -> None:
 def meet_need(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
     """A personal need, such as a drink, is met."""
     act.on.needs_met.add(act.action.need or "")
-
-
-def fasten(scene: Scene, act: Act) -> None:
-    """A fastener is closed; no part named means all of them."""
-    worn = _fastener(scene, act)
-    if worn is not None:
-        worn.open_fasteners.difference_update(_parts(act, worn))
-
-
-def unfasten(scene: Scene, act: Act) -> None:
-    """A fastener is opened; no part named means all of them."""
-    worn = _fastener(scene, act)
-    if worn is not None:
-        worn.open_fasteners.update(_parts(act, worn))
-
-
-def _parts(act: Act, worn: Worn) -> tuple[str, ...]:
-    return (act.action.part,) if act.action.part else worn.garment.fasteners
-
-
-def _fastener(scene: Scene, act: Act) -> Worn | None:
-    """Hands hold the outside of the garment; if it is contaminated, hygiene is due afterwards."""
-    item, person = act.item, act.on
-    if item not in person.worn:
-        message = f"Not worn at this step: {scene.name(item)}."
-        scene.report(NOT_WORN, message, item=item, person=person, field="item")
-        return None
-    if hand_and_garment_meet(scene, act.by, person, item) is Level.CONTAMINATED:
-        act.by.pending = Pending(item, act.moment)
-    return person.worn[item]

@@ -47,12 +47,12 @@ def clean_hands(scene: Scene, act: Act) -> None:
 
 def _find_fixture(scene: Scene, act: Act) -> None:
     """Rules FX-1 and ZN-5: a dispenser or sink that gives this agent must be at hand."""
-    named = act.action.fixture
-    if named is not None:
+    for named in act.fixtures:
         scene.use(named)
         if not scene.is_here(named, act.by):
             message = f"Named: {scene.name(named)}; it is not in zone {scene.name(act.by.zone)}."
             scene.report(FIXTURE_ELSEWHERE, message, item=named, person=act.by, field="fixture")
+    if act.fixtures:
         return
     for fixture in scene.setting.fixtures_of_zone[act.by.zone]:
         if _gives(fixture) == act.action.agent:

@@ -8,6 +8,7 @@ from signage.rehearse.rules.places import (
     FIXTURE_ELSEWHERE,
     MAT_NOT_CHARGED,
     SEAT_CROSSED,
+    STILL_SEATED,
 )
 from signage.rehearse.state.body import SEAT_SITES
 from signage.rehearse.state.level import Level
@@ -21,6 +22,9 @@ def sit(scene: Scene, act: Act) -> None:
     """A person sits: seat and the outermost garments on trunk and legs take the higher level."""
     person, key = act.by, act.action.chair or ""
     state = scene.use(key)
+    if person.seat is not None:
+        message = f"Still seated on {scene.name(person.seat)} when told to sit on {scene.name(key)}."
+        scene.report(STILL_SEATED, message, item=key, person=person, field="chair")
     if not scene.is_here(key, person):
         message = f"{scene.name(key)} is not in zone {scene.name(person.zone)}."
         scene.report(FIXTURE_ELSEWHERE, message, item=key, person=person, field="chair")
@@ -48,7 +52,7 @@ def _judge_seat(scene: Scene, person: Person, state: FixtureState, mine: Level) 
 
 def _is_protected(person: Person) -> bool:
     """Whether protective kit covers both trunk and legs."""
-    covered = {site for worn in person.worn.values() if worn.garment.barrier for site in worn.garment.covers}
+    covered = {site for worn in person.worn.values() if worn.garment.barrier for site in worn.sites}
     return covered.issuperset(SEAT_SITES)
 
 

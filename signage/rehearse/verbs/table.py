@@ -7,13 +7,16 @@ from types import MappingProxyType
 
 from signage.model.choices import ActionVerb
 from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.verbs.clothes import change_clothes
 from signage.rehearse.verbs.discarding import discard, hand_over, replace
-from signage.rehearse.verbs.dressing import check, fasten, inspect, meet_need, put_on, unfasten
+from signage.rehearse.verbs.dressing import check, inspect, meet_need, put_on
 from signage.rehearse.verbs.hygiene import clean_hands
 from signage.rehearse.verbs.moving import move
+from signage.rehearse.verbs.parts import fasten, lower_part, raise_part, unfasten
 from signage.rehearse.verbs.resting import disinfect, do_nothing, sit, stand, stand_on_mat
 from signage.rehearse.verbs.touching import touch
 from signage.rehearse.verbs.undressing import take_off
+from signage.rehearse.verbs.wiping import wipe
 
 VERBS: Mapping[ActionVerb, Callable[[Scene, Act], None]] = MappingProxyType(
     {
@@ -38,11 +41,11 @@ VERBS: Mapping[ActionVerb, Callable[[Scene, Act], None]] = MappingProxyType(
         ActionVerb.HANDOVER: hand_over,
         ActionVerb.REPLACE: replace,
         ActionVerb.BRANCH: do_nothing,
-        ActionVerb.WIPE: do_nothing,
-        ActionVerb.RAISE: do_nothing,
-        ActionVerb.LOWER: do_nothing,
+        ActionVerb.WIPE: wipe,
+        ActionVerb.RAISE: raise_part,
+        ActionVerb.LOWER: lower_part,
         ActionVerb.DRINK: do_nothing,
-        ActionVerb.CHANGE_CLOTHES: do_nothing,
+        ActionVerb.CHANGE_CLOTHES: change_clothes,
         ActionVerb.TAKE: do_nothing,
         ActionVerb.PUT_DOWN: do_nothing,
     }

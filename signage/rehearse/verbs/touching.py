@@ -12,9 +12,10 @@ from signage.rehearse.rules.layering import NOT_WORN
 from signage.rehearse.rules.places import FIXTURE_ELSEWHERE, SHARED_WITHOUT_DISINFECTION
 from signage.rehearse.state.body import HEAD
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_and_garment_meet
+from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_and_garment_meet, hand_meets
 from signage.rehearse.state.people import Pending, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.techniques import Surface
 
 _SHARED = frozenset({"chair", "surface", "bench", "shelf"})
 
@@ -54,6 +55,9 @@ def _touch_garment(scene: Scene, act: Act, item: str) -> None:
         message = f"Not worn at this step: {scene.name(item)}."
         scene.report(NOT_WORN, message, item=item, person=person, field="target")
         return
+    if act.action.part is not None and act.action.part in worn.garment.adjusters:
+        _adjust_by_band(scene, act, worn)
+        return
     worst = max(worn.outside, act.by.hand_level())
     if worn.garment.face and worst is Level.CONTAMINATED and act.action.target not in HEAD:
         message = f"{scene.name(item)} handled on the face; hands or front are contaminated."
@@ -63,6 +67,20 @@ def _touch_garment(scene: Scene, act: Act, item: str) -> None:
     hand_and_garment_meet(scene, act.by, person, item)
     if person is not act.by and worst is Level.CONTAMINATED:
         act.by.pending = Pending(item, act.moment)
+
+
+def _adjust_by_band(scene: Scene, act: Act, worn: Worn) -> None:
+    """The hand holds a band or clip behind the head, not the front: it meets what the straps carry."""
+    before, hand = worn.levels[Surface.STRAPS], act.by.hand_level()
+    if hand is Level.CONTAMINATED and HEAD & worn.sites:
+        message = f"Contaminated {scene.name(act.by.top_layer())} at the head: {scene.name(worn.id)}."
+        scene.report(HAND_AT_FACE, message, item=worn.id, person=act.by, field="part")
+    worn.join(hand, Surface.STRAPS)
+    if worn.checks:
+        worn.moved_after_check = act.moment
+    hand_meets(scene, act.by, before, worn.id)
+    if before is Level.CONTAMINATED:
+        act.by.pending = Pending(worn.id, act.moment)
 
 
 def report_moved_respirator(scene: Scene, person: Person, worn: Worn) -> None:

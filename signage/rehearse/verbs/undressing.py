@@ -16,7 +16,7 @@ from signage.rehearse.rules.contact import (
 )
 from signage.rehearse.rules.hands import REMOVAL_BEFORE_HYGIENE
 from signage.rehearse.rules.layering import FASTENER_CLOSED, NOT_WORN, STILL_COVERED
-from signage.rehearse.rules.places import NO_SEAT
+from signage.rehearse.rules.places import NO_SEAT, STILL_SEATED
 from signage.rehearse.state.body import HAND_SITES, HANDS
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.meeting import hand_meets
@@ -40,6 +40,7 @@ def take_off(scene: Scene, act: Act) -> None:
         return
     scene.undressed.add(person.id)
     _judge_moment(scene, act, leaving)
+    _judge_posture(scene, act, leaving)
     for worn in leaving:
         _judge_garment(scene, person, worn, leaving)
         if worn.garment.kind == "respirator":
@@ -107,6 +108,22 @@ def _judge_garment(scene: Scene, person: Person, worn: Worn, leaving: Sequence[W
         scene.report(NO_SEAT, message, item=worn.id, person=person)
 
 
+def _judge_posture(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
+    """Rule FX-6 for what cannot be done on a chair."""
+    named = technique_name(act, leaving[0])
+    if act.on.seat is not None and TECHNIQUES.get(named, TECHNIQUES[UNSPECIFIED]).needs_standing:
+        message = (
+            f"{scene.name(leaving[0].id)} taken off ({named}) while seated on {scene.name(act.on.seat)}; "
+            "wanted: stand up first."
+        )
+        scene.report(STILL_SEATED, message, item=leaving[0].id, person=act.on)
+
+
+def technique_name(act: Act, worn: Worn) -> str:
+    """How a garment comes off in a movement."""
+    return act.action.technique or worn.garment.technique or UNSPECIFIED
+
+
 def _judge_respirator(scene: Scene, person: Person, worn: Worn, leaving: Sequence[Worn]) -> None:
     """Rules RP-1 and RP-2."""
     zone = scene.zone(person)
@@ -129,7 +146,7 @@ def _judge_respirator(scene: Scene, person: Person, worn: Worn, leaving: Sequenc
 def _let_surfaces_meet(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
     """Contact by technique: of the hands, of the face, and of what lies beneath."""
     first = leaving[0]
-    named = act.action.technique or first.garment.technique or UNSPECIFIED
+    named = technique_name(act, first)
     technique = TECHNIQUES.get(named, TECHNIQUES[UNSPECIFIED])
     gone = frozenset(worn.id for worn in leaving)
     _at_the_face(scene, act, leaving, technique, gone)
@@ -138,7 +155,8 @@ def _let_surfaces_meet(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
         glove = act.by.top_glove(gone)
         takes_hold = technique.hands is Surface.OUTSIDE and named != UNSPECIFIED
         is_innermost = glove is not None and act.by.top_glove({*gone, glove.id}) is None
-        if glove is not None and is_innermost and takes_hold and met is Level.CONTAMINATED:
+        is_meant = glove is not None and act.action.layer == glove.id
+        if glove is not None and is_innermost and takes_hold and met is Level.CONTAMINATED and not is_meant:
             message = f"{scene.name(glove.id)}, next to the skin, take hold of: {scene.name(first.id)}."
             scene.report(INNERMOST_GLOVE_HANDLES_OUTSIDE, message, item=first.id, person=act.by)
         hand_meets(scene, act.by, met, first.id, gone)
@@ -171,10 +189,10 @@ def _brush_beneath(scene: Scene, act: Act, worn: Worn, surface: Surface, gone: f
     """What comes off brushes over the layer beneath, part by part of the body (rule CT-2)."""
     person, level = act.on, worn.levels[surface]
     over = scene.layers.coverers[worn.id]
-    staying = [item for item in person.worn if item not in gone and item not in over]
+    staying = {key: w for key, w in person.worn.items() if key not in gone and key not in over}
     beneath = {item for item in staying if scene.layers.lies_over(worn.id, item)}
     bare = []
-    for site in worn.garment.covers:
+    for site in worn.covered:
         there = scene.layers.outermost_at(site, staying)
         beneath.update(there)
         if not there and not (HANDS in worn.garment.covers and site in HAND_SITES):

@@ -14,7 +14,7 @@ import pytest
 import yaml
 
 from signage.ground.place import Place
-from signage.model.garment import Garment
+from signage.model.garment import Garment, GarmentPart
 from signage.model.library import (
     Action,
     Actor,
@@ -70,6 +70,21 @@ def _fields(entry, **renamed):
     return values
 
 
+def _garment(entry):
+    """A garment whose parts and fasteners may have keys of their own, as in kit.yaml."""
+    fields = _fields(entry)
+    parts = fields.pop("parts", {})
+    fields["parts"] = {
+        key: GarmentPart(id=key, **_fields(part)) for key, part in parts.items() if key != LINES
+    }
+    if isinstance(fields.get("fasteners"), dict):
+        named = {key: _fields(each) for key, each in fields["fasteners"].items() if key != LINES}
+        fields["fasteners"] = tuple(named)
+        fields["fastener_sites"] = {key: each["at"] for key, each in named.items() if "at" in each}
+        fields["fasteners_under"] = {key: each["under"] for key, each in named.items() if "under" in each}
+    return fields
+
+
 class Case:
     """One document of a case file, as a library with one protocol."""
 
@@ -98,7 +113,7 @@ class Case:
     def library(self):
         garments = {
             key: Garment(
-                id=key, name=key, place=self._place_of("kit", key), **{"kind": "other", **_fields(entry)}
+                id=key, name=key, place=self._place_of("kit", key), **{"kind": "other", **_garment(entry)}
             )
             for key, entry in self._entries("kit").items()
         }
