@@ -54,6 +54,7 @@ class Project:
     _parts: dict[tuple[str, str, bool], Wording] = field(
         init=False, default_factory=dict, compare=False, repr=False
     )
+    _codes: dict[tuple[str, str], str] = field(init=False, default_factory=dict, compare=False, repr=False)
     _prints: dict[str, str] = field(init=False, default_factory=dict, compare=False, repr=False)
     _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
@@ -135,10 +136,11 @@ class Project:
         if protocol.id not in self._prints:
             prints = self.picture_fingerprints
             self._prints[protocol.id] = protocol_fingerprint(self.library, protocol, prints)
-        wording = self.wording(tag)
-        contexts = contexts_of_protocol(protocol, self.messages) | SHEET_CONTEXTS
-        words = language_fingerprint(self.library, tag, wording.written(contexts), wording.numeral_system)
-        return revision_of(self._prints[protocol.id], words)
+        if (protocol.id, tag) not in self._codes:
+            words = self._words_of(protocol, tag)
+            part = language_fingerprint(self.library, tag, words.texts, words.numeral_system)
+            self._codes[protocol.id, tag] = revision_of(self._prints[protocol.id], part)
+        return self._codes[protocol.id, tag]
 
     def context(
         self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT

@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from signage.compose.proof import Faulty
+from signage.compose.sheet_kind import Per
 from signage.ground.fingerprint import fingerprint
 from signage.model.mark import Mark
 from signage.model.revision import plain
@@ -47,12 +48,12 @@ class Fingerprints:
 
     def _context(self, request: SheetRequest, mark: Mark) -> str:
         """Of all that a sheet can show: nothing else is handed to its composer."""
-        per = self._project.kinds.of(request.kind).per
-        key = ("context", request.protocol, request.locale, request.tone, mark, per)
+        shows_pictures = self._project.kinds.of(request.kind).per is Per.PICTURES
+        about = (request.protocol, shows_pictures)
+        key = ("context", *about, request.locale, request.tone, mark)
 
         def make() -> str:
             context = context_of(self._project, request, mark)
-            about = (request.protocol, per)
             return fingerprint(
                 {
                     "library": self._once(("library", *about), lambda: _plain(context.library)),

@@ -89,6 +89,7 @@ class Releases:
         self._project = project
         self._today = today
         self._results = results or KeptResults(project)
+        self._orders: dict[str, tuple[Problem, ...]] = {}
         self._excused: dict[str, tuple[Problem, ...]] = {}
         self._known: dict[tuple[str, str], Release] = {}
 
@@ -129,16 +130,27 @@ class Releases:
 
     def _problems(self, protocol: Protocol, tag: str, known: frozenset[str]) -> Iterable[Problem]:
         """Of the order, of the source texts and of the language, as far as they concern the protocol."""
-        yield from self._project.report(protocol, self._today).problems
+        yield from self._order_problems(protocol)
         ward = self._project.library.wards[protocol.ward].place.path
-        waivers = beyond_rehearsal(self._project.library.waivers)
-        for problem in excuse(self.content_problems, waivers, self._today).standing:
+        for problem in self._standing_content:
             if problem.protocol == protocol.id or (problem.protocol is None and problem.place.path == ward):
                 yield problem
         for each in {self._project.library.source_locale: None, tag: None}:
             for problem in self._standing(each):
                 if problem.code not in _GAPS and _concerns(problem, protocol, known):
                     yield problem
+
+    def _order_problems(self, protocol: Protocol) -> Sequence[Problem]:
+        """The findings of the rehearsal; the same in every language."""
+        if protocol.id not in self._orders:
+            self._orders[protocol.id] = tuple(self._project.report(protocol, self._today).problems)
+        return self._orders[protocol.id]
+
+    @cached_property
+    def _standing_content(self) -> tuple[Problem, ...]:
+        """The findings on the content that no waiver of this day excuses."""
+        waivers = beyond_rehearsal(self._project.library.waivers)
+        return excuse(self.content_problems, waivers, self._today).standing
 
     def _causes(self, tag: str, gaps: Sequence[str]) -> Iterator[Problem]:
         """The gravest finding at each gap."""

@@ -170,11 +170,6 @@ class Wording:
         proof._is_for_proof = True
         return proof
 
-    def written(self, contexts: Iterable[str]) -> dict[str, str | None]:
-        """The texts of some contexts as they are written, without values; None where there is none."""
-        known = (context for context in contexts if context in self._texts)
-        return {context: self._texts[context].text for context in known}
-
     @property
     def numeral_system(self) -> str:
         """The CLDR numbering system in which numbers are written."""
