@@ -40,12 +40,17 @@ def code_version(*rooms: str) -> str:
     package = files("signage")
     return fingerprint(
         {
-            "rooms": {room: _digest(package / room) for room in (*rooms, "produce")},
+            "rooms": {room: _digest_of_room(room) for room in (*rooms, "produce")},
             "project": hashlib.sha256((package / "project.py").read_bytes()).hexdigest(),
             "libraries": {name: _version(name) for name in _LIBRARIES},
             "python": platform.python_version(),
         }
     )
+
+
+@cache
+def _digest_of_room(room: str) -> str:
+    return _digest(files("signage") / room)
 
 
 def _digest(folder: Traversable) -> str:
@@ -60,6 +65,7 @@ def _digest(folder: Traversable) -> str:
     return digest.hexdigest()
 
 
+@cache
 def _version(name: str) -> str:
     try:
         return version(name)
