@@ -6,20 +6,27 @@ from collections.abc import Mapping
 from dataclasses import MISSING, Field, fields, is_dataclass
 from datetime import date
 from enum import Enum
+from functools import cache
 from typing import Any
 
 from signage.ground.fingerprint import fingerprint, revision_code
 from signage.model.library import Door, Library, Protocol, Ward
 
 _NOT_CONTENT = {"place", "places"}
+_SCALARS = frozenset({str, int, float, bool})
 
 
 def plain(value: Any, *, has_places: bool = False) -> Any:
     """The value as dictionaries, lists and scalars; places in files only where they are asked for."""
+    if value is None or type(value) in _SCALARS:
+        return value
     if is_dataclass(value) and not isinstance(value, type):
-        said = (each for each in fields(value) if not _says_nothing(each, getattr(value, each.name)))
-        names = (each.name for each in said if has_places or each.name not in _NOT_CONTENT)
-        return {name: plain(getattr(value, name), has_places=has_places) for name in names}
+        values = ((each, getattr(value, each.name)) for each in _fields(type(value), has_places))
+        return {
+            each.name: plain(item, has_places=has_places)
+            for each, item in values
+            if not _says_nothing(each, item)
+        }
     if isinstance(value, dict) or hasattr(value, "items"):
         return {str(key): plain(item, has_places=has_places) for key, item in value.items()}
     if isinstance(value, (tuple, list)):
@@ -31,6 +38,11 @@ def plain(value: Any, *, has_places: bool = False) -> Any:
     if isinstance(value, date):
         return value.isoformat()
     return value
+
+
+@cache
+def _fields(kind: type[Any], has_places: bool) -> tuple[Field[Any], ...]:
+    return tuple(each for each in fields(kind) if has_places or each.name not in _NOT_CONTENT)
 
 
 def _says_nothing(field: Field[Any], value: Any) -> bool:

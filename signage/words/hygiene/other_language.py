@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Collection, Iterator, Mapping
+from functools import cache
 
 from signage.ground.language import language_of, script_of
 from signage.ground.quotation import quoted
@@ -117,15 +118,21 @@ def _runs(text: str) -> list[list[str]]:
     return [_WORD.findall(part) for part in without_placeholders(text).split("\n")]
 
 
+@cache
+def _small_words_of_others(language: str) -> Mapping[str, frozenset[str]]:
+    """The small words of each other language that are none of this one."""
+    own = SMALL_WORDS.get(language, frozenset())
+    return {other: listed - own for other, listed in SMALL_WORDS.items() if other != language}
+
+
 def _language_told_by_small_words(text: str, tag: str) -> str | None:
     """Another language with more small words in the text than the own one has, and at least two."""
     words = [word.casefold() for run in _runs(text) for word in run]
     language = language_of(tag)
     own = SMALL_WORDS.get(language, frozenset())
     counts = {
-        other: sum(word in listed - own for word in words)
-        for other, listed in SMALL_WORDS.items()
-        if other != language
+        other: sum(word in listed for word in words)
+        for other, listed in _small_words_of_others(language).items()
     }
     best = max(counts, key=lambda other: counts[other])
     needed = 2 if own else 3
