@@ -61,11 +61,38 @@ class Layers:
         return tuple(outer for outer in over if outer in worn)
 
     def is_exposed(self, garment: str, worn: Wearing) -> bool:
-        """Whether some part that the garment covers has nothing worn over it."""
+        """Whether some part that the garment covers has nothing worn over it.
+
+        Something hides only what it is declared over, itself or through layers that are worn between: an
+        apron that is declared over the coverall is not known to hide clothes where there is no coverall.
+        """
         hidden: set[str] = set()
         for outer in self.covering(garment, worn):
-            hidden |= self.sites_of(outer, worn)
+            if self._hides(outer, garment, worn):
+                hidden |= self.sites_of(outer, worn)
         return not self.sites_of(garment, worn) <= hidden
+
+    def _hides(self, outer: str, inner: str, worn: Wearing) -> bool:
+        if inner in self._directly_below[outer]:
+            return True
+        return any(between in worn and inner in self._below[between] for between in self._below[outer])
+
+    def met_beneath(self, leaving: Worn, staying: Mapping[str, Worn]) -> set[str]:
+        """What a garment that comes off brushes over: where nothing that stays on lies between.
+
+        That is what lies outermost on each part of the body that it covers, and, of what it is declared
+        over and shares no part with, what is not hidden everywhere by something else.
+        """
+        met = {item for site in leaving.sites for item in self.outermost_at(site, staying)}
+        met.update(
+            item
+            for item, worn in staying.items()
+            if not leaving.sites & worn.sites
+            and self.lies_over(leaving.id, item)
+            and leaving.reaches_over(item)
+            and self.is_exposed(item, staying)
+        )
+        return met
 
     def sites_of(self, garment: str, worn: Wearing) -> frozenset[str]:
         """What a garment covers, with its parts where they are."""

@@ -26,6 +26,8 @@ _ALLOWED_BEFORE_HYGIENE = frozenset(
 )
 _HANDLING = frozenset(
     {
+        ActionVerb.INSPECT,
+        ActionVerb.CHECK,
         ActionVerb.DON,
         ActionVerb.DOFF,
         ActionVerb.FASTEN,
@@ -88,6 +90,8 @@ def _whose_hands(scene: Scene, act: Act) -> None:
         return
     if act.by is act.on or verb not in _HANDLING:
         return
+    if verb is ActionVerb.INSPECT and act.by.role is PersonRole.OBSERVER:
+        return  # an observer inspects with the eyes
     observers = [person for person in (act.by, act.on) if person.role is PersonRole.OBSERVER]
     if act.by.role is PersonRole.OBSERVER or (verb is ActionVerb.HANDOVER and observers):
         _tell_observer(scene, act, observers[0])

@@ -41,8 +41,10 @@ def discard_held(scene: Scene, act: Act, held: Held, target: str) -> None:
         here, there = scene.name(act.by.zone), scene.name(state.fixture.zone)
         message = f"{scene.name(target)} is in zone {there}, the person in zone {here}."
         scene.report(BIN_ELSEWHERE, message, item=held.items[0], person=act.by, field="bin")
+        _judge_kind(scene, act, held, state)
     else:
-        _judge_bin(scene, act, held, state)
+        _judge_kind(scene, act, held, state)
+        _judge_room_left(scene, act, held, state)
         _open_lid(scene, act, state)
     _let_go(scene, act, held)
 
@@ -58,18 +60,22 @@ def _let_go(scene: Scene, act: Act, held: Held) -> None:
         act.by.held.remove(held)
 
 
-def _judge_bin(scene: Scene, act: Act, held: Held, state: FixtureState) -> None:
-    """Rules BN-3 and BN-5."""
+def _judge_kind(scene: Scene, act: Act, held: Held, state: FixtureState) -> None:
+    """Rule BN-3, also of a bin that stands elsewhere: the right bin is then still to be named."""
     bin_name = scene.name(state.fixture.id)
     refused = tuple(item for item in held.items if item not in state.fixture.accepts)
     if refused:
         message = f"{bin_name} does not accept: {scene.setting.names(refused)}."
         severity = Severity.S1 if any(_must_not_be_lost(scene, state, item) for item in refused) else None
         scene.report(WRONG_BIN, message, item=refused[0], person=act.by, severity=severity, field="bin")
+
+
+def _judge_room_left(scene: Scene, act: Act, held: Held, state: FixtureState) -> None:
+    """Rule BN-5."""
     state.holds += len(held.items)
     capacity = state.fixture.capacity
     if capacity is not None and state.holds > capacity:
-        message = f"{bin_name} would hold {state.holds}; declared capacity: {capacity}."
+        message = f"{scene.name(state.fixture.id)} would hold {state.holds}; declared capacity: {capacity}."
         scene.report(BIN_OVERFULL, message, item=held.items[0], person=act.by, field="bin")
 
 

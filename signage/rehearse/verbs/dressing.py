@@ -20,6 +20,7 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Moment, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import take_on_the_room
+from signage.rehearse.verbs.touching import handle_garment
 
 
 def put_on(scene: Scene, act: Act) -> None:
@@ -105,7 +106,10 @@ def inspect(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is cal
 
 
 def check(scene: Scene, act: Act) -> None:
-    """A check that the kit requires, such as that of a respirator's seal (rules EN-7 and EN-8)."""
+    """A check that the kit requires, such as that of a respirator's seal (rules EN-7 and EN-8).
+
+    Hands hold what they check, so a check is handling as well.
+    """
     item, person = act.item, act.on
     worn = person.worn.get(item)
     if worn is None:
@@ -116,6 +120,7 @@ def check(scene: Scene, act: Act) -> None:
     if over:
         message = f"Checked after it is covered: {scene.name(item)}, under {scene.setting.names(over)}."
         scene.report(CHECK_AFTER_COVERED, message, item=item, others=over, person=person)
+    handle_garment(scene, act, item)
     worn.checks.add(act.action.check or "")
     worn.moved_after_check = None
 

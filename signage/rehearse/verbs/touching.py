@@ -24,7 +24,7 @@ def touch(scene: Scene, act: Act) -> None:
     """Hands meet a part of the body, something worn, or a fixture."""
     target = act.action.target or act.action.item or ""
     if target in scene.setting.garments:
-        _touch_garment(scene, act, target)
+        handle_garment(scene, act, target)
     elif target in scene.fixtures:
         _touch_fixture(scene, act, target)
     else:
@@ -44,29 +44,38 @@ def _touch_body(scene: Scene, act: Act, site: str) -> None:
         message = f"{scene.name(act.by.top_layer())}, cleaned but not clean, touch bare: {site}."
         scene.report(TREATED_GLOVE_ON_SKIN, message, item=site, person=act.by, field="target")
     for item in scene.layers.outermost_at(site, person.worn):
-        _touch_garment(scene, act, item)
+        _touch_garment(scene, act, person.worn[item])
 
 
-def _touch_garment(scene: Scene, act: Act, item: str) -> None:
-    """Both take the higher level; rules CT-3, RP-3 and LY-6; another's contaminated kit makes hygiene due."""
-    person = act.on
-    worn = person.worn.get(item)
+def handle_garment(scene: Scene, act: Act, item: str) -> None:
+    """Hands at something worn; what is worn on the head is handled at the face (rules CT-3 and LY-6)."""
+    worn = act.on.worn.get(item)
     if worn is None:
         message = f"Not worn at this step: {scene.name(item)}."
-        scene.report(NOT_WORN, message, item=item, person=person, field="target")
+        scene.report(NOT_WORN, message, item=item, person=act.on, field="target")
         return
     if act.action.part is not None and act.action.part in worn.garment.adjusters:
         _adjust_by_band(scene, act, worn)
         return
-    worst = max(worn.outside, act.by.hand_level())
-    if worn.garment.face and worst is Level.CONTAMINATED and act.action.target not in HEAD:
+    hands = act.by.hand_level()
+    if worn.garment.face and max(worn.outside, hands) is Level.CONTAMINATED:
         message = f"{scene.name(item)} handled on the face; hands or front are contaminated."
         scene.report(HAND_AT_FACE, message, item=item, person=act.by)
+    elif hands is Level.CONTAMINATED and HEAD & worn.sites:
+        layer, where = scene.name(act.by.top_layer()), ", ".join(s for s in worn.covered if s in HEAD)
+        message = f"Contaminated {layer} at the head: {scene.name(item)}, worn over {where}."
+        scene.report(HAND_AT_FACE, message, item=item, person=act.by)
+    _touch_garment(scene, act, worn)
+
+
+def _touch_garment(scene: Scene, act: Act, worn: Worn) -> None:
+    """Both take the higher level; another's contaminated kit makes hygiene due. For rule RP-3 it moved."""
+    worst = max(worn.outside, act.by.hand_level())
     if worn.checks:
         worn.moved_after_check = act.moment
-    hand_and_garment_meet(scene, act.by, person, item)
-    if person is not act.by and worst is Level.CONTAMINATED:
-        act.by.pending = Pending(item, act.moment)
+    hand_and_garment_meet(scene, act.by, act.on, worn.id)
+    if act.on is not act.by and worst is Level.CONTAMINATED:
+        act.by.pending = Pending(worn.id, act.moment)
 
 
 def _adjust_by_band(scene: Scene, act: Act, worn: Worn) -> None:

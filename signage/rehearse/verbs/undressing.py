@@ -190,15 +190,12 @@ def _brush_beneath(scene: Scene, act: Act, worn: Worn, surface: Surface, gone: f
     person, level = act.on, worn.levels[surface]
     over = scene.layers.coverers[worn.id]
     staying = {key: w for key, w in person.worn.items() if key not in gone and key not in over}
-    beneath = {item for item in staying if scene.layers.lies_over(worn.id, item)}
-    bare = []
-    for site in worn.covered:
-        there = scene.layers.outermost_at(site, staying)
-        beneath.update(there)
-        if not there and not (HANDS in worn.garment.covers and site in HAND_SITES):
-            bare.append(site)
-    for item in beneath:
-        person.worn[item].join(level)
+    for beneath in scene.layers.met_beneath(worn, staying):
+        staying[beneath].join(level)
+    spared = {site for other in staying.values() for site in other.sites}
+    if HANDS in worn.garment.covers:
+        spared |= HAND_SITES
+    bare = [site for site in worn.covered if site not in spared]
     if bare and level is Level.CONTAMINATED:
         message = f"The {surface} of {scene.name(worn.id)} brushes over bare: {', '.join(bare)}."
         scene.report(BARE_SITE_CONTAMINATED, message, item=worn.id, person=person)

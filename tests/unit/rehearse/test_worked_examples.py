@@ -20,6 +20,7 @@ from rehearsal_edits import (
 
 from signage.ground.problem import Severity
 from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.state.level import Level
 from signage.rehearse.variations.alternatives import free_swaps, leave_one_out
 
 
@@ -127,6 +128,20 @@ def test_respirator_grabbed_by_the_front():
     ]
     exposed = {exposure.site for exposure in rehearse(demo_library(), protocol).exposures}
     assert exposed == {"hands", "mouth-nose"}
+
+
+def test_apron_grabbed_by_the_front_over_the_zipped_coverall():
+    """The coverall stays on between the apron and the clothes, which therefore stay clean."""
+    protocol = with_action(layered_protection(), "apron-off", technique="front-grab")
+    result = rehearse(demo_library(), protocol)
+    assert [(f.code, f.step) for f in result.findings] == []
+    worn = {w.garment: w for w in result.trace[-1].of("wearer").worn}
+    assert worn["scrubs"].outside is Level.CLEAN
+
+
+def test_hood_pushed_straight_in_the_room():
+    push = new_step("push", "adjust", item="hood")
+    assert found(with_step_after(layered_protection(), "enter-room", push)) == [("CT-3", "push")]
 
 
 def test_inner_gloves_off_before_the_coverall():

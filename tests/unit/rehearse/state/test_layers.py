@@ -4,6 +4,7 @@ import pytest
 
 from signage.model.garment import Garment
 from signage.rehearse.state.layers import Layers
+from signage.rehearse.state.people import Worn
 
 
 def garment(name, covers, over=(), **fields):
@@ -14,7 +15,8 @@ KIT = {
     g.id: g
     for g in (
         garment("shirt", "trunk arms"),
-        garment("gown", "trunk arms", ("shirt",)),
+        garment("vest", "trunk"),
+        garment("gown", "trunk arms", ("shirt", "vest")),
         garment("apron", "trunk", ("gown",)),
         garment("glove", "hands"),
         garment("sleeve", "arms wrists", ("glove",)),
@@ -50,10 +52,33 @@ def test_covering_counts_only_what_is_worn():
         ("shirt", {"shirt", "apron"}, True),
         ("gown", {"gown", "apron"}, True),
         ("shirt", {"shirt"}, True),
+        ("vest", {"vest", "gown"}, False),
+        ("vest", {"vest", "gown", "apron"}, False),
+        ("vest", {"vest", "apron"}, True),
     ],
 )
 def test_exposed_is_what_has_a_part_with_nothing_over_it(name, worn, exposed):
     assert LAYERS.is_exposed(name, worn) is exposed
+
+
+class TestWhatComesOffBrushesOverWhatNothingHides:
+    """Nothing that stays on lies between; what lies between hides only the parts that it covers."""
+
+    def met(self, leaving, *staying):
+        wearing = {key: Worn(KIT[key], None) for key in staying}
+        return LAYERS.met_beneath(Worn(KIT[leaving], None), wearing)
+
+    def test_the_layer_between_keeps_it_off(self):
+        assert self.met("apron", "shirt", "gown") == {"gown"}
+
+    def test_without_a_layer_between(self):
+        assert self.met("apron", "shirt") == {"shirt"}
+
+    def test_two_beneath_side_by_side(self):
+        assert self.met("gown", "shirt", "scarf") == {"shirt", "scarf"}
+
+    def test_declared_over_it_without_a_shared_part(self):
+        assert self.met("sleeve", "glove") == {"glove"}
 
 
 def test_outermost_at_a_part_of_the_body():
