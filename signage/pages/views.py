@@ -125,7 +125,7 @@ def phase_view(context: PageContext, phase: Phase) -> PhaseView:
     return PhaseView(
         phase=phase,
         title=words.content(f"{base}/title"),
-        rule=words.content(f"{base}/rule") if phase.rule is not None else None,
+        rule=words.phase_rule(context.protocol, phase),
         rule_word=words.fixed("stop" if phase.rule_kind is RuleKind.STOP else "caution"),
         seconds=seconds,
         time=words.seconds(seconds) if seconds else None,

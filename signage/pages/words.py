@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from signage.ground.language import language_of
-from signage.model.library import Protocol, Step
+from signage.model.library import Phase, Protocol, Step
 from signage.words.ties import soften
 from signage.words.wording import StepField, Wording
 
@@ -46,6 +46,11 @@ class PageWords:
     def step_text(self, protocol: Protocol, step: Step, field: StepField) -> str | None:
         """A text of a step, None where it has no such text."""
         text = self.wording.step_text(protocol, step, field)
+        return None if text is None else soften(text, self.tag)
+
+    def phase_rule(self, protocol: Protocol, phase: Phase) -> str | None:
+        """The sentences that hold for a whole phase, None where it has none."""
+        text = self.wording.phase_rule(protocol, phase)
         return None if text is None else soften(text, self.tag)
 
     def number(self, value: int) -> str:

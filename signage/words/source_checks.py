@@ -80,6 +80,7 @@ class SourceCheck:
         """What is done, with things by the names that readers know them by."""
         garment = self._library.garments.get(action.item or "")
         item = garment.name if garment is not None else action.item
+        item = item or action.thing
         return action.verb, item, action.layer, action.agent, action.part, action.to
 
     def _step(self, message: Message) -> Step:

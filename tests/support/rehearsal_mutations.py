@@ -5,6 +5,7 @@ from dataclasses import fields, replace
 from hypothesis import strategies as st
 from rehearsal_edits import demo_library, layered_protection
 
+from signage.model.garment import GarmentPart
 from signage.model.library import Action, Door
 from signage.rehearse.state.body import SITES
 from signage.rehearse.techniques import TECHNIQUES
@@ -19,10 +20,11 @@ NAMES = (
     *TECHNIQUES,
     *VERBS,
     *("wearer", "observer", "skin", "rub", "wash", "chlorine", "zip", "seal", "palms", "clean-hands"),
-    *("apron-off", "", "no such thing"),
+    *("headband", "apron-off", "", "no such thing"),
 )
 name = st.sampled_from(NAMES)
-NAMED = [f.name for f in fields(Action) if f.name not in {"place", "places", "seconds", "verb", "fresh"}]
+OTHERWISE_DRAWN = {"place", "places", "seconds", "verb", "fresh", "any_of", "mouth"}
+NAMED = [each.name for each in fields(Action) if each.name not in OTHERWISE_DRAWN]
 
 
 @st.composite
@@ -35,6 +37,8 @@ def field_changes(draw):
         changes["verb"] = draw(st.sampled_from(list(VERBS)))
     if draw(st.booleans()):
         changes["seconds"] = draw(st.one_of(st.none(), st.integers(-5, 100)))
+    if draw(st.booleans()):
+        changes["any_of"] = tuple(draw(st.lists(name, max_size=2)))
     return changes
 
 
@@ -86,6 +90,8 @@ def mutated_libraries(draw):
         needs_under=draw(some),
         covers=draw(st.lists(st.sampled_from(SITES), max_size=5).map(tuple)),
         technique=draw(st.one_of(st.none(), name)),
+        parts={"hood": GarmentPart(id="hood", raised=("hair",), over=draw(some))},
+        adjusters=("headband",),
     )
     if draw(st.booleans()):
         del garments[draw(st.sampled_from(sorted(garments)))]

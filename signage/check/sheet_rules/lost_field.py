@@ -100,15 +100,16 @@ _All = dict[str, _Seen]
 
 def _has_text(name: str) -> Callable[[SheetSubject, Step, _Seen, _All], bool]:
     def is_there(subject: SheetSubject, step: Step, seen: _Seen, _shown: _All) -> bool:
-        context = f"{subject.protocol_context.protocol.id}/{step.id}/{name}"
+        context = f"{subject.protocol_context.protocol.id}/{step.told_as}/{name}"
         return getattr(step, name) is None or context in seen.messages
 
     return is_there
 
 
 def _has_detail(subject: SheetSubject, step: Step, seen: _Seen, shown: _All) -> bool:
-    """Its own, or that of an earlier rub of the sheet with the same words."""
-    if _has_text("detail")(subject, step, seen, shown):
+    """Its own with posture and pace, or that of an earlier rub of the sheet with the same words."""
+    whole = subject.context.wording.step_text(subject.protocol_context.protocol, step, "detail")
+    if whole is None or _plain(whole) in seen.words:
         return True
     words, protocol = subject.context.wording, subject.protocol_context.protocol
     texts = [words.step_text(protocol, step, field) for field in ("text", "detail")]
@@ -179,7 +180,8 @@ def _phase_problems(subject: SheetSubject, phase: Phase, sheet: _Seen, shown: _A
     field = Shown.STOP_RULE if phase.rule_kind is RuleKind.STOP else Shown.PHASE_CAUTION
     if phase.rule and duties[field] is Duty.OWED:
         places = _places_of_rule(subject, phase, sheet, shown)
-        if not all(f"{base}/rule" in seen.messages for seen in places):
+        rule = _plain(subject.context.wording.phase_rule(subject.protocol_context.protocol, phase) or "")
+        if not all(f"{base}/rule" in seen.messages and rule in seen.words for seen in places):
             yield subject.problem(LOST_FIELD, f"the {field} of phase {phase.id} is missing")
     seconds = shared_seconds(subject.protocol_context.protocol, phase)
     if seconds is not None and _plain(subject.context.wording.seconds(seconds)) not in sheet.words:

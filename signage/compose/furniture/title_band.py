@@ -75,7 +75,7 @@ def band_words(context: SheetContext, phase: Phase, page: int, pages: int) -> Ba
         if pages > 1
         else "",
         key=wording.fixed(phase.rule_kind),
-        rule=None if phase.rule is None else wording.content(f"{base}/rule"),
+        rule=wording.phase_rule(protocol, phase),
     )
 
 

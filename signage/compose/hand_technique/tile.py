@@ -152,7 +152,7 @@ class HandSizeFinder:
         return found
 
     def _no_room(self, words: StepWords, excess: float) -> Overflow:
-        context = f"{self.words.protocol}/{words.numbered.step.id}/detail"
+        context = f"{self.words.protocol}/{words.numbered.step.told_as}/detail"
         return Overflow(TypeRole.DETAIL, context, words.detail or words.headline, round(excess, 2))
 
 

@@ -32,7 +32,9 @@ _NAME_POINTS, _WIDEST_NAME = 9.0, 17.0
 _AIR = 1.5
 """Above and below the ink of a row together."""
 
-_TIMED = frozenset({ActionVerb.HYGIENE, ActionVerb.MAT, ActionVerb.WAIT, ActionVerb.DISINFECT})
+_TIMED = frozenset(
+    {ActionVerb.HYGIENE, ActionVerb.MAT, ActionVerb.WAIT, ActionVerb.DISINFECT, ActionVerb.WIPE}
+)
 
 
 @dataclass(frozen=True)
@@ -323,7 +325,7 @@ def _draw_words(canvas: Canvas, context: SheetContext, row: StepRow, y: float, w
             lines=max(2, len(found.measured.lines)),
             anchor=Anchor.MIDDLE,
         ),
-        message=f"{context.protocol.id}/{numbered.step.id}/text",
+        message=f"{context.protocol.id}/{numbered.step.told_as}/text",
     )
 
 

@@ -168,7 +168,8 @@ def _rule(
     room = width - 2
     named = fit(name, name_face, _NAME_POINTS, 8, Room(room, lines=2)) if name else None
     name_height = named.measured.height + 1.4 if named else 0.0
-    found = fit(wording.content(message), face, points, min(points, _LEAST_RULE), Room(room))
+    rule = wording.phase_rule(context.protocol, phase) or ""
+    found = fit(rule, face, points, min(points, _LEAST_RULE), Room(room))
     line = 1.6 if word else 0.0
 
     def draw(canvas: Canvas, y: float) -> None:
@@ -183,7 +184,7 @@ def _rule(
                 TextPlace(MARGIN + 1, y, room, lines=2),
             )
         canvas.text(
-            wording.content(message),
+            rule,
             Lettering(TypeRole.KEY_RULE, face, found.points, wanted=points),
             TextPlace(MARGIN + 1, y + name_height, room),
             message=message,

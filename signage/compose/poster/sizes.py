@@ -393,5 +393,7 @@ class SizeFinder:
             numbered = words.numbered
             text = words.detail if field == "detail" and words.detail else words.headline
             self.excess.append(
-                Overflow(role, f"{self.words.protocol}/{numbered.step.id}/{field}", text, round(excess, 2))
+                Overflow(
+                    role, f"{self.words.protocol}/{numbered.step.told_as}/{field}", text, round(excess, 2)
+                )
             )

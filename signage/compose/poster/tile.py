@@ -66,7 +66,7 @@ class Drawing:
 
     def message(self, numbered: NumberedStep, field: str = "text") -> str:
         """The context of a text of a step."""
-        return f"{self.context.protocol.id}/{numbered.step.id}/{field}"
+        return f"{self.context.protocol.id}/{numbered.step.told_as}/{field}"
 
     def palette(self, numbered: NumberedStep) -> Palette:
         """Hygiene has its own colour on every theme."""

@@ -46,7 +46,7 @@ class StepWords:
 
     def below(self, protocol: str, *, has_detail: bool = True) -> list[Piece]:
         """What stands below the headline: where things go, the time, the detail, the caution last."""
-        message = f"{protocol}/{self.numbered.step.id}"
+        message = f"{protocol}/{self.numbered.step.told_as}"
         pieces = [
             Piece(TypeRole.CONTAINER_NAME, name, context, 600, lines=2) for context, name in self.containers
         ]
@@ -62,7 +62,7 @@ class StepWords:
 
     def all(self, protocol: str) -> list[Piece]:
         """Everything, from the condition to the caution."""
-        message = f"{protocol}/{self.numbered.step.id}/text"
+        message = f"{protocol}/{self.numbered.step.told_as}/text"
         headline = Piece(TypeRole.HEADLINE, self.headline, message, 700, Size.HEADLINE, lines=2)
         return [*self.above(), headline, *self.below(protocol)]
 

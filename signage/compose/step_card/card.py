@@ -222,12 +222,12 @@ def _words(canvas: Canvas, context: SheetContext, numbered: NumberedStep, cards:
             words.headline,
             Lettering(TypeRole.HEADLINE, canvas.face(700), cards.headline_points, wanted=24),
             TextPlace(MARGIN, y, cards.inner_width, lines=cards.headline_lines),
-            message=f"{protocol.id}/{step.id}/text",
+            message=f"{protocol.id}/{step.told_as}/text",
         )
     if words.facts.pieces:
         y = words.facts.draw(canvas, MARGIN, y + STACK_GAP, SIZES)
     if words.detail:
-        message = f"{protocol.id}/{step.id}/detail"
+        message = f"{protocol.id}/{step.told_as}/detail"
         _detail(canvas, context, words.detail, y + 1.6, foot - 0.8, cards, message)
     for row in words.rows:
         draw_ruled_row(canvas, context, row, foot, cards)

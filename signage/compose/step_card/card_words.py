@@ -73,7 +73,7 @@ def _ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> 
         (
             TypeRole(field),
             field,
-            f"{protocol.id}/{numbered.step.id}/{field}",
+            f"{protocol.id}/{numbered.step.told_as}/{field}",
             wording.step_text(protocol, numbered.step, field),
         )
         for field in _RULED
@@ -82,7 +82,7 @@ def _ruled_rows(context: SheetContext, numbered: NumberedStep, width: float) -> 
     if phase is not None:
         message = f"{protocol.id}/phase/{phase.id}/rule"
         word = "stop" if phase.rule_kind is RuleKind.STOP else "caution"
-        texts.append((TypeRole.KEY_RULE, word, message, wording.content(message)))
+        texts.append((TypeRole.KEY_RULE, word, message, wording.phase_rule(protocol, phase)))
     rows: list[RuledRow] = []
     for role, word, message, text in texts:
         if text:

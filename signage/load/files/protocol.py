@@ -9,6 +9,7 @@ from typing import Annotated
 
 from pydantic import Field
 
+from signage.ground.place import Place
 from signage.load.building import build, build_each, field_places, places_below, table
 from signage.load.files.action import ActionEntry, Seconds
 from signage.load.kinds import (
@@ -158,7 +159,7 @@ class PhaseEntry(Entry):
     """Whether the key box says stop or caution."""
 
     rules: tuple[ReadableText, ...] = ()
-    """Further sentences of the key box, which hold for the whole phase."""
+    """Sentences that hold for the whole phase; the key box shows them behind its own."""
 
     notes: dict[Identifier, ReadableText] = NONE
     """A note for each zone, beside its steps."""
@@ -284,14 +285,21 @@ def build_protocol(
 
 
 def _phase(entry: PhaseEntry, node: Node, known: _Known) -> Phase:
-    """A phase with its steps."""
+    """A phase with its steps; the first of its sentences is its rule, wherever that one is written."""
     steps = zip(entry.steps, items_of(node, "steps"), strict=True)
-    rules = {f"rules/{index}": rule.place for index, rule in enumerate(items_of(node, "rules"))}
+    rules, rule_places = list(entry.rules), [rule.place for rule in items_of(node, "rules")]
+    own_rule: dict[str, Place] = {}
+    if entry.rule is None and rules:
+        own_rule["rule"] = rule_places.pop(0)
+    rule = entry.rule if entry.rule is not None or not rules else rules.pop(0)
+    numbered = {f"rules/{index}": place for index, place in enumerate(rule_places)}
     return build(
         Phase,
         entry,
         node,
-        places={**places_below(node, "notes"), **rules},
+        places={**places_below(node, "notes"), **own_rule, **numbered},
+        rule=rule,
+        rules=tuple(rules),
         steps=tuple(_step(step, below, known) for step, below in steps),
         seconds=seconds_of(entry.seconds, known.policy_seconds),
     )

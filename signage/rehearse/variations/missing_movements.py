@@ -25,6 +25,9 @@ _WORDS = {
     ActionVerb.STAND: "stand up",
     ActionVerb.MAT: "stand on",
     ActionVerb.INSPECT: "inspect",
+    ActionVerb.RAISE: "raise",
+    ActionVerb.LOWER: "lower",
+    ActionVerb.WIPE: "wipe",
 }
 _NEED_DISINFECTION = frozenset({"FX-2", "FX-3"})
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from signage.ground.problem import Problem
+from signage.model.choices import ActionVerb
 from signage.model.library import Library, Protocol, Step
 from signage.rehearse.finding import Finding
 from signage.rehearse.rehearsal import Rehearsal, rehearse
@@ -14,6 +15,19 @@ from signage.rehearse.rules.conduct import STEP_WITHOUT_EFFECT, UNKNOWN_REFERENC
 from signage.rehearse.variations.alternatives import LeaveOneOut, free_swaps, leave_one_out
 
 _NOT_LOOKED_AT = LeaveOneOut({}, (), (), ())
+
+_UNSEEN = frozenset(
+    {
+        ActionVerb.INSPECT,
+        ActionVerb.ADJUST,
+        ActionVerb.SIT,
+        ActionVerb.STAND,
+        ActionVerb.RAISE,
+        ActionVerb.LOWER,
+    }
+)
+"""Movements of which no rule asks that they be done where nothing depends on them: looking, fitting, sitting
+to dress. That nothing is found without them says nothing about them."""
 
 
 @dataclass(frozen=True)
@@ -72,8 +86,13 @@ def _idle_steps(library: Library, protocol: Protocol, steps: LeaveOneOut) -> tup
             own_hint=_own_hint(step, asked),
         )
         for step in protocol.steps
-        if step.id in steps.unexplained
+        if step.id in steps.unexplained and not _is_unseen(step)
     )
+
+
+def _is_unseen(step: Step) -> bool:
+    """Whether the model cannot see what a step is for."""
+    return all(action.verb in _UNSEEN for action in step.actions)
 
 
 def _own_hint(step: Step, asked: Collection[str]) -> str:
