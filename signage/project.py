@@ -15,6 +15,7 @@ from signage.compose.sheet_kinds import SheetKinds, read_sheet_kinds
 from signage.compose.theme import Tone
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
+from signage.ground.kept import Kept
 from signage.ground.problem import Problem, Severity, with_problems
 from signage.load.file_text import shown_path
 from signage.load.library import load_library
@@ -24,6 +25,7 @@ from signage.model.messages import Message, contexts_of_protocol, library_messag
 from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
 from signage.model.vocabulary import Vocabulary
 from signage.pictograms.own_scenes import read_own_pictures
+from signage.pictograms.picture import NOTHING_KEPT
 from signage.pictograms.picture_set import PictureSet
 from signage.pictograms.shipped import shipped_names
 from signage.rehearse.report import Report, report_on
@@ -208,8 +210,11 @@ class Project:
         return tuple(t for t, locale in self.library.locales.items() if locale.state is LocaleState.IN_USE)
 
 
-def open_project(content: Path, locales: Path) -> Project:
-    """Load everything; raises UnreadableInputError with all problems of all files."""
+def open_project(content: Path, locales: Path, kept: Kept = NOTHING_KEPT) -> Project:
+    """Load everything; raises UnreadableInputError with all problems of all files.
+
+    ``kept`` is what earlier runs made; none is used, and nothing kept, unless it is given.
+    """
     fonts = open_font_set(content / "fonts")
     problems: list[Problem] = []
     try:
@@ -222,7 +227,7 @@ def open_project(content: Path, locales: Path) -> Project:
     pictures, faults = with_problems(read_own_pictures(drawn))
     if problems or faults:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
-    return Project(library, content, locales, fonts, PictureSet(pictures))
+    return Project(library, content, locales, fonts, PictureSet(pictures, kept=kept))
 
 
 def _rules_to_waive(content: Path) -> dict[str, Severity] | None:

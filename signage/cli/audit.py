@@ -18,6 +18,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
+from signage.cli.kept import kept_of_user
 from signage.cli.report import cell, print_json, say
 from signage.ground.counting import counted
 from signage.trials.result import DEFAULT_THRESHOLD, MOST_OPPOSITE, STRICT_THRESHOLD, Counting
@@ -61,7 +62,7 @@ def pictures(
     from signage.trials.reading import read_trial
     from signage.trials.result import judge
 
-    project = open_project(content, locales)
+    project = open_project(content, locales, kept_of_user(is_fresh=False))
     trial = read_trial(file, project.pictures)
     critical = {
         step.picture

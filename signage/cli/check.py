@@ -17,7 +17,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.kept import results_of
+from signage.cli.kept import kept_of_user
 from signage.cli.report import print_json, print_problems, problems_json, progress_bar, say, status_of
 from signage.ground.counting import counted
 
@@ -36,11 +36,12 @@ def check(
     """Look at everything and print nothing on paper; exit 1 when something must be mended."""
     from signage.ground.day import today
     from signage.produce.check import check_project
+    from signage.produce.kept import KeptResults
     from signage.project import open_project
 
-    project = open_project(content, locales)
+    project = open_project(content, locales, kept_of_user(is_fresh=fresh))
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Looking")
-    results = results_of(project, is_fresh=fresh)
+    results = KeptResults(project)
     problems, looked_at = check_project(project, today(), bar, results)
     results.kept.trim()
     if form is Format.JSON:

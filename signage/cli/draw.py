@@ -20,7 +20,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.kept import results_of
+from signage.cli.kept import kept_of_user
 from signage.cli.report import progress_bar
 from signage.cli.sheet_help import SheetCommand
 
@@ -63,14 +63,15 @@ def draw(
     from signage.ground.day import today
     from signage.produce.draw import Drawn, draw_all, jobs_for
     from signage.produce.drawn_files import clear_outdated
+    from signage.produce.kept import KeptResults
     from signage.produce.release import Releases
     from signage.produce.requests import requests_for
     from signage.project import open_project
 
     started = time.monotonic()
-    project = open_project(content, locales)
+    project = open_project(content, locales, kept_of_user(is_fresh=fresh))
     wanted = chosen(project, protocol, locale, sheet, paper, tone, seed, is_for_proof=proof)
-    results = results_of(project, is_fresh=fresh)
+    results = KeptResults(project)
     releases = Releases(project, today(), results)
     jobs = jobs_for(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0

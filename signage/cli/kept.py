@@ -5,13 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from signage.produce.kept import KeptResults
-    from signage.project import Project
+    from signage.ground.kept import Kept
 
 
-def results_of(project: Project, *, is_fresh: bool) -> KeptResults:
+def kept_of_user(*, is_fresh: bool) -> Kept:
     """The results of this user; a fresh run uses none of them, and keeps its own for later ones."""
     from signage.ground.kept import kept_folder, open_kept
-    from signage.produce.kept import KeptResults
 
-    return KeptResults(project, open_kept(kept_folder(), is_fresh=is_fresh))
+    return open_kept(kept_folder(), is_fresh=is_fresh)

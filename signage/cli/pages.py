@@ -21,7 +21,7 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.kept import results_of
+from signage.cli.kept import kept_of_user
 from signage.cli.report import print_json, print_problems, say, say_error
 from signage.ground.counting import counted
 from signage.ground.errors import WrongUsageError
@@ -48,14 +48,15 @@ def pages(
     """Make the training pages; they need no network, and no script to be read."""
     from signage.cli.choice import chosen
     from signage.ground.day import today
+    from signage.produce.kept import KeptResults
     from signage.produce.publish import publish
     from signage.project import open_project
 
     started = time.monotonic()
     made_on = _date(day) if day else today()
-    project = open_project(content, locales)
+    project = open_project(content, locales, kept_of_user(is_fresh=fresh))
     wanted = chosen(project, None, locale, None, None, "colour")
-    results = results_of(project, is_fresh=fresh)
+    results = KeptResults(project)
     published = publish(project, output, made_on, wanted.locales, results)
     results.kept.trim()
     return _report(project, published, form, quiet, round(time.monotonic() - started, 2))

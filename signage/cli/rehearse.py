@@ -16,6 +16,7 @@ from signage.cli.application import (
     LocalesOption,
     typer_application,
 )
+from signage.cli.kept import kept_of_user
 from signage.cli.report import print_json, say_error, status_of
 from signage.ground.errors import WrongUsageError
 
@@ -43,7 +44,7 @@ def rehearse(
 
     if html is not None and html.is_dir():
         raise WrongUsageError(f"'{html}' is a folder. Name a file, such as {html / 'rehearsal.html'}.")
-    project = open_project(content, locales)
+    project = open_project(content, locales, kept_of_user(is_fresh=False))
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]
     report = project.report(walked, today())

@@ -3,31 +3,24 @@
 from __future__ import annotations
 
 import hashlib
-import json
-import math
-import os
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, field
 from functools import cache, cached_property
 from pathlib import Path as FilePath
-from typing import Any, get_args
 
 import pathops
 
 from signage.drawing.marks import Form, PathMark
-from signage.ground.errors import WrongUsageError
-from signage.ground.files import write_whole
-from signage.ground.fingerprint import canonical_json, fingerprint
-from signage.ground.geometry import Segment, mirroring
+from signage.ground.fingerprint import fingerprint
+from signage.ground.geometry import mirroring
+from signage.ground.kept import Kept
 from signage.model.messages import Message, MessageRole
 from signage.pictograms.catalogue import Known
-from signage.pictograms.kit.nodes import CANVAS, CompiledLayer, Operation, Pigment, flatten, group
+from signage.pictograms.kit.nodes import CANVAS, CompiledLayer, Operation, flatten, group
 from signage.pictograms.palette import Palette
 from signage.pictograms.scene import Scene
 
-_PAINTED = frozenset(get_args(Pigment)) - {"ground"}
-_NUMBERS_OF = {"M": 2, "L": 2, "C": 6, "Z": 0}
-"""How many numbers each kind of segment takes (``ground.geometry.Segment``)."""
+NOTHING_KEPT = Kept()
 
 
 @dataclass(frozen=True, eq=False)
@@ -42,11 +35,11 @@ class Picture:
     _layers: dict[bool, tuple[CompiledLayer, ...]] = field(init=False, default_factory=dict, repr=False)
     _forms: dict[tuple[Palette, bool], Form] = field(init=False, default_factory=dict, repr=False)
 
-    def compiled(self, is_mirrored: bool = False) -> tuple[CompiledLayer, ...]:
-        """The layers of the scene, 96 units a side; they come from the cache folder where they are there."""
+    def compiled(self, is_mirrored: bool = False, kept: Kept = NOTHING_KEPT) -> tuple[CompiledLayer, ...]:
+        """The layers of the scene, 96 units a side; from an earlier run where they are kept."""
         if is_mirrored not in self._layers:
             passes = self.passes_fingerprint(is_mirrored)
-            self._layers[is_mirrored] = _compiled(passes, lambda: self._passes(is_mirrored))
+            self._layers[is_mirrored] = _compiled(passes, lambda: self._passes(is_mirrored), kept)
         return self._layers[is_mirrored]
 
     def passes_fingerprint(self, is_mirrored: bool) -> str:
@@ -61,7 +54,7 @@ class Picture:
             nodes = (group(*nodes, transform=mirroring(CANVAS / 2)),)
         return tuple(flatten(nodes))
 
-    def form(self, palette: Palette, is_mirrored: bool = False) -> Form:
+    def form(self, palette: Palette, is_mirrored: bool = False, kept: Kept = NOTHING_KEPT) -> Form:
         """The picture as filled paths with transparent gaps, 96 units a side.
 
         ``is_mirrored`` asks for the drawing of a right-to-left sheet; scenes whose rule is ``never`` stay
@@ -69,7 +62,7 @@ class Picture:
         """
         key = (palette, is_mirrored and self.scene.mirror == "with-layout")
         if key not in self._forms:
-            layers = self.compiled(key[1])
+            layers = self.compiled(key[1], kept)
             marks = tuple(PathMark(path, fill=palette.fill(pigment)) for pigment, path in layers)
             suffix = "-mirrored" if key[1] else ""
             self._forms[key] = Form(f"picture-{self.scene.name}-{palette.name}{suffix}", CANVAS, marks)
@@ -113,35 +106,22 @@ class Picture:
         return Message(f"picture/{name}", scene.alternative, MessageRole.PICTURE, scene.place, picture=name)
 
 
-def _compiled(passes: str, operations: Callable[[], tuple[Operation, ...]]) -> tuple[CompiledLayer, ...]:
-    """The layers of painting passes, from the cache folder where they have been compiled before.
+def _compiled(
+    passes: str, operations: Callable[[], tuple[Operation, ...]], kept: Kept
+) -> tuple[CompiledLayer, ...]:
+    """The layers of painting passes, from an earlier run where they have been compiled before.
 
     ``passes`` is the fingerprint of the passes, which are asked for only where there are no layers.
     """
-    folder = cache_folder()
-    kept = key = None
-    if folder is not None:
-        key = fingerprint([_compiler(), passes])
-        kept = folder / f"{key}.json"
-        layers = _read_kept(kept, key)
-        if layers is not None:
-            return layers
+    key = fingerprint([_compiler(), passes])
+    found = kept.find_json(key)
+    if found is not None:
+        return tuple((pigment, tuple(map(tuple, path))) for pigment, path in found)
     from signage.pictograms.compile import compile_operations  # noqa: PLC0415 - seldom needed
 
     layers = compile_operations(operations())
-    if kept is not None and key is not None:
-        _keep(kept, key, layers)
+    kept.keep_json(key, layers)
     return layers
-
-
-def cache_folder() -> FilePath | None:
-    """``$XDG_CACHE_HOME/signage`` or ``~/.cache/signage``, for compiled pictures; None without a home."""
-    root = os.environ.get("XDG_CACHE_HOME")
-    try:
-        base = FilePath(root) if root else FilePath.home() / ".cache"
-    except RuntimeError:
-        return None
-    return base / "signage" / "pictures"
 
 
 @cache
@@ -149,43 +129,6 @@ def _compiler() -> list[str]:
     """What decides the paths besides the operations: this compiler and the geometry library."""
     source = FilePath(__file__).with_name("compile.py").read_bytes()
     return [hashlib.sha256(source).hexdigest(), pathops.__version__]
-
-
-def _seal(key: str, layers: Any) -> str:
-    """Binds the paths to what they were made from: a file under another name is not believed."""
-    return fingerprint([key, layers])
-
-
-def _read_kept(file: FilePath, key: str) -> tuple[CompiledLayer, ...] | None:
-    """The kept layers, or None where there are none that this key made whole."""
-    try:
-        stored = json.loads(file.read_bytes())
-        if stored["fingerprint"] != _seal(key, stored["layers"]):
-            return None
-        return tuple((_pigment(pigment), tuple(map(_segment, path))) for pigment, path in stored["layers"])
-    except (OSError, ValueError, TypeError, KeyError, RecursionError):
-        return None
-
-
-def _pigment(value: Any) -> Pigment:
-    if value not in _PAINTED:
-        raise ValueError(value)
-    pigment: Pigment = value
-    return pigment
-
-
-def _segment(value: Any) -> Segment:
-    kind, *numbers = value
-    if _NUMBERS_OF.get(kind) != len(numbers) or not all(map(math.isfinite, numbers)):
-        raise ValueError(value)
-    return (kind, *numbers)
-
-
-def _keep(file: FilePath, key: str, layers: tuple[CompiledLayer, ...]) -> None:
-    try:
-        write_whole(file, canonical_json({"fingerprint": _seal(key, layers), "layers": layers}))
-    except (OSError, WrongUsageError):
-        return
 
 
 def operation_record(operation: Operation) -> list[object]:

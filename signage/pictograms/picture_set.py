@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, cached_property
 
 from signage.drawing.marks import Form
 from signage.ground.errors import WrongUsageError
+from signage.ground.kept import Kept
 from signage.model.messages import Message
 from signage.pictograms.catalogue import known_scene
 from signage.pictograms.kit.nodes import CompiledLayer
 from signage.pictograms.palette import Palette
-from signage.pictograms.picture import Picture
+from signage.pictograms.picture import NOTHING_KEPT, Picture
 from signage.pictograms.scene import Scene
 from signage.pictograms.shipped import SCENE_FOLDER, digest_of_scene, shipped_names
 
@@ -28,6 +29,8 @@ class PictureSet:
     own: tuple[Picture, ...] = ()
     among: frozenset[str] | None = None
     """The only names that are known; None for all."""
+    kept: Kept = NOTHING_KEPT
+    """Where compiled pictures of earlier runs are."""
 
     @cached_property
     def _own(self) -> dict[str, Picture]:
@@ -57,7 +60,7 @@ class PictureSet:
 
     def only(self, names: Iterable[str]) -> PictureSet:
         """The same pictures without those of other names: what is not there cannot be shown."""
-        return PictureSet(self.own, frozenset(names))
+        return replace(self, among=frozenset(names))
 
     def scene(self, name: str) -> Scene:
         """The scene that a picture is drawn from."""
@@ -65,11 +68,11 @@ class PictureSet:
 
     def compiled(self, name: str, is_mirrored: bool = False) -> tuple[CompiledLayer, ...]:
         """The layers of a picture, 96 units a side."""
-        return self.picture(name).compiled(is_mirrored)
+        return self.picture(name).compiled(is_mirrored, self.kept)
 
     def form(self, name: str, palette: Palette, is_mirrored: bool = False) -> Form:
         """A picture in the colours of a palette; see ``Picture.form``."""
-        return self.picture(name).form(palette, is_mirrored)
+        return self.picture(name).form(palette, is_mirrored, self.kept)
 
     def fingerprint(self, name: str) -> str:
         """SHA-256 of what a reader sees and hears of a picture."""

@@ -18,6 +18,8 @@ PAINT = ("paint",)
 RULES = ("check",)
 PAGES = ("ground", "model", "drawing", "text", "rehearse", "words", "pictograms", "pages")
 
+_NOT_CODE = frozenset({"__pycache__", "scenes", "scene_catalogue.json"})
+
 _LIBRARIES = (
     "babel",
     "brotli",
@@ -54,10 +56,10 @@ def _digest_of_room(room: str) -> str:
 
 
 def _digest(folder: Traversable) -> str:
-    """Of names and bytes; compiled files, which come and go, count for nothing."""
+    """Of names and bytes, but for compiled files, and for scenes: each counts where its picture is shown."""
     digest = hashlib.sha256()
     for entry in sorted(folder.iterdir(), key=lambda entry: entry.name):
-        if entry.name == "__pycache__":
+        if entry.name in _NOT_CODE:
             continue
         data = _digest(entry).encode() if entry.is_dir() else entry.read_bytes()
         digest.update(f"{entry.name}\n{len(data)}\n".encode())

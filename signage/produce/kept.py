@@ -46,7 +46,7 @@ class KeptResults:
 
     def __init__(self, project: Project, kept: Kept | None = None) -> None:
         self.project = project
-        self.kept = kept or Kept()
+        self.kept = kept or project.picture_set.kept
         self._fingerprints = Fingerprints(project)
         self._words: dict[str, tuple[Problem, ...]] = {}
 

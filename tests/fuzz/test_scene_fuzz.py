@@ -5,7 +5,6 @@ import json
 import re
 import time
 
-import pytest
 import yaml
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -82,13 +81,6 @@ WITHOUT_END = {"NaN": ".nan", "Infinity": ".inf"}
 
 FEW_SECONDS = 10
 """Processor time that reading one scene of at most 64 kB may take, compiling it included."""
-
-
-@pytest.fixture(scope="module", autouse=True)
-def own_cache(tmp_path_factory):
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setenv("XDG_CACHE_HOME", str(tmp_path_factory.mktemp("cache")))
-        yield
 
 
 def paths(value, path=()):

@@ -1,23 +1,15 @@
-import json
-
 import pytest
 
-from signage.pictograms import picture
+from signage.ground.kept import Kept
 from signage.pictograms.kit.nodes import CANVAS
 from signage.pictograms.palette import DOFF, DON, HANDS, MONO, PALETTES
-from signage.pictograms.picture import Picture, cache_folder
+from signage.pictograms.picture import Picture
 from signage.pictograms.picture_set import SHIPPED_PICTURES as PICTURES
 from signage.pictograms.scan import area, coverage
 
 
-@pytest.fixture
-def own_cache(tmp_path, monkeypatch):
-    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path))
-    return tmp_path
-
-
 def drawn_anew(name):
-    """A picture of which nothing is remembered but what the cache folder holds."""
+    """A picture of which nothing is remembered."""
     return Picture(PICTURES.scene(name))
 
 
@@ -83,71 +75,16 @@ def test_a_mirrored_picture_loses_nothing(name):
     )
 
 
-def test_a_compiled_picture_is_kept_on_disk_and_read_again(own_cache):
-    first = drawn_anew("sit-down").compiled()
-    (kept,) = cache_folder().glob("*.json")
-    assert kept.is_relative_to(own_cache)
-    assert drawn_anew("sit-down").compiled() == first
+def test_a_compiled_picture_is_taken_from_an_earlier_run(tmp_path, monkeypatch):
+    kept = Kept(tmp_path)
+    first = drawn_anew("sit-down").compiled(kept=kept)
 
+    def compile_again(_operations):
+        raise AssertionError
 
-def test_a_damaged_kept_picture_is_drawn_anew(own_cache):
-    first = drawn_anew("sit-down").compiled()
-    (kept,) = cache_folder().glob("*.json")
-    stored = json.loads(kept.read_text())
-    stored["layers"] = stored["layers"][:1]
-    kept.write_text(json.dumps(stored))
-    assert drawn_anew("sit-down").compiled() == first
-
-
-def test_rubbish_in_the_cache_does_no_harm(own_cache):
-    first = drawn_anew("sit-down").compiled()
-    (kept,) = cache_folder().glob("*.json")
-    for damage in (
-        b"",
-        b"[]",
-        b"{",
-        b'{"fingerprint": 1}',
-        b"[" * 100_000,
-        b"\xff\xfe",
-        sealed(kept, "pink"),
-    ):
-        kept.write_bytes(damage)
-        assert drawn_anew("sit-down").compiled() == first, damage[:40]
-
-
-def sealed(kept, pigment):
-    """A file that another programme version could have left: whole, but with a colour that does not exist."""
-    layers = [[pigment, [["M", 1, 2], ["Z"]]]]
-    return json.dumps({"fingerprint": picture._seal(kept.stem, layers), "layers": layers}).encode()
-
-
-def test_two_kept_pictures_under_each_others_names_are_not_believed(own_cache):
-    names = ("sit-down", "stand-up")
-    first = {name: drawn_anew(name).compiled() for name in names}
-    one, other = cache_folder().glob("*.json")
-    swapped = one.read_bytes(), other.read_bytes()
-    one.write_bytes(swapped[1])
-    other.write_bytes(swapped[0])
-    assert {name: drawn_anew(name).compiled() for name in names} == first
-
-
-def test_a_machine_without_a_home_folder_draws_all_the_same(monkeypatch):
-    def no_home():
-        raise RuntimeError("Could not determine home directory.")
-
-    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
-    monkeypatch.setattr(picture.FilePath, "home", no_home)
-    assert drawn_anew("sit-down").form(DOFF).marks
-
-
-def test_a_cache_that_cannot_be_written_is_no_obstacle(tmp_path, monkeypatch):
-    blocker = tmp_path / "file"
-    blocker.write_text("")
-    monkeypatch.setenv("XDG_CACHE_HOME", str(blocker))
-    assert drawn_anew("sit-down").form(DOFF).marks
-
-
-def test_without_the_variable_the_cache_lies_in_the_home_folder(tmp_path, monkeypatch):
-    monkeypatch.delenv("XDG_CACHE_HOME", raising=False)
-    monkeypatch.setattr(picture.FilePath, "home", lambda: tmp_path)
-    assert cache_folder() == tmp_path / ".cache" / "signage" / "pictures"
+    with monkeypatch.context() as patch:
+        patch.setattr("signage.pictograms.compile.compile_operations", compile_again)
+        assert drawn_anew("sit-down").compiled(kept=kept) == first
+        with pytest.raises(AssertionError):
+            drawn_anew("sit-down").compiled(kept=Kept(tmp_path, is_fresh=True))
+    assert drawn_anew("sit-down").compiled(kept=Kept(tmp_path, is_fresh=True)) == first
