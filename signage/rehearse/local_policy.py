@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass, field
 from types import MappingProxyType
 
 from signage.model.library import PolicyScalar, PolicyValue
+from signage.rehearse.state.snapshot import UNCHANGING
 
 HYGIENE_EACH = "hygiene-each"
 RESPIRATOR_LAST = "respirator-last"
@@ -49,12 +51,12 @@ Hand Hygiene in Health Care, 2009, read through secondary pages. A wiped surface
 the label of the wipe says, often one minute: common practice, no source."""
 
 
+@dataclass(slots=True)
 class LocalPolicy:
     """The decisions of one library. ``missing`` gathers what was asked for and is not there."""
 
-    def __init__(self, values: Mapping[str, PolicyValue]) -> None:
-        self._values = values
-        self.missing: set[str] = set()
+    values: Mapping[str, PolicyValue] = field(metadata=UNCHANGING)
+    missing: set[str] = field(default_factory=set)
 
     def is_yes(self, key: str) -> bool:
         """A yes-or-no decision."""
@@ -75,12 +77,12 @@ class LocalPolicy:
     @property
     def critical_marks(self) -> str:
         """Which critical steps sheets mark; every one where nothing is decided, which is no fault."""
-        decision = self._values.get(CRITICAL_MARKS)
+        decision = self.values.get(CRITICAL_MARKS)
         return MARK_EXPOSURE if decision is not None and decision.value == MARK_EXPOSURE else MARK_EVERY_S1
 
     def _decided(self, key: str, kind: type) -> PolicyScalar | tuple[str, ...]:
         """The local value if it is there and of this kind, else the strictest reading."""
-        decision = self._values.get(key)
+        decision = self.values.get(key)
         if decision is not None and type(decision.value) is kind:
             return decision.value
         self.missing.add(key)

@@ -6,7 +6,7 @@ from collections.abc import Collection
 from dataclasses import dataclass
 
 from signage.model.choices import ActionVerb
-from signage.model.library import Action, Phase
+from signage.model.library import Action, Phase, Step
 from signage.rehearse.state.people import Moment
 from signage.rehearse.state.setting import Schedule
 
@@ -24,25 +24,39 @@ class Movement:
     is_continued: bool = False
 
 
-def plan(schedule: Schedule, skipped: Collection[int], wanted: Collection[str]) -> list[list[Movement]]:
+Last = tuple[Phase, Action]
+"""The movement before, with its phase."""
+
+
+def plan(schedule: Schedule, skipped: Collection[int], wanted: Collection[str]) -> list[tuple[Movement, ...]]:
     """The movements of each step that is done, in order; steps for other conditions are left out."""
-    planned: list[list[Movement]] = []
-    before: tuple[Phase, Action] | None = None
+    planned: list[tuple[Movement, ...]] = []
+    before: Last | None = None
     for index, (phase, step) in enumerate(schedule):
-        if index in skipped or step.when not in wanted:
+        if index in skipped or step.when not in wanted or not step.actions:
             continue
-        movements = []
-        for action in step.actions:
-            is_continued = before is not None and _is_same_hygiene(before, phase, action)
-            moment = Moment(index, phase, step, action)
-            movements.append(Movement(moment, _seconds(phase, action), is_continued))
-            before = (phase, action)
-        if movements:
-            planned.append(movements)
+        planned.append(plan_step(index, phase, step, is_continued=continues(before, phase, step)))
+        before = (phase, step.actions[-1])
     return planned
 
 
-def _is_same_hygiene(before: tuple[Phase, Action], phase: Phase, action: Action) -> bool:
+def continues(before: Last | None, phase: Phase, step: Step) -> bool:
+    """Whether a step goes on with the hygiene of the movement before it."""
+    return before is not None and _is_same_hygiene(before, phase, step.actions[0])
+
+
+def plan_step(index: int, phase: Phase, step: Step, *, is_continued: bool) -> tuple[Movement, ...]:
+    """The movements of one step; the first goes on with what was done before it if ``is_continued``."""
+    movements: list[Movement] = []
+    before: Last | None = None
+    for action in step.actions:
+        goes_on = is_continued if before is None else _is_same_hygiene(before, phase, action)
+        movements.append(Movement(Moment(index, phase, step, action), _seconds(phase, action), goes_on))
+        before = (phase, action)
+    return tuple(movements)
+
+
+def _is_same_hygiene(before: Last, phase: Phase, action: Action) -> bool:
     """Whether this movement goes on with the hygiene of the movement before it."""
     earlier_phase, earlier = before
     return (

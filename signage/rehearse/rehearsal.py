@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from signage.ground.problem import Problem
@@ -16,7 +16,7 @@ from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
 from signage.rehearse.state.people import Exposure
 from signage.rehearse.state.setting import Schedule, Setting, prepare, schedule_of
 from signage.rehearse.trace import StepState
-from signage.rehearse.walkthrough import walk_through
+from signage.rehearse.walkthrough import Walk, walk_through
 
 NOT_SAFE = "No finding does not mean safe."
 SIMPLIFICATIONS = (
@@ -40,7 +40,8 @@ SIMPLIFICATIONS = (
 )
 """What the model leaves out, and what follows from it; each stands once in every report."""
 
-_ALWAYS_SHOWN = frozenset({UNKNOWN_REFERENCE.code, SAME_STEP_TWICE.code, LAYERS_IN_A_CIRCLE.code})
+ALWAYS_SHOWN = frozenset({UNKNOWN_REFERENCE.code, SAME_STEP_TWICE.code, LAYERS_IN_A_CIRCLE.code})
+"""Faults of what is written; nothing else is shown where a reference is faulty."""
 
 
 @dataclass(frozen=True)
@@ -103,23 +104,40 @@ def find(
     faults = setting_faults(setting)
     if faults:
         return Found(_setting_findings(setting, faults, without))
-    walk = walk_through(setting, schedule, without=without, is_traced=is_traced)
-    findings, exposures, trace = list(walk.findings), set(walk.exposures), walk.trace
-    for condition in sorted({step.when for _phase, step in schedule} - {StepCondition.ALWAYS}):
-        other = walk_through(setting, schedule, without=without, conditions={condition}, is_traced=is_traced)
-        known = {finding.identity for finding in findings}
+    walks = [
+        walk_through(setting, schedule, without=without, conditions=conditions, is_traced=is_traced)
+        for conditions in conditions_of(schedule)
+    ]
+    return merge(schedule, walks)
+
+
+def conditions_of(schedule: Schedule) -> tuple[frozenset[str], ...]:
+    """Under which conditions a schedule is walked: under none, and under each that a step names."""
+    named = sorted({step.when for _phase, step in schedule} - {StepCondition.ALWAYS})
+    return (frozenset(), *(frozenset({condition}) for condition in named))
+
+
+def merge(schedule: Schedule, walks: Sequence[Walk]) -> Found:
+    """What all walks found: that of the first, and what others found beyond the walks before them."""
+    findings = list(walks[0].findings)
+    known = {finding.identity for finding in findings}
+    states = {state.step: state for state in reversed(walks[0].trace)}
+    for other in walks[1:]:
         findings += (finding for finding in other.findings if finding.identity not in known)
-        exposures |= other.exposures
-        states = {state.step: state for state in (*other.trace, *trace)}
+        known.update(finding.identity for finding in other.findings)
+        states = {**{state.step: state for state in other.trace}, **states}
+    trace = walks[0].trace
+    if len(walks) > 1:
         trace = tuple(states[step.id] for _phase, step in schedule if step.id in states)
+    exposures = frozenset(exposure for walk in walks for exposure in walk.exposures)
     if not any(finding.code == UNKNOWN_REFERENCE.code for finding in findings):
-        return Found(tuple(findings), (), frozenset(exposures), trace)
+        return Found(tuple(findings), (), exposures, trace)
     shown = sorted(
-        (finding for finding in findings if finding.code in _ALWAYS_SHOWN),
+        (finding for finding in findings if finding.code in ALWAYS_SHOWN),
         key=lambda finding: finding.code != UNKNOWN_REFERENCE.code,
     )
-    withheld = (finding for finding in findings if finding.code not in _ALWAYS_SHOWN)
-    return Found(tuple(shown), tuple(withheld), frozenset(exposures), trace)
+    withheld = (finding for finding in findings if finding.code not in ALWAYS_SHOWN)
+    return Found(tuple(shown), tuple(withheld), exposures, trace)
 
 
 def _setting_findings(setting: Setting, faults: list[str], without: Collection[str]) -> tuple[Finding, ...]:

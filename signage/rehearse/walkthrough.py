@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 from signage.model.choices import ActionVerb, StepCondition, ZoneClass
@@ -50,22 +50,41 @@ def walk_through(
     of rules that are switched off.
     """
     trace: list[StepState] = []
+    scene, skipped = begin(setting, schedule, without)
+    for movements in plan(schedule, skipped, {StepCondition.ALWAYS, *conditions}):
+        do_step(scene, movements)
+        if is_traced:
+            trace.append(freeze(scene, movements[0].moment.step.id))
+    finish(scene)
+    return Walk(scene.findings(), exposures_of(scene), tuple(trace))
+
+
+def begin(setting: Setting, schedule: Schedule, without: Collection[str]) -> tuple[Scene, frozenset[int]]:
+    """The scene before the first step, and the positions of steps that cannot be rehearsed."""
     scene = Scene(setting, without)
     skipped = look_at_references(scene, schedule)
     _look_at_the_kit(scene, schedule)
     _look_at_the_start(scene)
-    last = None
-    for movements in plan(schedule, skipped, {StepCondition.ALWAYS, *conditions}):
-        scene.used_fixtures.clear()
-        for movement in movements:
-            last = scene.moment = movement.moment
-            _do(scene, movement)
-        if is_traced:
-            trace.append(freeze(scene, movements[0].moment.step.id))
-    look_at_the_end(scene, last)
+    return scene, skipped
+
+
+def do_step(scene: Scene, movements: Sequence[Movement]) -> None:
+    """The movements of one step, each after the other."""
+    scene.used_fixtures.clear()
+    for movement in movements:
+        scene.moment = movement.moment
+        _do(scene, movement)
+
+
+def finish(scene: Scene) -> None:
+    """What is looked at after the last step that was done."""
+    look_at_the_end(scene, scene.moment)
     look_at_ways(scene)
-    exposures = frozenset(each for person in scene.people.values() for each in person.exposures)
-    return Walk(scene.findings(), exposures, tuple(trace))
+
+
+def exposures_of(scene: Scene) -> frozenset[Exposure]:
+    """Everybody's exposures until now."""
+    return frozenset(each for person in scene.people.values() for each in person.exposures)
 
 
 def _do(scene: Scene, movement: Movement) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 
 from signage.ground.place import Place
@@ -15,8 +15,13 @@ from signage.rehearse.local_policy import LocalPolicy
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Exposure, Moment, Person, Worn
 from signage.rehearse.state.setting import Setting
+from signage.rehearse.state.snapshot import copy_of, is_alike
 
 _SEATS_AND_SURFACES = frozenset({"chair", "surface", "bench", "shelf"})
+
+
+_SHARED_BY_COPIES = frozenset({"setting", "layers", "moment", "_without"})
+_NO_PART_OF_THE_STATE = _SHARED_BY_COPIES | {"used_fixtures", "_found"}
 
 
 @dataclass(slots=True)
@@ -73,7 +78,7 @@ class Scene:
         self.undressed: set[str] = set()
         self.was_told_of_observer = False
         self._without = frozenset(without)
-        self._found: list[tuple[int, Finding]] = []
+        self._found: list[tuple[Moment | None, Finding]] = []
 
     def _person(self, key: str) -> Person:
         """A person in the state of the start: kit clean, fasteners closed."""
@@ -111,7 +116,7 @@ class Scene:
             _place(at, field) if at else self.setting.protocol.place,
             own_severity=severity,
         )
-        self._found.append((at.index if at else -1, finding))
+        self._found.append((at, finding))
 
     def report_form(
         self,
@@ -127,16 +132,51 @@ class Scene:
         if rule.code not in self._without:
             protocol = self.setting.protocol.id
             finding = Finding(rule, message, protocol, step, person, item, place=place)
-            self._found.append((-1, finding))
+            self._found.append((None, finding))
+
+    def found_since(self, count: int) -> list[tuple[Moment | None, Finding]]:
+        """What was found after the first ``count`` findings, as it was found, each with its moment."""
+        return self._found[count:]
+
+    @property
+    def found_count(self) -> int:
+        """How much was found so far."""
+        return len(self._found)
+
+    def copy(self) -> Scene:
+        """The scene as it is now, to be walked on without changing this one."""
+        new = Scene.__new__(Scene)
+        for name, value in vars(self).items():
+            setattr(new, name, value if name in _SHARED_BY_COPIES else copy_of(value))
+        return new
+
+    def is_alike(self, other: Scene) -> bool:
+        """Whether whatever is done next has the same effect and the same findings as in another scene."""
+        return all(
+            is_alike(value, getattr(other, name))
+            for name, value in vars(self).items()
+            if name not in _NO_PART_OF_THE_STATE
+        )
+
+    def find_also(self, found: Collection[tuple[Moment | None, Finding]]) -> None:
+        """Adds what is known to follow from the present state."""
+        self._found.extend(found)
 
     def expose(self, person: Person, site: str, source: str) -> None:
         """A bare part of the body met contamination; this stays on record."""
         step = self.moment.step.id if self.moment else ""
         person.exposures.append(Exposure(step, person.id, site, source))
 
-    def findings(self) -> tuple[Finding, ...]:
-        """What was found, in the order of the steps."""
-        return tuple(finding for _index, finding in sorted(self._found, key=lambda pair: pair[0]))
+    def findings(self, order: Mapping[str, int] | None = None) -> tuple[Finding, ...]:
+        """What was found, in the order of the steps, which is that of the walk unless ``order`` is given."""
+
+        def position(found: tuple[Moment | None, Finding]) -> int:
+            moment = found[0]
+            if moment is None:
+                return -1
+            return moment.index if order is None else order[moment.step.id]
+
+        return tuple(finding for _moment, finding in sorted(self._found, key=position))
 
     def zone(self, person: Person) -> Zone:
         """The zone in which a person is."""

@@ -9,9 +9,9 @@ from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import MARK_EXPOSURE, LocalPolicy
-from signage.rehearse.rehearsal import find
 from signage.rehearse.rules.contact import RESPIRATOR_OFF_IN_HAZARDOUS_AIR
-from signage.rehearse.state.setting import Schedule, Setting, prepare, schedule_of
+from signage.rehearse.state.setting import Schedule, prepare, schedule_of
+from signage.rehearse.variations.walked import WalkedProtocol
 
 _COUNTS = frozenset({Severity.S1, Severity.S2})
 
@@ -33,17 +33,27 @@ class LeaveOneOut:
     marked: tuple[str, ...] = ()
 
 
-def leave_one_out(library: Library, protocol: Protocol, without: Collection[str] = ()) -> LeaveOneOut:
-    """Rehearses the protocol once for each step, without that step."""
-    setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    whole = find(setting, schedule, without)
+def walk_protocol(library: Library, protocol: Protocol, without: Collection[str] = ()) -> WalkedProtocol:
+    """The protocol walked in its own order, to be asked about others."""
+    return WalkedProtocol(prepare(library, protocol), schedule_of(protocol), without)
+
+
+def leave_one_out(
+    library: Library,
+    protocol: Protocol,
+    without: Collection[str] = (),
+    walked: WalkedProtocol | None = None,
+) -> LeaveOneOut:
+    """Rehearses the protocol once for each step, without that step. ``walked`` is its walk, if at hand."""
+    walked = walked or walk_protocol(library, protocol, without)
+    schedule, whole = walked.schedule, walked.found
     known = {finding.identity for finding in whole.findings}
     bare = {(exposure.person, exposure.site) for exposure in whole.exposures}
     criticality: dict[str, Severity | None] = {}
     exposing: set[str] = set()
     for index, (_phase, step) in enumerate(schedule):
         rest = schedule[:index] + schedule[index + 1 :]
-        left = find(setting, rest, without)
+        left = walked.find(rest)
         new = [finding for finding in left.findings if finding.identity not in known]
         criticality[step.id] = worst(new)
         reached = {(exposure.person, exposure.site) for exposure in left.exposures} - bare
@@ -80,23 +90,28 @@ def with_marks(protocol: Protocol, marked: Collection[str]) -> Protocol:
 
 
 def free_swaps(
-    library: Library, protocol: Protocol, without: Collection[str] = (), known: LeaveOneOut | None = None
+    library: Library,
+    protocol: Protocol,
+    without: Collection[str] = (),
+    known: LeaveOneOut | None = None,
+    walked: WalkedProtocol | None = None,
 ) -> tuple[tuple[str, str], ...]:
     """Neighbouring steps whose order is free: exchanged, they give no new S1 or S2.
 
     Only load-bearing steps are ever called free. Of a step whose absence changes nothing that the model
     sees, such as a wait or one movement of a technique card, it cannot know where it must stand. ``known``
-    is the result of leaving out, where it is at hand.
+    is the result of leaving out and ``walked`` the walk of the protocol, where they are at hand.
     """
-    judged = (known or leave_one_out(library, protocol, without)).load_bearing
-    setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    before = {finding.identity for finding in find(setting, schedule, without).findings}
+    walked = walked or walk_protocol(library, protocol, without)
+    judged = (known or leave_one_out(library, protocol, without, walked)).load_bearing
+    schedule = walked.schedule
+    before = {finding.identity for finding in walked.found.findings}
     names = _names(schedule)
     return tuple(
         (names[index], names[index + 1])
         for index in range(len(schedule) - 1)
         if {names[index], names[index + 1]} <= set(judged)
-        and worst(_new(setting, exchanged(schedule, index), before, without)) not in _COUNTS
+        and worst(_new(walked, exchanged(schedule, index), before)) not in _COUNTS
     )
 
 
@@ -122,11 +137,12 @@ def judge_order(
     that are not load-bearing must have the same steps before them as in the protocol. ``known`` is the
     result of leaving out, where it is at hand.
     """
-    judged = (known or leave_one_out(library, protocol)).load_bearing
-    setting, schedule = prepare(library, protocol), schedule_of(protocol)
-    before = {finding.identity for finding in find(setting, schedule).findings}
+    walked = walk_protocol(library, protocol)
+    judged = (known or leave_one_out(library, protocol, (), walked)).load_bearing
+    schedule = walked.schedule
+    before = {finding.identity for finding in walked.found.findings}
     other = reordered(protocol, order)
-    found = tuple(f for f in _new(setting, other, before, ()) if f.severity in _COUNTS)
+    found = tuple(f for f in _new(walked, other, before) if f.severity in _COUNTS)
     own, theirs = _earlier_steps(schedule), _earlier_steps(other)
     moved = tuple(name for name in own if name not in judged and own[name] != theirs[name])
     return OrderJudgement(found, moved)
@@ -158,10 +174,8 @@ def worst(findings: Sequence[Finding]) -> Severity | None:
     return min((finding.severity for finding in findings), default=None)
 
 
-def _new(
-    setting: Setting, schedule: Schedule, known: Collection[object], without: Collection[str]
-) -> list[Finding]:
-    return [f for f in find(setting, schedule, without).findings if f.identity not in known]
+def _new(walked: WalkedProtocol, order: Schedule, known: Collection[object]) -> list[Finding]:
+    return [finding for finding in walked.find(order).findings if finding.identity not in known]
 
 
 def _earlier_steps(schedule: Schedule) -> dict[str, frozenset[str]]:

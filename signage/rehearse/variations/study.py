@@ -12,7 +12,12 @@ from signage.model.library import Library, Protocol, Step
 from signage.rehearse.finding import Finding
 from signage.rehearse.rehearsal import Rehearsal, rehearse
 from signage.rehearse.rules.conduct import STEP_WITHOUT_EFFECT, UNKNOWN_REFERENCE
-from signage.rehearse.variations.alternatives import LeaveOneOut, free_swaps, leave_one_out
+from signage.rehearse.variations.alternatives import (
+    LeaveOneOut,
+    free_swaps,
+    leave_one_out,
+    walk_protocol,
+)
 
 _NOT_LOOKED_AT = LeaveOneOut({}, (), (), ())
 
@@ -65,10 +70,14 @@ def study_protocol(library: Library, protocol: Protocol, without: Collection[str
     rehearsal = rehearse(library, protocol, without)
     if any(finding.code == UNKNOWN_REFERENCE.code for finding in rehearsal.findings):
         return Study(rehearsal, rehearsal.findings, _NOT_LOOKED_AT, ())
-    steps = leave_one_out(library, protocol, without)
+    walked = walk_protocol(library, protocol, without)
+    steps = leave_one_out(library, protocol, without, walked)
     idle = () if STEP_WITHOUT_EFFECT.code in without else _idle_steps(library, protocol, steps)
     return Study(
-        rehearsal, (*rehearsal.findings, *idle), steps, free_swaps(library, protocol, without, steps)
+        rehearsal,
+        (*rehearsal.findings, *idle),
+        steps,
+        free_swaps(library, protocol, without, steps, walked),
     )
 
 
