@@ -18,7 +18,8 @@ def write_whole(path: Path, data: bytes) -> None:
     if path.is_symlink() or (path.exists() and not path.is_file()):
         what = "a link" if path.is_symlink() else "a folder" if path.is_dir() else "no ordinary file"
         raise WrongUsageError(f"'{path}' is {what}, and nothing was written. Name a new file or another one.")
-    path.parent.mkdir(parents=True, exist_ok=True)
+    if not path.parent.is_dir():
+        path.parent.mkdir(parents=True, exist_ok=True)
     try:
         _write_beside(path, data)
     except OSError as error:

@@ -7,7 +7,6 @@ are no protocol have names longer than six letters or with a hyphen, which no pr
 
 from __future__ import annotations
 
-import posixpath
 
 from signage.model.library import Protocol, Step
 from signage.model.training_path import training_path
@@ -32,7 +31,11 @@ def file_of(address: str) -> str:
 
 def link_to_file(start: str, file: str) -> str:
     """From the page at an address to a file of the site."""
-    return posixpath.relpath(file, start or ".")
+    here, there = [part for part in start.split("/") if part], file.split("/")
+    shared = 0
+    while shared < min(len(here), len(there)) and here[shared] == there[shared]:
+        shared += 1
+    return "/".join([*[".."] * (len(here) - shared), *there[shared:]]) or "."
 
 
 def contents(locale: str) -> str:

@@ -2,6 +2,8 @@ import posixpath
 
 import pytest
 from demo import project
+from hypothesis import given
+from hypothesis import strategies as st
 
 from signage.load.kinds import _CODE
 from signage.model.training_path import training_path
@@ -41,3 +43,13 @@ def test_no_protocol_code_can_take_the_place_of_another_page():
     ):
         folder = page.split("/")[1]
         assert _CODE.fullmatch(folder.upper()) is None, folder
+
+
+names = st.sampled_from(("ar", "en", "p1", "apron-off", "site-assets", "index.html"))
+paths = st.lists(names, max_size=4)
+
+
+@given(paths, paths.filter(bool))
+def test_links_are_those_of_the_standard_library(start, file):
+    here, there = "".join(f"{name}/" for name in start), "/".join(file)
+    assert address.link_to_file(here, there) == posixpath.relpath(there, here or ".")
