@@ -7,7 +7,6 @@ are no protocol have names longer than six letters or with a hyphen, which no pr
 
 from __future__ import annotations
 
-
 from signage.model.library import Protocol, Step
 from signage.model.training_path import training_path
 
