@@ -68,6 +68,10 @@ class LocalPolicy:
         assert isinstance(value, int)
         return value
 
+    def number_if_decided(self, key: str) -> int:
+        """A whole number that only some hospitals decide; 0, and no fault, where nothing is decided."""
+        return self.number(key) if key in self.values else 0
+
     def words(self, key: str) -> tuple[str, ...]:
         """A decision that is a list of words."""
         value = self._decided(key, tuple)

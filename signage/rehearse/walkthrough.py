@@ -20,6 +20,7 @@ from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_
 from signage.rehearse.trace import StepState, freeze
 from signage.rehearse.verbs.before_each import look_before
 from signage.rehearse.verbs.dressing import report_unknown_order
+from signage.rehearse.verbs.hygiene import pass_time
 from signage.rehearse.verbs.table import VERBS
 
 _SAID_OF_WORN_KIT = frozenset(
@@ -94,6 +95,7 @@ def _do(scene: Scene, movement: Movement) -> None:
     act = Act(movement.moment, by, _acted_upon(scene, action, by), movement.seconds)
     look_before(scene, act)
     if not movement.is_continued:
+        pass_time(scene, movement.seconds or 0)
         VERBS[action.verb](scene, act)
 
 

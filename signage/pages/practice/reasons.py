@@ -8,8 +8,7 @@ from typing import Protocol as Shape
 
 from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
-from signage.rehearse.rehearsal import find
-from signage.rehearse.state.setting import prepare, schedule_of
+from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.variations.alternatives import leave_one_out
 
 
@@ -44,7 +43,7 @@ class Examiner:
 def rehearsing(library: Library) -> Examiner:
     """Judgement by rehearsing against kit, ward and policy of the library."""
     return Examiner(
-        lambda protocol: find(prepare(library, protocol), schedule_of(protocol)).findings,
+        lambda protocol: rehearse(library, protocol).findings,
         lambda protocol: leave_one_out(library, protocol).load_bearing,
     )
 

@@ -24,8 +24,10 @@ HAND_AT_FACE = Rule(
     "CT-3",
     "hand-at-face",
     S1,
-    "A contaminated hand layer comes to the face, or the front of something worn on the face is held.",
-    "The front has caught the most, and eyes, nose and mouth are close.",
+    "A contaminated hand layer comes to the head, or the front of something worn on the face is held.",
+    "The front has caught the most, and eyes, nose and mouth are close. What is worn over hair, eyes, mouth, "
+    "ears or neck counts as the head when it is adjusted or touched. What is worn on the face and taken off "
+    "with contaminated hands counts too, even by its straps.",
     "goggles lifted off by the lens",
     "Clean the outermost layer first, and hold straps only.",
 )
@@ -51,10 +53,11 @@ CLEAN_FIXTURE_TOUCHED = Rule(
     "CT-6",
     "clean-fixture-touched",
     S2,
-    "A contaminated hand touches a fixture over a clean floor, or a bin's lid must be opened by hand.",
-    "The next hand that uses it takes up what was left there.",
-    "bin A has no pedal",
-    "Use a bin that opens by pedal or sensor, and keep gloved hands off clean fixtures.",
+    "A hand that is not clean touches a fixture over a clean floor, or works a lid, tap, dispenser or door.",
+    "The next hand that uses it takes up what was left there. A hand is not clean before the hygiene that is "
+    "due to it, nor is a glove that was cleaned while worn.",
+    "bin A has no pedal, or the tap is turned with gloves from the room",
+    "Use what opens by pedal, elbow or sensor, and keep gloved hands off clean fixtures.",
 )
 INNERMOST_GLOVE_HANDLES_OUTSIDE = Rule(
     "CT-7",

@@ -7,7 +7,8 @@ NO_HYGIENE_AFTER_REMOVAL = Rule(
     "no-hygiene-after-removal",
     S1,
     "Hands go on to the next thing after a removal without hand hygiene between.",
-    "What the hands took up from one item is carried to the next.",
+    "What the hands took up from one item is carried to the next. Closing or opening kit whose outside is "
+    "contaminated, and tying, taking or receiving a contaminated bag, make hygiene due as a removal does.",
     "outer gloves off, then hood off, with nothing between",
     "Add a step of hand hygiene, on the outermost layer, directly after the removal.",
 )
@@ -83,6 +84,15 @@ REMOVAL_BEFORE_HYGIENE = Rule(
     "out of the room, apron off at once",
     "Add hand hygiene on the outermost layer as the first step outside the contaminated area.",
 )
+GLOVES_ON_WET_HANDS = Rule(
+    "HH-10",
+    "gloves-on-wet-hands",
+    S3,
+    "Gloves go on before hands had the time to dry after a rub that local policy wants.",
+    "Wet skin suffers under gloves, gloves tear on it, and the rub works until it is dry.",
+    "rub, and gloves on as the next step, where policy.yaml says 'drying-seconds: 15'",
+    "Add a step that waits, with its seconds, between the rub and the gloves.",
+)
 
 HANDS = (
     NO_HYGIENE_AFTER_REMOVAL,
@@ -94,4 +104,5 @@ HANDS = (
     GLOVE_CLEANED_TOO_OFTEN,
     KIT_BEFORE_HYGIENE,
     REMOVAL_BEFORE_HYGIENE,
+    GLOVES_ON_WET_HANDS,
 )

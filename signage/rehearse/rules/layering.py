@@ -83,6 +83,24 @@ NEVER_REMOVED = Rule(
     "boot covers are put on and never taken off",
     "Add a step that takes it off.",
 )
+WORN_AGAIN = Rule(
+    "LY-9",
+    "worn-again",
+    S1,
+    "Something is put on again after it lay in a bin or tub.",
+    "It carries what was on it and what lay beside it.",
+    "respirator off into bin R, and some steps later on again",
+    "Put on a new one and write 'fresh: yes', or take it off only where it is no longer needed.",
+)
+TECHNIQUE_MISFIT = Rule(
+    "LY-10",
+    "technique-misfit",
+    S2,
+    "Something is taken off in a way that does not work on it, or in no way that is named.",
+    "Whoever tries pulls at it, and touches what was to be left alone.",
+    "coverall off by its straps: it has none",
+    "Name one of the 'techniques' that kit.yaml gives for the item, or correct the list.",
+)
 
 LAYERING = (
     LAYERS_IN_A_CIRCLE,
@@ -94,4 +112,6 @@ LAYERING = (
     PUT_ON_TWICE,
     NOT_WORN,
     NEVER_REMOVED,
+    WORN_AGAIN,
+    TECHNIQUE_MISFIT,
 )

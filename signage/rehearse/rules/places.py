@@ -115,7 +115,8 @@ SEAT_CROSSED = Rule(
     "seat-crossed",
     S1,
     "A clean seat meets contaminated kit, or a contaminated seat meets a person without protection.",
-    "The seat hands it on to the next one.",
+    "The seat hands it on to the next one. The contact lasts until the person stands up: what "
+    "comes off while seated bares what lies beneath to the seat.",
     "boot covers off on the clean chair",
     "Sit on the chair that is meant for this state, or disinfect it first.",
 )

@@ -82,6 +82,11 @@ class Worn:
         """The highest level of its four surfaces."""
         return max(self.levels.values())
 
+    @property
+    def surfaces(self) -> Surfaces:
+        """The levels of its four surfaces."""
+        return tuple(self.levels[surface] for surface in Surface)
+
     def join(self, level: Level, surface: Surface = Surface.OUTSIDE) -> None:
         """A surface of this garment meets something of that level."""
         self.levels[surface] = max(self.levels[surface], level)
@@ -89,6 +94,10 @@ class Worn:
     def lower(self) -> None:
         """The outside is cleaned while worn: ``reduced`` at best, or still clean if it was clean."""
         self.levels[Surface.OUTSIDE] = min(self.outside, Level.REDUCED)
+
+
+Surfaces = tuple[Level, ...]
+"""The levels of the four parts of a garment, in the order of ``Surface``."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,14 +114,26 @@ class Exposure:
 class Held:
     """What was taken off together and is still in the hand.
 
+    ``level`` is that of its outside. ``surfaces`` are the levels of each garment as it came off, ``owner`` is
+    who wore it.
     ``carried_in`` is the moment when it came into a clean zone while contaminated.
     """
 
     items: tuple[str, ...]
     level: Level
     moment: Moment
+    surfaces: tuple[Surfaces, ...] = ()
+    owner: str = ""
     was_told: bool = False
     carried_in: Moment | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class LaidDown:
+    """A garment as it lies where it was put: in a bin or tub."""
+
+    surfaces: Surfaces
+    place: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +142,14 @@ class Pending:
 
     item: str
     moment: Moment
+
+
+@dataclass(slots=True)
+class Wet:
+    """A hand layer that was rubbed, and how many seconds local policy still wants it to dry."""
+
+    layer: str
+    seconds: int
 
 
 @dataclass(slots=True)
@@ -135,6 +164,7 @@ class Person:
     skin: Level = Level.CLEAN
     soles: Level = Level.CLEAN
     seat: str | None = None
+    was_told_of_seat: bool = False
     held: list[Held] = field(default_factory=list)
     exposures: list[Exposure] = field(default_factory=list)
     needs_met: set[str] = field(default_factory=set)
@@ -144,6 +174,7 @@ class Person:
     has_cleaned_hands: bool = False
     fresh_from_contaminated: bool = False
     pending: Pending | None = None
+    wet: Wet | None = None
 
     def top_glove(self, without: Collection[str] = ()) -> Worn | None:
         """The outermost glove, leaving some out; None where hands are bare. Gloves cover the hands."""

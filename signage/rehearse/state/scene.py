@@ -13,7 +13,7 @@ from signage.model.library import Action, Fixture, Zone
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import LocalPolicy
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.people import Exposure, Moment, Person, Worn
+from signage.rehearse.state.people import Exposure, LaidDown, Moment, Person, Worn
 from signage.rehearse.state.setting import Setting
 from signage.rehearse.state.snapshot import copy_of, is_alike
 
@@ -63,7 +63,11 @@ class Act:
 
 
 class Scene:
-    """Everything that changes during one rehearsal. ``without`` are codes of rules that are switched off."""
+    """Everything that changes during one rehearsal. ``without`` are codes of rules that are switched off.
+
+    ``door_levels`` are those of the handles of doors, by the two zones between. ``laid_down`` is what was
+    taken off and put away, by who wore it and what it is.
+    """
 
     def __init__(self, setting: Setting, without: Collection[str] = ()) -> None:
         self.setting = setting
@@ -71,6 +75,8 @@ class Scene:
         self.policy = LocalPolicy(setting.policy)
         self.people = {actor.id: self._person(actor.id) for actor in setting.protocol.people}
         self.fixtures = {key: _fixture_at_start(setting, f) for key, f in setting.ward.fixtures.items()}
+        self.door_levels: dict[frozenset[str], Level] = {}
+        self.laid_down: dict[tuple[str, str], LaidDown] = {}
         self.moment: Moment | None = None
         self.used_fixtures: list[str] = []
         self.zones_of_removal: set[str] = set()

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from signage.model.garment import Garment
-from signage.model.library import Fixture, Library, Phase, PolicyValue, Protocol, Step, Ward
+from signage.model.library import Door, Fixture, Library, Phase, PolicyValue, Protocol, Step, Ward
 from signage.rehearse.state.body import SITES
 from signage.rehearse.state.layers import Layers
 
@@ -37,9 +37,9 @@ class Setting:
         return {zone: tuple(f for f in fixtures if f.zone == zone) for zone in self.ward.zones}
 
     @cached_property
-    def doors(self) -> frozenset[tuple[str, str]]:
-        """The ways from zone to zone."""
-        return frozenset((door.start, door.end) for door in self.ward.doors)
+    def doors(self) -> Mapping[tuple[str, str], Door]:
+        """The ways from zone to zone, each with its door."""
+        return {(door.start, door.end): door for door in self.ward.doors}
 
     @cached_property
     def branches(self) -> frozenset[str]:

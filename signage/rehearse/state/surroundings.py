@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 from signage.model.choices import ZoneClass
 from signage.rehearse.state.body import HANDS
 from signage.rehearse.state.level import Level
@@ -29,6 +31,20 @@ def take_on_the_room(scene: Scene, person: Person, only: str | None = None) -> N
             worn.join(Level.REDUCED, Surface.STRAPS)
     if only is None and person.is_bare(HANDS):
         person.skin = Level.CONTAMINATED
+
+
+def hidden_from_the_room(scene: Scene, person: Person) -> tuple[str, ...]:
+    """What a contaminated zone does not reach, because something is worn over all of it."""
+    if scene.zone(person).zone_class is not ZoneClass.CONTAMINATED:
+        return ()
+    return tuple(item for item in person.worn if not scene.layers.is_exposed(item, person.worn))
+
+
+def bare_to_the_room(scene: Scene, person: Person, hidden: Collection[str]) -> None:
+    """Of what was hidden, the room reaches what no longer is; what it had reached before stays as it is."""
+    for item in hidden:
+        if item in person.worn:
+            take_on_the_room(scene, person, only=item)
 
 
 def stand_on_the_floor(scene: Scene, person: Person) -> None:

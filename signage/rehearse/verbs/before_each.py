@@ -119,5 +119,5 @@ def _reach_over_line(scene: Scene, act: Act) -> bool:
     """Whether a thing can be handed over where two zones meet at a door."""
     if act.action.verb is not ActionVerb.HANDOVER:
         return False
-    ways = {(act.by.zone, act.on.zone), (act.on.zone, act.by.zone)}
-    return bool(ways & scene.setting.doors)
+    ways = ((act.by.zone, act.on.zone), (act.on.zone, act.by.zone))
+    return any(way in scene.setting.doors for way in ways)

@@ -9,6 +9,7 @@ from signage.rehearse.state.people import Held, Pending
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.verbs.discarding import discard_held
 from signage.rehearse.verbs.dressing import put_on
+from signage.rehearse.verbs.seats import rest_on_seat
 
 _KIND = "clothes"
 
@@ -29,8 +30,10 @@ def change_clothes(scene: Scene, act: Act) -> None:
     for worn in old:
         del person.worn[worn.id]
     level = max((worn.outside for worn in old), default=Level.CLEAN)
+    rest_on_seat(scene, person)
     if old:
-        held = Held(tuple(worn.id for worn in old), level, act.moment)
+        surfaces = tuple(worn.surfaces for worn in old)
+        held = Held(tuple(worn.id for worn in old), level, act.moment, surfaces, person.id)
         hand_meets(scene, act.by, level, held.items[0])
         if act.action.bin is not None:
             discard_held(scene, act, held, act.action.bin)

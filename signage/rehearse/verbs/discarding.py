@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from signage.ground.problem import Severity
-from signage.rehearse.rules.contact import CLEAN_FIXTURE_TOUCHED
 from signage.rehearse.rules.layering import NOT_WORN
 from signage.rehearse.rules.places import (
     BIN_ELSEWHERE,
@@ -15,8 +14,9 @@ from signage.rehearse.rules.places import (
 )
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_meets
-from signage.rehearse.state.people import Held, Pending
+from signage.rehearse.state.people import Held, LaidDown, Pending
 from signage.rehearse.state.scene import Act, FixtureState, Scene
+from signage.rehearse.verbs.operating import operate
 
 
 def discard(scene: Scene, act: Act) -> None:
@@ -45,7 +45,9 @@ def discard_held(scene: Scene, act: Act, held: Held, target: str) -> None:
     else:
         _judge_kind(scene, act, held, state)
         _judge_room_left(scene, act, held, state)
-        _open_lid(scene, act, state)
+        operate(scene, act.by, target, "bin")
+    for item, surfaces in zip(held.items, held.surfaces, strict=False):
+        scene.laid_down[held.owner, item] = LaidDown(surfaces, target)
     _let_go(scene, act, held)
 
 
@@ -85,18 +87,6 @@ def _must_not_be_lost(scene: Scene, state: FixtureState, item: str) -> bool:
     return garment.kind == "sharps" or (garment.reusable and state.fixture.kind == "bin")
 
 
-def _open_lid(scene: Scene, act: Act, state: FixtureState) -> None:
-    """Rule CT-6: a lid that is opened by hand hands on what the hands before it left."""
-    if state.fixture.opening != "hand":
-        return
-    name = scene.name(state.fixture.id)
-    message = f"The lid of {name} is opened by hand, with {scene.name(act.by.top_layer())}."
-    scene.report(CLEAN_FIXTURE_TOUCHED, message, item=state.fixture.id, person=act.by, field="bin")
-    before = state.level
-    state.level = max(before, act.by.hand_level())
-    hand_meets(scene, act.by, before, state.fixture.id)
-
-
 def hand_over(scene: Scene, act: Act) -> None:
     """A thing goes from hand to hand; if it is contaminated, hygiene is due to who receives it."""
     item = act.item
@@ -110,7 +100,7 @@ def hand_over(scene: Scene, act: Act) -> None:
         held = Held((item,), act.by.hand_level(), act.moment)
     _let_go(scene, act, held)
     hand_meets(scene, act.on, held.level, item)
-    act.on.held.append(Held(held.items, held.level, act.moment))
+    act.on.held.append(Held(held.items, held.level, act.moment, held.surfaces, held.owner))
     if held.level is Level.CONTAMINATED:
         act.on.pending = Pending(item, act.moment)
 

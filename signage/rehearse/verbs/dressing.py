@@ -7,19 +7,21 @@ from collections.abc import Iterable
 from signage.model.choices import PersonRole
 from signage.rehearse.rules.conduct import CHECK_AFTER_COVERED, CHECK_BEFORE_ITEM, KIT_NOT_INSPECTED
 from signage.rehearse.rules.contact import CLEAN_KIT_DIRTY_HANDS
-from signage.rehearse.rules.hands import KIT_BEFORE_HYGIENE
+from signage.rehearse.rules.hands import GLOVES_ON_WET_HANDS, KIT_BEFORE_HYGIENE
 from signage.rehearse.rules.layering import (
     LAYER_BENEATH_MISSING,
     LAYERS_UNDECLARED,
     PUT_ON_TOO_LATE,
     PUT_ON_TWICE,
+    WORN_AGAIN,
 )
 from signage.rehearse.rules.places import CLEAN_KIT_IN_DIRTY_ZONE
 from signage.rehearse.state.body import HANDS
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.people import Moment, Person, Worn
+from signage.rehearse.state.people import Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import take_on_the_room
+from signage.rehearse.techniques import Surface
 from signage.rehearse.verbs.touching import handle_garment
 
 
@@ -33,20 +35,40 @@ def put_on(scene: Scene, act: Act) -> None:
     _judge_layers(scene, act)
     _judge_cleanness(scene, act)
     person.checked_by_observer = False
-    worn = _new(scene, item, act.moment)
-    if HANDS not in worn.garment.covers:
+    worn = _taken(scene, act)
+    if HANDS in worn.garment.covers:
+        _judge_drying(scene, act)
+    else:
         worn.join(act.by.hand_level())
     person.worn[item] = worn
     report_unknown_order(scene, person, item, person.worn)
     take_on_the_room(scene, person, only=item)
 
 
-def _new(scene: Scene, item: str, moment: Moment) -> Worn:
-    garment = scene.setting.garments[item]
-    worn = Worn(garment, moment)
+def _taken(scene: Scene, act: Act) -> Worn:
+    """The garment that goes on: new, or the one that was taken off before (rule LY-9)."""
+    garment, person = scene.setting.garments[act.item], act.on
+    worn = Worn(garment, act.moment)
     if garment.open_when_donned:
         worn.open_fasteners.update(garment.fasteners)
+    laid = scene.laid_down.pop((person.id, act.item), None)
+    if laid is not None and not act.action.fresh:
+        message = f"{garment.name} lay in {scene.name(laid.place)} and is put on again; wanted: a new one."
+        scene.report(WORN_AGAIN, message, item=act.item, person=person, field="item")
+        worn.levels = dict(zip(Surface, laid.surfaces, strict=True))
     return worn
+
+
+def _judge_drying(scene: Scene, act: Act) -> None:
+    """Rule HH-10, where local policy names a time in which hands dry after a rub."""
+    wet = act.on.wet
+    if wet is None or wet.layer != act.on.top_layer():
+        return
+    message = (
+        f"{scene.name(act.item)} put on after the rub of {scene.name(wet.layer)}, which local policy lets "
+        f"dry for {wet.seconds} s more."
+    )
+    scene.report(GLOVES_ON_WET_HANDS, message, item=act.item, person=act.on, field="item")
 
 
 def _judge_layers(scene: Scene, act: Act) -> None:

@@ -15,8 +15,9 @@ from signage.rehearse.rules.hands import (
 from signage.rehearse.rules.places import FIXTURE_ABSENT, FIXTURE_ELSEWHERE
 from signage.rehearse.state.body import SKIN
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.people import Person
+from signage.rehearse.state.people import Person, Wet
 from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.verbs.operating import operate
 
 _MINIMUM = {"rub": local_policy.MINIMUM_RUB, "wash": local_policy.MINIMUM_WASH}
 _USUAL_AGENT = {"dispenser": "rub", "sink": "wash"}
@@ -41,8 +42,24 @@ def clean_hands(scene: Scene, act: Act) -> None:
     _judge_time(scene, act)
     _lower(scene, person)
     person.pending = None
+    _begin_to_dry(scene, person, layer, act.action.agent)
     person.has_cleaned_hands = True
     person.fresh_from_contaminated = False
+
+
+def _begin_to_dry(scene: Scene, person: Person, layer: str, agent: str | None) -> None:
+    """A rub leaves the layer wet for the time of local policy, if it names one."""
+    wanted = scene.policy.number_if_decided(local_policy.DRYING_SECONDS) if agent == "rub" else 0
+    person.wet = Wet(layer, wanted) if wanted > 0 else None
+
+
+def pass_time(scene: Scene, seconds: int) -> None:
+    """Declared time passes: hands that were rubbed dry."""
+    for person in scene.people.values():
+        if person.wet is not None:
+            person.wet.seconds -= seconds
+            if person.wet.seconds <= 0:
+                person.wet = None
 
 
 def _find_fixture(scene: Scene, act: Act) -> None:
@@ -52,11 +69,13 @@ def _find_fixture(scene: Scene, act: Act) -> None:
         if not scene.is_here(named, act.by):
             message = f"Named: {scene.name(named)}; it is not in zone {scene.name(act.by.zone)}."
             scene.report(FIXTURE_ELSEWHERE, message, item=named, person=act.by, field="fixture")
+        operate(scene, act.by, named, "fixture")
     if act.fixtures:
         return
     for fixture in scene.setting.fixtures_of_zone[act.by.zone]:
         if _gives(fixture) == act.action.agent:
             scene.use(fixture.id)
+            operate(scene, act.by, fixture.id, "fixture")
             return
     message = f"Nothing in zone {scene.name(act.by.zone)} gives: {act.action.agent}."
     scene.report(FIXTURE_ABSENT, message, item=act.action.agent, person=act.by)

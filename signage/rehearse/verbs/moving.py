@@ -15,6 +15,8 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Person
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
+from signage.rehearse.verbs.operating import open_door
+from signage.rehearse.verbs.seats import get_up
 
 
 def move(scene: Scene, act: Act) -> None:
@@ -23,7 +25,7 @@ def move(scene: Scene, act: Act) -> None:
     if person.seat is not None:
         message = f"Seated on {scene.name(person.seat)} when told to walk."
         scene.report(STILL_SEATED, message, person=person)
-        person.seat = None
+        get_up(scene, person)
     _judge_way(scene, person, start, end)
     before, after = scene.setting.ward.zones[start], scene.setting.ward.zones[end]
     if after.zone_class is ZoneClass.CONTAMINATED and before.zone_class is not ZoneClass.CONTAMINATED:
@@ -43,8 +45,10 @@ def move(scene: Scene, act: Act) -> None:
 
 
 def _judge_way(scene: Scene, person: Person, start: str, end: str) -> None:
-    """Rule ZN-3."""
-    if (start, end) in scene.setting.doors:
+    """Rule ZN-3, and CT-6 for a door that is opened by hand."""
+    door = scene.setting.doors.get((start, end))
+    if door is not None:
+        open_door(scene, person, door)
         return
     ways = f"from zone {scene.name(start)} to zone {scene.name(end)}"
     if start == end:

@@ -7,58 +7,33 @@ from signage.rehearse.rules.places import (
     FIXTURE_ABSENT,
     FIXTURE_ELSEWHERE,
     MAT_NOT_CHARGED,
-    SEAT_CROSSED,
     STILL_SEATED,
 )
-from signage.rehearse.state.body import SEAT_SITES
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.meeting import hand_and_fixture_meet
-from signage.rehearse.state.people import Person
 from signage.rehearse.state.scene import Act, FixtureState, Scene
+from signage.rehearse.verbs.seats import get_up, rest_on_seat
 from signage.rehearse.verbs.touching import report_shared
 
 
 def sit(scene: Scene, act: Act) -> None:
-    """A person sits: seat and the outermost garments on trunk and legs take the higher level."""
+    """A person sits down."""
     person, key = act.by, act.action.chair or ""
-    state = scene.use(key)
+    scene.use(key)
     if person.seat is not None:
         message = f"Still seated on {scene.name(person.seat)} when told to sit on {scene.name(key)}."
         scene.report(STILL_SEATED, message, item=key, person=person, field="chair")
     if not scene.is_here(key, person):
         message = f"{scene.name(key)} is not in zone {scene.name(person.zone)}."
         scene.report(FIXTURE_ELSEWHERE, message, item=key, person=person, field="chair")
-    touching = {g for site in SEAT_SITES for g in scene.layers.outermost_at(site, person.worn)}
-    mine = max((person.worn[item].outside for item in touching), default=Level.CLEAN)
-    _judge_seat(scene, person, state, mine)
     report_shared(scene, person, key)
-    for item in touching:
-        person.worn[item].join(state.level)
-    state.level = max(state.level, mine)
-    person.seat = key
+    person.seat, person.was_told_of_seat = key, False
+    rest_on_seat(scene, person)
 
 
-def _judge_seat(scene: Scene, person: Person, state: FixtureState, mine: Level) -> None:
-    """Rule FX-2, in both directions."""
-    name = scene.name(state.fixture.id)
-    if state.fixture.designated == "clean" and mine is Level.CONTAMINATED:
-        message = f"Contaminated kit on a seat that is meant to stay clean: {name}."
-    elif state.level is Level.CONTAMINATED and not _is_protected(person):
-        message = f"Trunk or legs without protective kit on a contaminated seat: {name}."
-    else:
-        return
-    scene.report(SEAT_CROSSED, message, item=state.fixture.id, person=person, field="chair")
-
-
-def _is_protected(person: Person) -> bool:
-    """Whether protective kit covers both trunk and legs."""
-    covered = {site for worn in person.worn.values() if worn.garment.barrier for site in worn.sites}
-    return covered.issuperset(SEAT_SITES)
-
-
-def stand(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
+def stand(scene: Scene, act: Act) -> None:
     """A person gets up."""
-    act.by.seat = None
+    get_up(scene, act.by)
 
 
 def disinfect(scene: Scene, act: Act) -> None:

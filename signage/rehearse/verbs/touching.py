@@ -108,9 +108,11 @@ def _touch_fixture(scene: Scene, act: Act, key: str) -> None:
         message = f"{scene.name(key)} is not in zone {scene.name(act.by.zone)}."
         scene.report(FIXTURE_ELSEWHERE, message, item=key, person=act.by, field="target")
     zone = scene.setting.ward.zones.get(state.fixture.zone)
-    if act.by.hand_level() is Level.CONTAMINATED and zone is not None and zone.floor == "clean":
+    level = act.by.hand_level()
+    if level is not Level.CLEAN and zone is not None and zone.floor == "clean":
         hands = scene.name(act.by.top_layer())
-        message = f"Contaminated {hands} touch: {scene.name(key)}, over a clean floor."
+        how = f"Contaminated {hands}" if level is Level.CONTAMINATED else f"{hands}, cleaned but not clean,"
+        message = f"{how} touch: {scene.name(key)}, over a clean floor."
         scene.report(CLEAN_FIXTURE_TOUCHED, message, item=key, person=act.by, field="target")
     if state.fixture.kind in _SHARED:
         report_shared(scene, act.by, key)

@@ -15,7 +15,7 @@ from signage.rehearse.rules.contact import (
     RESPIRATOR_OFF_TOO_EARLY,
 )
 from signage.rehearse.rules.hands import REMOVAL_BEFORE_HYGIENE
-from signage.rehearse.rules.layering import FASTENER_CLOSED, NOT_WORN, STILL_COVERED
+from signage.rehearse.rules.layering import FASTENER_CLOSED, NOT_WORN, STILL_COVERED, TECHNIQUE_MISFIT
 from signage.rehearse.rules.places import NO_SEAT, STILL_SEATED
 from signage.rehearse.state.body import HAND_SITES, HANDS
 from signage.rehearse.state.level import Level
@@ -24,6 +24,7 @@ from signage.rehearse.state.people import Held, Pending, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.techniques import TECHNIQUES, UNSPECIFIED, Surface, Technique
 from signage.rehearse.verbs.discarding import discard_held
+from signage.rehearse.verbs.seats import rest_on_seat
 from signage.rehearse.verbs.touching import report_moved_respirator
 
 
@@ -45,14 +46,17 @@ def take_off(scene: Scene, act: Act) -> None:
         _judge_garment(scene, person, worn, leaving)
         if worn.garment.kind == "respirator":
             _judge_respirator(scene, person, worn, leaving)
+    _judge_technique(scene, act, leaving[0])
     _let_surfaces_meet(scene, act, leaving)
     for worn in leaving:
         report_moved_respirator(scene, person, worn)
         del person.worn[worn.id]
+    rest_on_seat(scene, person)
     person.checked_by_observer = False
     act.by.pending = Pending(leaving[0].id, act.moment)
     items = tuple(worn.id for worn in leaving)
-    act.by.held.append(Held(items, max(worn.outside for worn in leaving), act.moment))
+    level, surfaces = max(worn.outside for worn in leaving), tuple(worn.surfaces for worn in leaving)
+    act.by.held.append(Held(items, level, act.moment, surfaces, person.id))
     if act.action.bin is not None:
         discard_held(scene, act, act.by.held[-1], act.action.bin)
 
@@ -117,6 +121,21 @@ def _judge_posture(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
             "wanted: stand up first."
         )
         scene.report(STILL_SEATED, message, item=leaving[0].id, person=act.on)
+
+
+def _judge_technique(scene: Scene, act: Act, worn: Worn) -> None:
+    """Rule LY-10; where the kit names no technique, any will do that is named at all.
+
+    What leaves ``together`` with something else leaves by the technique of the latter.
+    """
+    named, possible = technique_name(act, worn), worn.garment.techniques
+    if possible and named not in possible:
+        message = f"{scene.name(worn.id)} taken off ({named}); it comes off by: {', '.join(possible)}."
+    elif named == UNSPECIFIED:
+        message = f"Neither step nor kit says how to take off: {scene.name(worn.id)}."
+    else:
+        return
+    scene.report(TECHNIQUE_MISFIT, message, item=worn.id, person=act.on, field="technique")
 
 
 def technique_name(act: Act, worn: Worn) -> str:

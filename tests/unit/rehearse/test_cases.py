@@ -125,7 +125,12 @@ class Case:
             for key, entry in self._entries("zones").items()
         }
         doors = tuple(
-            Door(start=door["from"], end=door["to"], place=self.place(door.get(LINES, {}).get(LINES, 0)))
+            Door(
+                start=door["from"],
+                end=door["to"],
+                opening=door.get("opening"),
+                place=self.place(door.get(LINES, {}).get(LINES, 0)),
+            )
             for door in self.document.get("doors", SHARED["doors"])
         )
         policy = {

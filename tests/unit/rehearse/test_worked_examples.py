@@ -144,6 +144,51 @@ def test_hood_pushed_straight_in_the_room():
     assert found(with_step_after(layered_protection(), "enter-room", push)) == [("CT-3", "push")]
 
 
+def test_up_from_the_dirty_chair_only_after_the_coverall_is_off():
+    """The scrubs meet the seat when the coverall is off, and carry it out."""
+    protocol = moved_before(layered_protection(), "stand-up", "goggles-off")
+    assert found(protocol) == [("FX-2", "coverall-off"), ("ZN-2", "to-corridor")]
+
+
+def test_respirator_out_of_the_bin():
+    again = new_step("again", "don", item="respirator")
+    protocol = with_step_after(layered_protection(), "wash-hands", again)
+    assert ("LY-9", "again") in found(protocol)
+
+
+@pytest.mark.parametrize(
+    ("step", "item", "ways", "technique"),
+    [
+        ("coverall-off", "coverall", ("peel-inside-out", "roll-down"), "straps-back"),
+        ("apron-off", "apron", ("tear-front", "straps-back"), "lift-back"),
+    ],
+)
+def test_a_way_of_taking_off_that_cannot_work(step, item, ways, technique):
+    library = with_garment(demo_library(), item, techniques=ways)
+    protocol = with_action(layered_protection(), step, technique=technique)
+    assert found(protocol, library) == [("LY-10", step)]
+    assert found(layered_protection(), library) == []
+
+
+def test_tap_that_is_turned_by_hand():
+    library = with_fixture(demo_library(), "sink-clean", opening="hand")
+    assert found(layered_protection(), library) == [("CT-6", "wash-hands")]
+
+
+def test_dispenser_that_is_pumped_by_hand():
+    """Six rubs on the dirty side: the last is with bare hands at what gloves have pumped before."""
+    library = with_fixture(demo_library(), "dispenser-dirty", opening="hand")
+    rubs = [s.id for s in layered_protection().steps if s.id.startswith("rub-") and s.id != "rub-before-kit"]
+    expected = [("CT-6", step) for step in rubs] + [("CT-1", "rub-bare-hands")]
+    assert sorted(found(layered_protection(), library)) == sorted(expected)
+
+
+def test_cleaned_gloves_at_the_notice_board():
+    protocol = without_steps(layered_protection(), "inner-gloves-off", "rub-bare-hands")
+    read = new_step("read", "touch", target="noticeboard")
+    assert ("CT-6", "read") in found(with_step_after(protocol, "to-corridor", read))
+
+
 def test_inner_gloves_off_before_the_coverall():
     protocol = moved_before(layered_protection(), "inner-gloves-off", "zip-open")
     for name in ("rub-after-zip", "rub-after-coverall", "rub-after-goggles"):
@@ -172,14 +217,15 @@ class TestCoverallWithoutATechnique:
 
     def test_clothes_carry_it_out_and_bare_skin_meets_it(self):
         protocol = with_action(layered_protection(), "coverall-off", technique="unspecified")
-        assert sorted(found(protocol)) == [("CT-2", "coverall-off"), ("ZN-2", "to-corridor")]
+        expected = [("CT-2", "coverall-off"), ("LY-10", "coverall-off"), ("ZN-2", "to-corridor")]
+        assert sorted(found(protocol)) == expected
         sites = {exposure.site for exposure in rehearse(demo_library(), protocol).exposures}
         assert sites == {"neck", "arms"}, "the demo's scrubs leave neck and arms bare"
 
     def test_long_clothes_carry_it_out(self):
         library = with_garment(demo_library(), "scrubs", covers=("neck", "trunk", "arms", "legs"))
         protocol = with_action(layered_protection(), "coverall-off", technique="unspecified")
-        assert found(protocol, library) == [("ZN-2", "to-corridor")]
+        assert found(protocol, library) == [("LY-10", "coverall-off"), ("ZN-2", "to-corridor")]
 
 
 def test_no_bin_for_the_apron():
