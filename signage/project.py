@@ -35,6 +35,9 @@ from signage.text.font_set import FontSet, open_font_set
 from signage.words.fixed.interface import SHEET_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
+LANGUAGES_AT_HAND = 8
+"""Languages whose words a project keeps open beside those of its source, however many it has."""
+
 
 @dataclass(frozen=True)
 class Project:
@@ -98,10 +101,22 @@ class Project:
         return self.wording(self.library.source_locale)
 
     def wording(self, tag: str) -> Wording:
-        """The words of a locale, opened once."""
-        if tag not in self._wordings:
-            self._wordings[tag] = open_wording(self.library, self.messages, self.locales, tag, self.fonts)
-        return self._wordings[tag]
+        """The words of a locale, opened once as long as few others are asked for meanwhile."""
+        known = self._wordings.pop(tag, None)
+        if known is None:
+            known = open_wording(self.library, self.messages, self.locales, tag, self.fonts)
+        self._wordings[tag] = known  # the one asked for last stands last
+        self._forget_languages()
+        return known
+
+    def _forget_languages(self) -> None:
+        """Let go of what was made of the words of languages that nobody has asked for of late."""
+        others = [tag for tag in self._wordings if tag != self.library.source_locale]
+        for tag in others[:-LANGUAGES_AT_HAND]:
+            del self._wordings[tag]
+            self._proofs.pop(tag, None)
+            for key in [key for key in self._parts if key[1] == tag]:
+                del self._parts[key]
 
     def proof_wording(self, tag: str) -> Wording:
         """The words of a locale with each gap named in its place."""

@@ -286,7 +286,7 @@ class Canvas:
             TextMark(
                 text=text,
                 language=face.language,
-                is_right_to_left=measured.paragraph.is_right_to_left,
+                is_right_to_left=measured.setting.is_right_to_left,
                 lines=(placed,),
                 size=measured.em,
                 colour=self.style.ink,
@@ -331,7 +331,7 @@ class Canvas:
             TextMark(
                 text=fitted.text,
                 language=face.language,
-                is_right_to_left=measured.paragraph.is_right_to_left,
+                is_right_to_left=measured.setting.is_right_to_left,
                 lines=tuple(placed),
                 size=measured.em,
                 colour=lettering.colour or self.style.ink,

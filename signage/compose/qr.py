@@ -14,8 +14,11 @@ QUIET_ZONE = 4
 SMALLEST_MODULE_MM = 0.5
 """Below this an office laser printer and a wiped laminate lose modules (common practice, no source)."""
 
+_CODES_AT_HAND = 128
+"""Codes that are kept: those of all steps of a protocol in one language, which its papers share."""
 
-@lru_cache(maxsize=512)
+
+@lru_cache(maxsize=_CODES_AT_HAND)
 def _dark_rows(payload: str) -> tuple[int, ...]:
     """Rows of dark modules, without quiet zone, at error level Q (about 25 % recovery).
 
@@ -62,7 +65,7 @@ def _write_format(code: Any, mask: int, *, is_blank: bool = False) -> None:
         code.setup_type_number(is_blank)
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=_CODES_AT_HAND)
 def merged_rectangles(payload: str) -> tuple[tuple[int, int, int, int], ...]:
     """``(column, row, width, height)`` of rectangles that cover each dark module exactly once.
 

@@ -14,7 +14,8 @@ from signage.ground.length import MM_PER_POINT
 from signage.text.font_set import FontSet
 from signage.text.line import Line
 from signage.text.metrics import ScriptMetrics, metrics_of
-from signage.text.paragraph import Paragraph, Setting, ShapedTexts, texts_in
+from signage.text.paragraph import Paragraph, ShapedTexts, texts_in
+from signage.text.setting import Setting
 from signage.words.ties import soften
 from signage.words.wording import Wording
 
@@ -69,11 +70,6 @@ class Measured:
     em: float
     leading: float
     height: float
-
-    @property
-    def paragraph(self) -> Paragraph:
-        """The shaped text."""
-        return self.setting.paragraph
 
     @property
     def lines(self) -> tuple[Line, ...]:

@@ -21,7 +21,7 @@ _PHRASES = {"ja": "ja-u-lw-phrase", "ko": "ko-u-lw-phrase"}
 """Languages in which lines end between phrases, not between any two syllables (CLDR, key lw)."""
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=512)
 def line_opportunities(text: str, language: str) -> tuple[int, ...]:
     """Indices at which a line may end, in order; the last one is the length of the text.
 

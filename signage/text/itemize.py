@@ -151,7 +151,7 @@ def _sharing_scripts(character: str) -> frozenset[str]:
     return frozenset(map(str, font_unicode.script_extension(character))) - _WITHOUT_OWN_SCRIPT
 
 
-@lru_cache(maxsize=65_536)
+@lru_cache(maxsize=8192)
 def _font_of_cluster(cluster: str, script: str, weight: int, fonts: FontSet) -> FontKey:
     """The first font that shows the whole cluster: that of its script, then the fallback fonts."""
     visible = _visible_part(cluster)

@@ -4,23 +4,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property, lru_cache, partial
-from itertools import chain, pairwise
+from itertools import chain
 
 from signage.ground import language as languages
 from signage.ground.errors import RefusedError
 from signage.text.bidi import first_strong_level
-from signage.text.breaks import FORCED_BREAKS, grapheme_ends, line_opportunities, without_hyphens
 from signage.text.font_set import FontSet
 from signage.text.fonts import face
 from signage.text.forbidden import find_forbidden
 from signage.text.itemize import itemize, uncovered
-from signage.text.line import Line, set_line
+from signage.text.line import Line
 from signage.text.measure import Measure
-from signage.text.shape import ShapedItem, shape_item
-from signage.text.wrap import Stretch, Wrap, stretch_of
-
-_LANGUAGES_AT_ONCE = 3
-"""A sheet speaks its own language and that of its source; sheets of another language come next."""
+from signage.text.setting import CutText, Setting
+from signage.text.shape import LANGUAGES_AT_ONCE, ShapedItem, shape_item
+from signage.text.wrap import Wrap
 
 _MOST_PARAGRAPHS = 8192
 
@@ -49,9 +46,8 @@ class Paragraph:
     @property
     def width(self) -> float:
         """Width of the text in one line, or of its widest line where it forces breaks."""
-        return max(
-            (self.measure.width(stretch.start, stretch.end) for stretch in self._stretches), default=0.0
-        )
+        widths = (self.measure.width(stretch.start, stretch.end) for stretch in self._cut.stretches)
+        return max(widths, default=0.0)
 
     def lines(self, width_em: float, *, balanced: bool = True) -> tuple[Line, ...]:
         """The text in lines that are at most ``width_em`` wide; at least one line.
@@ -75,13 +71,17 @@ class Paragraph:
             ends = tuple(chain.from_iterable(each))
         known = self._settings.get(ends)
         if known is None:
-            known = self._settings[ends] = Setting(self, ends)
+            known = self._settings[ends] = Setting(self._cut, ends)
         return known
 
-    @cached_property
+    @property
     def measure(self) -> Measure:
         """Widths of parts of the text, as they would stand on lines of their own."""
-        return Measure(self.text, self.language, self.items)
+        return self._cut.measure
+
+    @cached_property
+    def _cut(self) -> CutText:
+        return CutText(self.text, self.language, self.is_right_to_left, self.items)
 
     @cached_property
     def _settings(self) -> dict[tuple[int, ...], Setting]:
@@ -89,111 +89,15 @@ class Paragraph:
 
     @cached_property
     def _wraps(self) -> tuple[Wrap, ...]:
+        cut = self._cut
         return tuple(
             Wrap(
                 stretch,
-                self.measure,
-                (partial(self._hyphen_stretch, number), partial(self._grapheme_stretch, number)),
+                cut.measure,
+                (partial(cut.hyphen_stretch, number), partial(cut.grapheme_stretch, number)),
             )
-            for number, stretch in enumerate(self._stretches)
+            for number, stretch in enumerate(cut.stretches)
         )
-
-    def _hyphen_stretch(self, number: int) -> Stretch:
-        return self._hyphen_stretches[number]
-
-    def _grapheme_stretch(self, number: int) -> Stretch:
-        return self._grapheme_stretches[number]
-
-    @cached_property
-    def _stretches(self) -> tuple[Stretch, ...]:
-        """Parts between forced breaks, with the places where lines may end."""
-        return self._cut(without_hyphens(self.text, line_opportunities(self.text, self.language)))
-
-    @cached_property
-    def _hyphen_stretches(self) -> tuple[Stretch, ...]:
-        """The same parts; lines may end after hyphens inside words too."""
-        return self._cut(line_opportunities(self.text, self.language))
-
-    @cached_property
-    def _grapheme_stretches(self) -> tuple[Stretch, ...]:
-        """The same parts, with the ends of all graphemes."""
-        return self._cut(grapheme_ends(self.text))
-
-    def _cut(self, ends: tuple[int, ...]) -> tuple[Stretch, ...]:
-        stretches: list[Stretch] = []
-        first = 0
-        for i, end in enumerate(ends):
-            if self.text[end - 1] in FORCED_BREAKS or end == len(self.text):
-                stretches.append(
-                    stretch_of(self.measure, ends[first - 1] if first else 0, ends[first : i + 1])
-                )
-                first = i + 1
-        return tuple(stretches)
-
-    def is_word_end(self, end: int) -> bool:
-        """Whether a line that ends there breaks no word."""
-        return end in self._word_ends
-
-    @cached_property
-    def _word_ends(self) -> frozenset[int]:
-        return frozenset(line_opportunities(self.text, self.language))
-
-    def line(self, start: int, end: int) -> Line:
-        """The line ``text[start:end]``, set once."""
-        known = self._lines.get((start, end))
-        if known is None:
-            known = self._lines[start, end] = set_line(
-                self.text,
-                self.language,
-                self.items,
-                start,
-                end,
-                is_right_to_left=self.is_right_to_left,
-                breaks_word=not self.is_word_end(end),
-            )
-        return known
-
-    @cached_property
-    def _lines(self) -> dict[tuple[int, int], Line]:
-        return {}
-
-
-class Setting:
-    """A paragraph cut into lines, ``count`` of them, at least one; glyphs are put together when asked for.
-
-    Lengths in ems of the type size.
-    """
-
-    def __init__(self, paragraph: Paragraph, ends: tuple[int, ...]) -> None:
-        self.paragraph = paragraph
-        self._parts = tuple(pairwise((0, *ends)))
-        self.count = len(ends) or 1
-
-    @cached_property
-    def lines(self) -> tuple[Line, ...]:
-        """The lines with their glyphs."""
-        lines = tuple(self.paragraph.line(start, end) for start, end in self._parts)
-        return lines or (Line((), 0, 0, 0.0, 0.0, breaks_word=False),)
-
-    @cached_property
-    def breaks_word(self) -> bool:
-        """Whether a word had to be broken."""
-        return not all(self.paragraph.is_word_end(end) for _, end in self._parts)
-
-    @cached_property
-    def widths(self) -> tuple[float, ...]:
-        """The widths of the lines."""
-        return tuple(self.paragraph.measure.width(start, end) for start, end in self._parts) or (0.0,)
-
-    @cached_property
-    def widest(self) -> float:
-        """The width of the longest line."""
-        return max(self.widths)
-
-    @cached_property
-    def evenness(self) -> float:
-        """The shortest line as a share of the longest."""
-        return min(self.widths) / self.widest if self.widest else 1.0
 
 
 def shape_paragraph(
@@ -238,7 +142,7 @@ class ShapedTexts:
         return Paragraph(text, language, weight, right_to_left, _missing(text, shaped), shaped)
 
 
-@lru_cache(maxsize=_LANGUAGES_AT_ONCE)
+@lru_cache(maxsize=LANGUAGES_AT_ONCE)
 def texts_in(language: str, fonts: FontSet) -> ShapedTexts:
     """The shaped texts of a language. They are forgotten together when others have been asked for since."""
     return ShapedTexts(language, fonts)

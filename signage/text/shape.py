@@ -19,6 +19,12 @@ _JOINING_SCRIPTS = frozenset({"Arab", "Syrc", "Mong", "Nkoo", "Rohg", "Adlm", "M
 _CONTEXT_OF_JOINING = 5
 """Characters of context for letters that join: marks may stand between a letter and its neighbour."""
 
+LANGUAGES_AT_ONCE = 3
+"""Languages whose shaped texts are remembered: a sheet speaks its own and that of its source, and sheets of
+another come next. What is remembered stays as much however many languages a library has."""
+
+_MOST_STRETCHES = 8192
+
 Shaped = tuple[tuple[Glyph, ...], tuple[Any, ...]]
 """Glyphs in visual order, clusters counted from the start of the stretch, and HarfBuzz's records of them."""
 
@@ -72,15 +78,15 @@ def shape_item(text: str, item: Item, language: str) -> ShapedItem:
     """Shape an item within its text; cluster values are indices into the text."""
     is_right_to_left = item.level % 2 == 1
     reach = _CONTEXT_OF_JOINING if item.script in _JOINING_SCRIPTS else 1
-    glyphs, records = _shape(
+    stretch = (
         text[item.start : item.end],
         text[max(0, item.start - reach) : item.start],
         text[item.end : item.end + reach],
         item.font,
         item.script,
-        language,
         is_right_to_left,
     )
+    glyphs, records = _shape(language, stretch)
     if item.start:
         glyphs = tuple(
             Glyph(glyph.id, glyph.advance, glyph.x_offset, glyph.y_offset, item.start + glyph.cluster)
@@ -92,9 +98,28 @@ def shape_item(text: str, item: Item, language: str) -> ShapedItem:
     return ShapedItem(item, glyphs, clusters, records)
 
 
-@lru_cache(maxsize=20_000)
-def _shape(
-    text: str, before: str, after: str, font: FontKey, script: str, language: str, is_right_to_left: bool
+_Stretch = tuple[str, str, str, FontKey, str, bool]
+"""A stretch with the characters before and after it, its font, its script and its direction."""
+
+
+@lru_cache(maxsize=LANGUAGES_AT_ONCE)
+def _stretches_in(_language: str) -> dict[_Stretch, Shaped]:
+    """What has been shaped in a language; forgotten together when others have been asked for since."""
+    return {}
+
+
+def _shape(language: str, stretch: _Stretch) -> Shaped:
+    """The glyphs of a stretch, shaped once: words and numbers come again in other texts."""
+    known = _stretches_in(language)
+    if stretch not in known:
+        if len(known) >= _MOST_STRETCHES:
+            known.clear()
+        known[stretch] = _shaped(language, *stretch)
+    return known[stretch]
+
+
+def _shaped(
+    language: str, text: str, before: str, after: str, font: FontKey, script: str, is_right_to_left: bool
 ) -> Shaped:
     """Shape a stretch; the characters beside it tell HarfBuzz how letters join across its ends.
 

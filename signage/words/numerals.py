@@ -10,7 +10,7 @@ from decimal import Decimal
 from functools import cache, lru_cache
 from typing import Literal
 
-from babel import Locale, UnknownLocaleError
+from babel import Locale, UnknownLocaleError, localedata
 from babel.core import get_global
 from babel.dates import format_date
 from babel.numbers import format_decimal, format_percent
@@ -55,15 +55,29 @@ _AMOUNT = re.compile(r"(\d+(?:\.\d+)?)\s*(\w+|%)?")
 _PLURAL_SAMPLES = (0, 1, 2, 3, 11, 20, 100, Decimal("1.5"))
 """One number of each plural category that CLDR knows in any language of the fonts."""
 
+_LOCALES_AT_HAND = 16
+"""Languages whose data are kept; Babel keeps a megabyte of each until it is told to forget them all."""
+
 _Width = Literal["short", "narrow", "long"]
 
 
-@lru_cache(maxsize=64)
 def cldr_locale(tag: str) -> Locale | None:
     """CLDR's data for a tag, or for the tag without its last parts; None where CLDR has none.
 
     A code that CLDR has replaced is read as its successor: Dari, prs, as fa-AF (UTS #35, "Language Aliases").
     """
+    if _read_locale.cache_info().currsize >= _LOCALES_AT_HAND:
+        _read_locale.cache_clear()
+        getattr(localedata, "clear_caches", _do_nothing)()
+    return _read_locale(tag)
+
+
+def _do_nothing() -> None:
+    """What a Babel that cannot forget (before 2.19) does."""
+
+
+@lru_cache(maxsize=_LOCALES_AT_HAND)
+def _read_locale(tag: str) -> Locale | None:
     parts = _successor(_READ_AS.get(tag, tag)).split("-")
     while parts:
         try:

@@ -93,7 +93,7 @@ def test_the_same_question_gives_the_same_answer_whatever_was_asked_before(text,
     answers = [(paragraph.lines(width), paragraph.lines(width, balanced=False)) for width in asked]
     for width, answer in zip(asked, answers, strict=True):
         paragraphs.texts_in.cache_clear()
-        shape._shape.cache_clear()
+        shape._stretches_in.cache_clear()
         fresh = shape_paragraph(text, language, 400, direction)
         assert (fresh.lines(width), fresh.lines(width, balanced=False)) == answer
 

@@ -81,11 +81,11 @@ def read_catalogue_file(path: Path, tag: str, shown_as: str = "") -> ReadCatalog
     return read_catalogue(data, name, tag)
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=16)
 def read_catalogue(data: bytes, path: str, tag: str) -> ReadCatalogue:
     """The catalogue in the bytes of a PO file; ``path`` is the name that problems show. Never raises.
 
-    Kept, since every sheet of a locale asks for the same bytes.
+    Those of the last eight languages are kept, since reading words and counting them ask for the same bytes.
     """
     reader = LineReader(data, path)
     drafts = list(_drafts(reader))

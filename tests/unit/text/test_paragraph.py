@@ -1,5 +1,8 @@
 """Paragraphs: direction, missing glyphs, forced breaks, lines that never exceed their width."""
 
+import gc
+import weakref
+
 import pytest
 from samples import SAMPLES
 from text_samples import shape_paragraph
@@ -103,3 +106,17 @@ def test_many_widths_do_not_fill_the_memory():
     settings = {paragraph.setting(tenth / 10) for tenth in range(30, 400)}
     ways_to_set_three_words = 4
     assert len(settings) <= ways_to_set_three_words
+
+
+def test_texts_of_a_language_go_at_once_when_sheets_of_others_come():
+    first = shape_paragraph("se laver les mains", "fr", 400)
+    first.lines(3.0)
+    gone = weakref.ref(first)
+    del first
+    gc.disable()
+    try:
+        for language in ("de", "it", "es", "pt"):
+            shape_paragraph("A1", language, 400)
+        assert gone() is None
+    finally:
+        gc.enable()
