@@ -5,8 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from pathlib import Path as FilePath
 
-import pathops
-
 from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
 from signage.ground.problem import Reading, read_each
@@ -41,6 +39,8 @@ def _read(file: FilePath, shown: str) -> Reading[Picture | None]:
 
 def _why_undrawable(picture: Picture) -> str:
     """Why the outlines of a scene cannot be joined; empty where they can."""
+    import pathops  # noqa: PLC0415 - few libraries have own scenes
+
     try:
         picture.compiled()
     except pathops.PathOpsError:

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-import hashlib
 from collections.abc import Callable
 from dataclasses import asdict, dataclass, field
-from functools import cache, cached_property
-from pathlib import Path as FilePath
-
-import pathops
+from functools import cached_property
 
 from signage.drawing.marks import Form, PathMark
 from signage.ground.fingerprint import fingerprint
 from signage.ground.geometry import mirroring
 from signage.ground.kept import Kept
 from signage.model.messages import Message, MessageRole
-from signage.pictograms.catalogue import Known
+from signage.pictograms.catalogue import Known, digest_of_compiler, known_layers, layers_of_json
 from signage.pictograms.kit.nodes import CANVAS, CompiledLayer, Operation, flatten, group
 from signage.pictograms.palette import Palette
 from signage.pictograms.scene import Scene
@@ -36,10 +32,13 @@ class Picture:
     _forms: dict[tuple[Palette, bool], Form] = field(init=False, default_factory=dict, repr=False)
 
     def compiled(self, is_mirrored: bool = False, kept: Kept = NOTHING_KEPT) -> tuple[CompiledLayer, ...]:
-        """The layers of the scene, 96 units a side; from an earlier run where they are kept."""
+        """The layers of the scene, 96 units a side; those that ship, or from an earlier run where kept."""
         if is_mirrored not in self._layers:
             passes = self.passes_fingerprint(is_mirrored)
-            self._layers[is_mirrored] = _compiled(passes, lambda: self._passes(is_mirrored), kept)
+            layers = known_layers(self.scene.name, passes) if self.known is not None else None
+            if layers is None:
+                layers = _compiled(passes, lambda: self._passes(is_mirrored), kept)
+            self._layers[is_mirrored] = layers
         return self._layers[is_mirrored]
 
     def passes_fingerprint(self, is_mirrored: bool) -> str:
@@ -113,22 +112,17 @@ def _compiled(
 
     ``passes`` is the fingerprint of the passes, which are asked for only where there are no layers.
     """
-    key = fingerprint([_compiler(), passes])
+    import pathops  # noqa: PLC0415 - the outlines of most pictures ship
+
+    key = fingerprint([digest_of_compiler(), pathops.__version__, passes])
     found = kept.find_json(key)
     if found is not None:
-        return tuple((pigment, tuple(map(tuple, path))) for pigment, path in found)
+        return layers_of_json(found)
     from signage.pictograms.compile import compile_operations  # noqa: PLC0415 - seldom needed
 
     layers = compile_operations(operations())
     kept.keep_json(key, layers)
     return layers
-
-
-@cache
-def _compiler() -> list[str]:
-    """What decides the paths besides the operations: this compiler and the geometry library."""
-    source = FilePath(__file__).with_name("compile.py").read_bytes()
-    return [hashlib.sha256(source).hexdigest(), pathops.__version__]
 
 
 def operation_record(operation: Operation) -> list[object]:
