@@ -56,7 +56,8 @@ def run(arguments: list[str] | None = None) -> None:
 
 def _run(words: list[str]) -> int:
     try:
-        for name in _COMMANDS:
+        named = [name for name in _COMMANDS if words[:1] == [name]]
+        for name in named or _COMMANDS:  # the others are only needed for help, and take time to load
             import_module(f"signage.cli.{name}")
         return invoke(words)
     except BrokenPipeError:
