@@ -186,6 +186,8 @@ class Project:
             protocols={},
             scene_files=(),
             waivers=(),
+            people={},
+            is_demo=False,
             vocabulary=Vocabulary(),
         )
 

@@ -13,10 +13,17 @@ from signage.load.suggestion import nearest
 
 _TERMS = "terms.yaml"
 _WAIVERS = "waivers.yaml"
-KNOWN_FILES = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, _WAIVERS)
+_PEOPLE = "people.yaml"
+KNOWN_FILES = ("library.yaml", "kit.yaml", "policy.yaml", _TERMS, _WAIVERS, _PEOPLE)
 READ_FOLDERS = ("wards", "protocols", "scenes", "fonts")
-UNREAD_YET = ("approvals.yaml", "approvals.jsonl", "people.yaml")
-"""Files that a later version reads; that they have no effect today is found by a check."""
+SIGN_OFFS = "approvals.jsonl"
+"""The file of sign-offs, which commands alone write."""
+
+SIGNED_CONTENT = "approved"
+"""The folder of what was signed, which commands alone write."""
+
+MISTAKEN_SIGN_OFFS = "approvals.yaml"
+"""A file that people take for that of sign-offs; that it has no effect is found by a check."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +38,7 @@ class ContentFiles:
     protocols: tuple[Path, ...]
     scenes: tuple[Path, ...] = ()
     waivers: Path | None = None
+    people: Path | None = None
 
 
 def find_files(content: Path) -> Reading[ContentFiles | None]:
@@ -39,7 +47,7 @@ def find_files(content: Path) -> Reading[ContentFiles | None]:
     if entries is None:
         return None
     for path in entries:
-        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in (*KNOWN_FILES, *UNREAD_YET):
+        if path.suffix.lower() in {".yaml", ".yml"} and path.name not in (*KNOWN_FILES, MISTAKEN_SIGN_OFFS):
             yield _unexpected(path, "is not a file that is read", nearest(path.stem, _stems()))
     wards = yield from _files_of(content / "wards", "ward")
     protocols = yield from _files_of(content / "protocols", "protocol")
@@ -55,6 +63,7 @@ def find_files(content: Path) -> Reading[ContentFiles | None]:
         protocols=protocols,
         scenes=scenes,
         waivers=content / _WAIVERS if content / _WAIVERS in entries else None,
+        people=content / _PEOPLE if content / _PEOPLE in entries else None,
     )
 
 

@@ -15,6 +15,7 @@ from signage.load.declared import gather
 from signage.load.duplicates import kit_duplicates, library_duplicates, protocol_duplicates, ward_duplicates
 from signage.load.files.kit import KitEntry, build_kit, kit_normal_form
 from signage.load.files.library import LibraryEntry, TermsEntry, build_locales, build_terms
+from signage.load.files.people import PeopleEntry, build_people, people_problems
 from signage.load.files.policy import PoliciesEntry, build_policy, policy_problems
 from signage.load.files.protocol import ProtocolEntry, build_protocol, technique_seconds
 from signage.load.files.scenes import scene_problems
@@ -59,6 +60,7 @@ class _FilesRead:
     protocols: tuple[_FileRead[ProtocolEntry], ...]
     scenes: tuple[Path, ...]
     waivers: _FileRead[WaiversEntry] | None
+    people: _FileRead[PeopleEntry] | None
 
 
 def load_library(
@@ -93,6 +95,7 @@ def _read(
         pictures = {*pictures, *(scene.stem for scene in read.scenes)}
     yield from _reference_problems(read, pictures)
     yield from _waiver_problems(read, rules)
+    yield from _people_problems(read)
     return read
 
 
@@ -136,7 +139,8 @@ def _read_files(files: ContentFiles) -> Reading[_FilesRead]:
     wards = yield from read_each(_read_file(path, WardEntry) for path in files.wards)
     protocols = yield from read_each(map(_read_protocol, files.protocols))
     waivers = (yield from _read_file(files.waivers, WaiversEntry)) if files.waivers is not None else None
-    return _FilesRead(library, kit, policy, terms, wards, protocols, files.scenes, waivers)
+    people = (yield from _read_file(files.people, PeopleEntry)) if files.people is not None else None
+    return _FilesRead(library, kit, policy, terms, wards, protocols, files.scenes, waivers, people)
 
 
 def _reference_problems(read: _FilesRead, pictures: Collection[str] | None) -> Iterator[Problem]:
@@ -178,6 +182,18 @@ def _waiver_problems(read: _FilesRead, rules: Mapping[str, Severity] | None) -> 
     yield from waiver_problems(read.waivers.node, protocols, rules, locales or None)
 
 
+def _people_problems(read: _FilesRead) -> Iterator[Problem]:
+    """What roles write, translate and check and what does not exist; silent where a protocol is unread."""
+    nodes = [each.node for each in read.protocols]
+    if read.people is None or read.people.node is None or None in nodes:
+        return
+    names = [(text_of(node, "protocol"), text_of(node, "code")) for node in nodes]
+    protocols = dict.fromkeys((name.text for name, _ in names if name), "protocol")
+    codes = {code.text: name.text for name, code in names if name and code}
+    locales = dict.fromkeys(entries_of(read.library.node, "locales"), "locale")
+    yield from people_problems(read.people.node, protocols, codes, locales or None)
+
+
 def _build_library(read: _FilesRead) -> Library:
     """The frozen library of files that have no problems."""
     entry, node = read.library.valid
@@ -186,10 +202,11 @@ def _build_library(read: _FilesRead) -> Library:
     techniques = technique_seconds((each.valid[0] for each in read.protocols), seconds)
     wards = [build_ward(*ward.valid) for ward in read.wards]
     protocols = [build_protocol(*protocol.valid, seconds, techniques) for protocol in read.protocols]
+    ids = {protocol.code: protocol.id for protocol in protocols}
     return Library(
         name=entry.name,
         source_locale=entry.source_language,
-        locales=build_locales(entry, node, {protocol.code: protocol.id for protocol in protocols}),
+        locales=build_locales(entry, node, ids),
         training_address=entry.training_address,
         papers=entry.papers,
         garments=build_kit(*read.kit.valid),
@@ -200,6 +217,8 @@ def _build_library(read: _FilesRead) -> Library:
         protocols={protocol.id: protocol for protocol in protocols},
         scene_files=tuple(scene.as_posix() for scene in read.scenes),
         waivers=build_waivers(*read.waivers.valid) if read.waivers is not None else (),
+        people=build_people(*read.people.valid, ids) if read.people is not None else {},
+        is_demo=entry.demo,
         place=node.place,
         places=field_places(node, LibraryEntry, source_language="source_locale"),
     )

@@ -7,7 +7,13 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from signage.ground.place import Place
-from signage.load.content_files import KNOWN_FILES, READ_FOLDERS, UNREAD_YET
+from signage.load.content_files import (
+    KNOWN_FILES,
+    MISTAKEN_SIGN_OFFS,
+    READ_FOLDERS,
+    SIGN_OFFS,
+    SIGNED_CONTENT,
+)
 from signage.load.file_text import shown_path
 from signage.load.suggestion import nearest
 
@@ -21,6 +27,12 @@ _MOST = 50
 READ = (
     f"Read are {', '.join(sorted(KNOWN_FILES))} and the YAML files directly in wards/, protocols/ and "
     "scenes/; fonts/ holds fonts."
+)
+
+
+_SIGN_OFFS_STAND_IN = (
+    f"Sign-offs stand in {SIGN_OFFS}, and 'signage approve' alone writes them. "
+    "Move this file out of the content."
 )
 
 
@@ -40,24 +52,17 @@ def unread_files(content: Path) -> tuple[UnreadFile, ...]:
     """
     found: list[UnreadFile] = []
     for path in _entries(content):
+        if path.name in {SIGN_OFFS, SIGNED_CONTENT}:
+            continue
         if path.is_dir():
             found += _in_folder(path)
-        elif path.name in UNREAD_YET:
-            found.append(_unread(path, "is not read by this version", _not_yet(path.name)))
+        elif path.name == MISTAKEN_SIGN_OFFS:
+            found.append(_unread(path, "is not read", _SIGN_OFFS_STAND_IN))
         elif _counts(path) and path.suffix.lower() not in {".yaml", ".yml"}:
             found.append(_unread(path, "is not read", READ))
         elif path.suffix.lower() in _FONTS:
             found.append(_unread(path, "is not read", "Move the font into content/fonts/."))
     return tuple(found[:_MOST])
-
-
-def _not_yet(name: str) -> str:
-    """What to do with a file of a later version."""
-    what = "Sign-offs are" if name.startswith("approvals") else "People are"
-    return (
-        f"{what} not read yet: nothing in the file has an effect, and every sheet stays a draft. "
-        "Move it out of the content until they are."
-    )
 
 
 def _in_folder(folder: Path) -> Iterator[UnreadFile]:

@@ -13,6 +13,7 @@ from enum import StrEnum
 from signage.model.choices import ActionVerb, PersonRole, PhaseTheme, RuleKind, StepCondition, ZoneClass
 from signage.model.garment import Garment
 from signage.model.located import LATER, Located
+from signage.model.people import Role
 from signage.model.vocabulary import Vocabulary
 from signage.model.waiver import Waiver
 
@@ -343,7 +344,10 @@ class Protocol(Located):
 
 @dataclass(frozen=True, kw_only=True)
 class Library(Located):
-    """All content. Mappings keep the order of the files."""
+    """All content. Mappings keep the order of the files.
+
+    ``is_demo``: everything is invented, and nothing that is signed is for clinical use.
+    """
 
     name: str
     source_locale: str
@@ -358,3 +362,5 @@ class Library(Located):
     scene_files: tuple[str, ...] = ()
     waivers: tuple[Waiver, ...] = ()
     vocabulary: Vocabulary = field(default_factory=Vocabulary)
+    people: Mapping[str, Role] = field(default_factory=dict, hash=False, metadata=LATER)
+    is_demo: bool = field(default=False, metadata=LATER)

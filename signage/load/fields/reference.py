@@ -15,6 +15,7 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 from signage.load.fields.examples import example_of
 from signage.load.files.kit import KitEntry
 from signage.load.files.library import LibraryEntry, TermsEntry
+from signage.load.files.people import PeopleEntry
 from signage.load.files.policy import PoliciesEntry
 from signage.load.files.protocol import ProtocolEntry
 from signage.load.files.waivers import WaiversEntry
@@ -40,6 +41,7 @@ FILE_KINDS = (
     FileKind("ward", "content/wards/*.yaml", WardEntry, "One file for each ward; at least one."),
     FileKind("protocol", "content/protocols/*.yaml", ProtocolEntry, "One file for each; at least one."),
     FileKind("terms", "content/terms.yaml", TermsEntry, "Words for translators. May be left out."),
+    FileKind("people", "content/people.yaml", PeopleEntry, "Roles and what each may do. Needed to sign."),
     FileKind("waivers", "content/waivers.yaml", WaiversEntry, "Findings that are accepted. May be left out."),
 )
 """Every file with a schema, in the order in which they are explained."""

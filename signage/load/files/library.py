@@ -7,7 +7,16 @@ from typing import Annotated
 
 from signage.load.building import build, build_each, places_below, table
 from signage.load.files.vocabulary import VocabularyEntry
-from signage.load.kinds import NOT_EMPTY, Identifier, LanguageTag, Name, ReadableText, WebAddress, one_of
+from signage.load.kinds import (
+    NOT_EMPTY,
+    Identifier,
+    LanguageTag,
+    Name,
+    ReadableText,
+    WebAddress,
+    YesNo,
+    one_of,
+)
 from signage.load.validation import NONE, Entry
 from signage.load.yaml.nodes import Node, child
 from signage.model.library import Locale, LocaleState, Term
@@ -54,6 +63,9 @@ class LibraryEntry(Entry):
 
     training_address: WebAddress
     """Where the training pages are found; it begins every code on a sheet."""
+
+    demo: YesNo = False
+    """Whether everything is invented: whatever is signed says "Demonstration. Not for clinical use."."""
 
     papers: Annotated[tuple[Paper, ...], NOT_EMPTY]
     """The papers that posters are drawn on where nobody asks for another."""

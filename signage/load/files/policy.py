@@ -31,12 +31,13 @@ YES_NO_POLICIES = (
     "chlorine-on-skin",
     "observer-for-removal",
     "needs-before-kit",
+    "signatures-required",
 )
 NUMBER_POLICIES = ("min-rub", "min-wash", "min-wipe", "glove-hygiene-limit", "drying-seconds")
 AGENT_POLICIES = ("agents-on-glove", "agents-on-skin", "agents-on-kit")
 CHOICE_POLICIES = {"critical-marks": ("every-s1", "exposure")}
 KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES, *CHOICE_POLICIES)
-"""The values that the rehearsal reads; a library may hold others beside them."""
+"""The values that the rehearsal and document control read; a library may hold others beside them."""
 
 _NEARLY_KNOWN = 0.9
 """Likeness above which an unknown identifier is taken for a misspelt one; common practice, no source."""

@@ -56,11 +56,12 @@ def test_yaml_files_that_would_be_passed_over_are_reported(library):
     assert problems["content/kit.yml"].hint == "Did you mean 'kit.yaml'?"
 
 
-def test_other_files_hidden_files_and_those_of_later_versions_are_left_alone(library):
+def test_other_files_hidden_files_and_those_of_commands_are_left_alone(library):
     library.write()
     for name in (
         "approvals.yaml",
-        "people.yaml",
+        "approvals.jsonl",
+        "approved/a.json",
         "README.md",
         "protocols/.apron.yaml.swp",
         "protocols/._a.yaml",

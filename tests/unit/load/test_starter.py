@@ -28,7 +28,8 @@ def test_it_holds_a_whole_content_folder_and_nothing_else():
     assert list(starter_files()) == sorted(starter_files())
     assert {name.split("/")[0] for name in starter_files()} == {"content"}
     assert {name.rsplit("/", 1)[-1] for name in starter_files()} == {
-        "library.yaml", "kit.yaml", "policy.yaml", "terms.yaml", "example-ward.yaml", "gloves.yaml",
+        "library.yaml", "kit.yaml", "people.yaml", "policy.yaml", "terms.yaml", "example-ward.yaml",
+        "gloves.yaml",
     }  # fmt: skip
 
 

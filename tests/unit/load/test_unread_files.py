@@ -14,8 +14,6 @@ def test_what_a_person_believes_to_count_is_told(library):
     found = unread(
         library,
         "approvals.yaml",
-        "approvals.jsonl",
-        "people.yaml",
         "protocol/spill.yaml",
         "protocols/old/apron.yaml",
         "wards/readers.csv",
@@ -23,17 +21,14 @@ def test_what_a_person_believes_to_count_is_told(library):
         "letters.ttf",
     )
     assert sorted(found) == [
-        "content/approvals.jsonl",
         "content/approvals.yaml",
         "content/fonts/list.yaml",
         "content/letters.ttf",
-        "content/people.yaml",
         "content/protocol",
         "content/protocols/old/apron.yaml",
         "content/wards/readers.csv",
     ]
-    assert "Sign-offs are not read yet" in found["content/approvals.yaml"].hint
-    assert "People are not read yet" in found["content/people.yaml"].hint
+    assert "Sign-offs stand in approvals.jsonl" in found["content/approvals.yaml"].hint
     assert found["content/protocol"].hint.startswith("Did you mean 'protocols/'? Read are kit.yaml")
     assert found["content/protocols/old/apron.yaml"].hint.startswith("Move it into content/protocols/ itself")
     assert "content/fonts/" in found["content/letters.ttf"].hint
