@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -20,6 +20,9 @@ from signage.cli.kept import kept_of_user
 from signage.cli.report import print_json, say_error, status_of
 from signage.ground.errors import WrongUsageError
 
+if TYPE_CHECKING:
+    from signage.model.library import Library, Protocol
+
 
 @typer_application.command()
 def rehearse(
@@ -27,6 +30,14 @@ def rehearse(
     steps: Annotated[bool, typer.Option("--steps", help="Also print the state after each step.")] = False,
     repairs: Annotated[
         bool, typer.Option("--repairs", help="Also suggest single edits; none is applied.")
+    ] = False,
+    stress: Annotated[
+        bool,
+        typer.Option(
+            "--stress",
+            help="Instead rehearse every single drop, move, exchange and repetition of a step, and list what "
+            "passes clean.",
+        ),
     ] = False,
     html: Annotated[
         Path | None,
@@ -47,6 +58,8 @@ def rehearse(
     project = open_project(content, locales, kept_of_user(is_fresh=False))
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]
+    if stress:
+        return _stress(project.library, walked, form)
     report = project.report(walked, today())
     if html is not None:
         from signage.ground.files import write_whole
@@ -60,3 +73,26 @@ def rehearse(
     else:
         print_report(project.library, report, with_steps=steps, with_repairs=repairs)
     return status_of(report.problems)
+
+
+def _stress(library: Library, protocol: Protocol, form: Format) -> int:
+    """The review of every single slip; where references are faulty, their findings instead."""
+    from signage.cli.report import problems_json, say
+    from signage.cli.stress_report import print_stress
+    from signage.rehearse.variations.stress_review import review_stress
+
+    review = review_stress(library, protocol)
+    if not review.stress.walked.walks:
+        problems = [finding.as_problem() for finding in review.stress.walked.found.findings]
+        if form is Format.JSON:
+            print_json(problems_json(problems))
+        else:
+            for problem in problems:
+                say(f"{problem.place}: {problem.severity.value} {problem.code} {problem.message}")
+            say("Other orders cannot be rehearsed while this stands.")
+        return status_of(problems)
+    if form is Format.JSON:
+        print_json(review.as_json())
+    else:
+        print_stress(review)
+    return 0

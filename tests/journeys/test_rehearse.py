@@ -49,6 +49,14 @@ def test_an_unknown_protocol_is_answered_with_those_that_exist(run, demo):
     assert "layered-protection" in run(demo, "rehearse", "P11", expect=2).stderr
 
 
+def test_every_single_slip_is_rehearsed_and_what_passes_clean_is_listed(run, demo):
+    told = run(demo, "rehearse", "P1", "--stress").stdout
+    assert re.search(r"moved: \d+ orders, \d+ found, \d+ clean", told)
+    assert "nothing in common of: hand layer" in told
+    result = json.loads(run(demo, "rehearse", "P1", "--stress", "--format", "json").stdout)
+    assert {"slip", "step", "place", "reason", "disjoint"} <= set(result["clean"][0])
+
+
 WAIVERS = """\
 waivers:
   - code: HH-2

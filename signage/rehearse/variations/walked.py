@@ -6,11 +6,11 @@ the one that was kept at the same step, all that follows is known.
 
 from __future__ import annotations
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 
 from signage.model.choices import StepCondition
-from signage.rehearse.finding import Finding
+from signage.rehearse.finding import Finding, Identity
 from signage.rehearse.movements import Last, Movement, continues, plan_step
 from signage.rehearse.references import setting_faults
 from signage.rehearse.rehearsal import ALWAYS_SHOWN, Found, conditions_of, find, merge
@@ -111,6 +111,30 @@ class Branch:
             do_step(self.scene, self.walk.movements(index, self.before))
             phase, step = self.walk.schedule[index]
             self.before = (phase, step.actions[-1])
+
+    def does(self, indices: Iterable[int], known: Collection[Identity]) -> bool:
+        """Does steps of the walk until something is found that is not ``known``; whether nothing was."""
+        for index in indices:
+            count = self.scene.found_count
+            self.do(index)
+            if self._is_new_since(count, known):
+                return False
+        return True
+
+    def passes(self, index: int, known: Collection[Identity]) -> bool:
+        """Whether nothing that is not ``known`` is found from this step of the walk to the end."""
+        for position in range(index, len(self.walk.schedule)):
+            if self.walk.known_after(self, position) is not None:
+                return True
+            if not self.does((position,), known):
+                return False
+        count = self.scene.found_count
+        finish(self.scene)
+        return not self._is_new_since(count, known)
+
+    def _is_new_since(self, count: int, known: Collection[Identity]) -> bool:
+        found = self.scene.found_since(count)
+        return any(finding.identity not in known for _moment, finding in found)
 
     def go_on(self, index: int) -> frozenset[Exposure]:
         """Does the steps of the walk from this one to the end, or knows what they would find.
