@@ -11,6 +11,7 @@ from signage.compose.lettering import Align, Anchor, Lettering, TextPlace
 from signage.compose.typesetting import Face, Room, fit, line_width
 from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
+from signage.ground.length import MM_PER_POINT
 from signage.model.library import Fixture
 from signage.words.wording import Wording
 
@@ -248,13 +249,32 @@ def chevron(canvas: Canvas, x: float, y: float, scale: float) -> None:
 def packed(items: Sequence[str], face: Face, points: float, width: float) -> list[str]:
     """Items joined by dots into as few lines as fit the width; an item is never broken for it."""
     lines: list[str] = []
+    used = 0.0
     for item in items:
-        joined = f"{lines[-1]} · {item}" if lines else item
-        if lines and line_width(joined, face, points) <= width:
-            lines[-1] = joined
+        own = line_width(item, face, points)
+        joined = f"{lines[-1]}{_DOT}{item}" if lines else item
+        together = used + line_width(_DOT, face, points) + own
+        if lines and _fits_together(joined, together, face, points, width):
+            lines[-1], used = joined, together
         else:
             lines.append(item)
+            used = own
     return lines
+
+
+_DOT = " · "
+
+
+def _fits_together(joined: str, together: float, face: Face, points: float, width: float) -> bool:
+    """Whether a line is no wider than it may be, by the sum of its parts where this leaves no doubt.
+
+    Letters on the two sides of a dot may stand nearer to each other or farther apart, by less than an em a
+    dot: a line is shaped only where that decides.
+    """
+    doubt = joined.count(_DOT) * 2 * points * MM_PER_POINT
+    if abs(together - width) > doubt:
+        return together < width
+    return line_width(joined, face, points) <= width
 
 
 def control_lines(context: SheetContext, page: str) -> tuple[str, ...]:

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import cached_property, partial
+from functools import cached_property, lru_cache, partial
 
 from signage.ground.length import MM_PER_POINT
 from signage.text.font_set import FontSet
 from signage.text.line import Line
 from signage.text.metrics import ScriptMetrics, metrics_of
-from signage.text.paragraph import Paragraph, ShapedTexts, texts_in
+from signage.text.paragraph import Paragraph, texts_in
 from signage.text.setting import Setting
 from signage.words.ties import soften
 from signage.words.wording import Wording
@@ -34,9 +34,8 @@ class Face:
     leading: float | None = None
     is_balanced: bool = True
 
-    @classmethod
+    @staticmethod
     def of(
-        cls,
         wording: Wording,
         weight: int = 400,
         *,
@@ -45,21 +44,20 @@ class Face:
         is_balanced: bool = True,
     ) -> Face:
         """The face of a text in the language and the fonts of a wording."""
-        return cls(wording.tag, wording.script, wording.fonts, weight, is_body, leading, is_balanced)
+        return _face(wording.tag, wording.script, wording.fonts, weight, is_body, leading, is_balanced)
 
     @cached_property
     def metrics(self) -> ScriptMetrics:
         """The vertical measures of its script in its fonts."""
         return metrics_of(self.script, self.fonts)
 
-    @cached_property
-    def texts(self) -> ShapedTexts:
-        """The shaped texts of its language."""
-        return texts_in(self.language, self.fonts)
-
     def paragraph(self, text: str) -> Paragraph:
         """A text shaped in this face."""
-        return self.texts.paragraph(text, self.weight)
+        return texts_in(self.language, self.fonts).paragraph(text, self.weight)
+
+
+_face = lru_cache(maxsize=128)(Face)
+"""Few faces are asked for again and again; equal ones are one."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -9,7 +9,7 @@ from math import inf
 from signage.compose.arrangement import ZonePart
 from signage.compose.papers import Paper
 from signage.compose.poster.layout import HasNote, PosterLayout, cut_sheets, lay_out
-from signage.compose.poster.measures import Measures, measures_of, scale_of
+from signage.compose.poster.measures import Measures, grid_of, measures_of, scale_of
 from signage.compose.poster.sizes import (
     LEAST_PICTURE,
     NUMBER_COLUMN,
@@ -174,12 +174,11 @@ def _layouts(
     measures = measures_of(task.paper, footer, task.qr_least, growth)
     cut = cut_sheets(task.parts, sheets)
     most = max(sum(len(part.modules) for part in page) for page in cut)
-    layouts = [
-        _laid_out(task, cut, columns, measures, (True, True))
-        for columns in range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
-    ]
     least_width = (NUMBER_COLUMN + least_picture) * measures.scale
     least_tile = (LEAST_TILE - LEAST_PICTURE + least_picture) * measures.scale
+    columns = range(1 if most == 1 else 2, min(MOST_COLUMNS, max(most, 2)) + 1)
+    wide = [count for count in columns if grid_of(measures, count).width >= least_width]
+    layouts = [_laid_out(task, cut, count, measures, (True, True)) for count in wide]
     roomy = [
         layout
         for layout in layouts
@@ -187,6 +186,7 @@ def _layouts(
     ]
     if not roomy and growth == 1.0:
         # None can fit: the one nearest to it tells by how much the words are too large.
+        layouts = [_laid_out(task, cut, count, measures, (True, True)) for count in columns]
         roomy = [max(layouts, key=lambda layout: min(layout.tile, layout.grid.width))]
     return roomy
 
