@@ -23,14 +23,17 @@ def start(
         list[str] | None,
         typer.Option(help="A language to translate into, such as fr; say it once for each. Else fr."),
     ] = None,
+    like: Annotated[
+        str, typer.Option(help="gloves: one pair; second-hospital: a suit with hood, in 56 steps.")
+    ] = "gloves",
     form: FormatOption = Format.TEXT,
     quiet: QuietOption = False,
 ) -> int:
-    """Write a small valid library into a new folder, with the words of the languages asked for."""
+    """Write a valid library into a new folder, with the words of the languages asked for."""
     from signage.ground.day import today
     from signage.ground.files import write_whole
     from signage.load.fields.schema import schema_files
-    from signage.load.starter import starter_files
+    from signage.load.starter import STARTERS, starter_files
     from signage.words.update import refuse_unusual, write_changes
 
     if folder.exists() and not folder.is_dir():
@@ -39,12 +42,14 @@ def start(
         raise WrongUsageError(
             f"{folder} is not empty, and nothing in it was changed. Name a new or empty folder."
         )
+    if like not in STARTERS:
+        raise WrongUsageError(f"'{like}' is nothing to begin from. Name one of: {', '.join(STARTERS)}.")
     for tag in locale or ():
         refuse_unusual(tag)
         if tag == "en":
             raise WrongUsageError("'en' is the language of the example itself; name the other languages.")
     content = {
-        **starter_files(today(), tuple(dict.fromkeys(locale or ()))),
+        **starter_files(today(), tuple(dict.fromkeys(locale or ())), like),
         **{f"schema/{name}": data for name, data in schema_files().items()},
     }
     for name, data in content.items():

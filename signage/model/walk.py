@@ -1,6 +1,9 @@
-"""Where each step of a protocol happens, read from its moves."""
+"""Where each step of a protocol happens, read from its moves, and what goes into which container."""
+
+from collections.abc import Iterator, Mapping
 
 from signage.model.choices import ActionVerb, PersonRole
+from signage.model.garment import Garment
 from signage.model.library import Protocol, Step
 
 
@@ -34,3 +37,29 @@ def zones_of_steps(protocol: Protocol, actor: str | None = None) -> dict[str, st
 def leaves(step: Step) -> bool:
     """Whether the step is a move to another zone."""
     return any(action.verb is ActionVerb.MOVE for action in step.actions)
+
+
+def contents_of_containers(
+    protocol: Protocol, garments: Mapping[str, Garment]
+) -> Iterator[tuple[str, tuple[str, ...]]]:
+    """Each bin or tub that a movement names, with the items that it takes there, in order.
+
+    Where clothes are changed these are the clothes that were worn until then, not the item that goes on.
+    """
+    clothes = {
+        person.id: tuple(
+            item for item in person.wears if item in garments and garments[item].kind == "clothes"
+        )
+        for person in protocol.people
+    }
+    for action in (action for step in protocol.steps for action in step.actions):
+        items: tuple[str, ...] = (action.item,) if action.item else ()
+        if action.verb is ActionVerb.CHANGE_CLOTHES:
+            wearer = action.on or action.by
+            items, clothes[wearer] = clothes.get(wearer, ()), items
+        if action.bin and items:
+            yield action.bin, items
+
+
+def _is_clothes(garments: Mapping[str, Garment], item: str) -> bool:
+    return item in garments and garments[item].kind == "clothes"

@@ -54,7 +54,8 @@ class SourceCheck:
             yield "WD-58", f"'{text}' ends with a full stop, most headlines of the library do not"
 
     def _unused_mark(self, step: Step) -> Iterator[Fault]:
-        texts = [text for text in (step.text, step.detail, step.caution) if text is not None]
+        shown = (step.text, step.detail, step.posture, step.pace, step.caution)
+        texts = [text for text in shown if text is not None]
         denies = any(self._vocabulary.denial_in(text) for text in texts)
         if step.negation and self._vocabulary.knows_negation and not denies:
             yield "WD-59", "the step has 'negation: yes', and headline, detail and caution deny nothing"

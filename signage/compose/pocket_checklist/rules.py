@@ -21,6 +21,7 @@ from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.choices import PhaseTheme, RuleKind
 from signage.model.library import Phase
+from signage.model.walk import contents_of_containers
 
 HEAD = 9.0
 HEAD_AIR = 2.0
@@ -196,13 +197,10 @@ def _rule(
 def _containers(context: SheetContext, width: float) -> list[Block]:
     """What each bin and tub takes, the head of the list with its first row."""
     takes: dict[str, list[str]] = {}
-    for step in context.protocol.steps:
-        for action in step.actions:
-            if action.bin and action.item and action.bin in context.ward.fixtures:
-                names = takes.setdefault(action.bin, [])
-                name = context.garment_name(action.item)
-                if name not in names:
-                    names.append(name)
+    for bin_id, items in contents_of_containers(context.protocol, context.library.garments):
+        if bin_id in context.ward.fixtures:
+            names = takes.setdefault(bin_id, [])
+            names += [name for name in map(context.garment_name, items) if name not in names]
     blocks = [_container_row(context, bin_id, names, width) for bin_id, names in takes.items()]
     if not blocks:
         return []

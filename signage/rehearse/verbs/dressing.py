@@ -94,7 +94,7 @@ def _judge_cleanness(scene: Scene, act: Act) -> None:
     if hands.hand_level() is Level.CONTAMINATED:
         message = f"{name} handled with contaminated {scene.name(hands.top_layer())}."
         scene.report(CLEAN_KIT_DIRTY_HANDS, message, item=item, person=hands)
-    if not hands.has_cleaned_hands:
+    if not hands.has_cleaned_hands and scene.setting.garments[item].barrier:
         message = f"{name} put on before any hand hygiene."
         scene.report(KIT_BEFORE_HYGIENE, message, item=item, person=hands)
         hands.has_cleaned_hands = True  # said once; all kit after it has the same cause

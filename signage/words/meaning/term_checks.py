@@ -61,7 +61,7 @@ class TermCheck:
         """The terms that any source text of the step names."""
         if step is None:
             return frozenset()
-        texts = (step.text, step.detail, step.why, step.caution)
+        texts = (step.text, step.detail, step.posture, step.pace, step.why, step.caution)
         return self._source.named("\n".join(text for text in texts if text is not None))
 
     def _forbidden(self, found: list[FoundForm], concerned: frozenset[str]) -> Iterator[Fault]:
