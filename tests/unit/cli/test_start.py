@@ -55,3 +55,19 @@ def test_words_add_brings_the_words_of_the_programme(ward, signage):
     counts = signage("words progress --format json").json["locales"]
     assert counts["ar"]["missing"] < 30 < counts["ar"]["translated"]
     assert "already" in signage("words add ar").err
+
+
+def test_a_long_procedure_to_begin_from_checks_and_prints_whole(tmp_path, monkeypatch, signage):
+    """Every kind of sheet in English, with conditions, postures and rules: SH-22 asks for each of them."""
+    monkeypatch.chdir(tmp_path)
+    refused = signage("start ward --like third-hospital")
+    assert (refused.status, list(tmp_path.iterdir())) == (2, [])
+    assert "gloves, second-hospital" in refused.err
+    assert signage("start ward --like second-hospital --quiet").status == 0
+    monkeypatch.chdir(tmp_path / "ward")
+    problems = signage("check --format json").json["problems"]
+    grave = [each for each in problems if each["severity"] != "S3" and each["locale"] in {None, "en"}]
+    assert grave == []
+    drawn = signage("draw --protocol L1 --locale en --format json").json
+    assert (drawn["refused"], drawn["unmade"]) == ([], [])
+    assert {sheet["kind"] for sheet in drawn["sheets"]} == {"poster", "step-cards", "pocket-checklist"}

@@ -1,7 +1,7 @@
 from pathlib import Path
 
 from signage.load.library import load_library
-from signage.load.starter import starter_files
+from signage.load.starter import STARTERS, starter_files
 
 PICTURES = {
     "hand-rub", "inner-glove-on", "enter-room", "to-dirty-side", "rub-inner-gloves", "inner-glove-off",
@@ -52,3 +52,33 @@ def test_the_starter_brings_the_same_words_for_meaning_as_the_demo(tmp_path):
     for tag in ("en", "fr", "ar", "hi", "am", "bn"):
         assert all(tag in verb.approved for verb in demo.vocabulary.verbs), tag
         assert {tag} <= demo.vocabulary.negation.keys() & demo.vocabulary.restriction.keys()
+
+
+def test_the_long_library_loads_with_its_own_pictures_and_the_same_words(tmp_path):
+    found = starter_files(like="second-hospital", locales=("ar",))
+    for name, data in found.items():
+        path = tmp_path / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_bytes(data)
+    library = load_library(tmp_path / "content")
+    assert {name: len(protocol.steps) for name, protocol in library.protocols.items()} == {
+        "hand-basics": 7, "long-suit": 56, "unforeseen": 4,
+    }  # fmt: skip
+    assert list(library.locales) == ["en", "ar"]
+    assert "ar" in library.wards["long-ward"].readers
+    assert library.vocabulary == load_library(write(tmp_path / "short")).vocabulary
+    own = {Path(scene).stem for scene in library.scene_files}
+    pictures = {step.picture for protocol in library.protocols.values() for step in protocol.steps}
+    assert own <= pictures
+    for line in found["content/policy.yaml"].decode().splitlines():
+        assert "value:" not in line or "Example value" in line
+
+
+def test_both_libraries_are_named():
+    assert set(STARTERS) == {"gloves", "second-hospital"}
+    heads = [
+        data.split(b"\n")[0]
+        for name, data in starter_files(like="second-hospital").items()
+        if "scenes" not in name
+    ]
+    assert all(head.startswith(b"# yaml-language-server: $schema=") for head in heads)

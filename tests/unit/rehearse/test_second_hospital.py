@@ -9,7 +9,7 @@ from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.variations.study import study_protocol
 
 HANDLED_BY_THE_INNERMOST = {("CT-7", "hood-back"), ("CT-7", "flap-open"), ("CT-7", "zip-down")}
-"""The procedure leaves the suit to the gloves next to the skin: to be said, and for local policy to decide."""
+"""The procedure leaves the suit to the gloves next to the skin: to be said, for local policy to decide."""
 
 
 def found(protocol):
@@ -36,10 +36,6 @@ def test_what_a_reviewer_says_of_slips():
     cases = {
         "the hood is never raised": (second_hospital.without("hood-up"), ("EN-4", "go-in")),
         "the flap stays open": (second_hospital.without("flap-down"), ("EN-3", "go-in")),
-        "a zip is opened under its flap": (
-            second_hospital.moved("zip-down", "rub-under"),
-            ("LY-8", "zip-down"),
-        ),
         "a suit is torn open": (
             second_hospital.changed("suit-off", technique="front-grab"),
             ("LY-10", "suit-off"),
@@ -47,10 +43,6 @@ def test_what_a_reviewer_says_of_slips():
         "dispensers of which one is elsewhere": (
             second_hospital.changed("rub-under", any_of=("sensor-dispenser", "dressing-dispenser")),
             ("ZN-5", "rub-under"),
-        ),
-        "the hood slides back under the shield": (
-            second_hospital.moved("shield-off", "rub-after-hood"),
-            ("LY-1", "hood-back"),
         ),
         "shoes are wiped too briefly": (
             second_hospital.changed("shoes-wipe", seconds=5),
@@ -63,7 +55,7 @@ def test_what_a_reviewer_says_of_slips():
 
 
 def test_needless_findings_are_gone():
-    """Looking, fitting and sitting to dress are no decoration; a band is no front; a hood that hangs hides nothing."""
+    """Looking, fitting and sitting to dress are no decoration, and a hood that hangs hides nothing."""
     study = study_protocol(second_hospital.library(), second_hospital.protocol())
     assert {"sit-to-dress", "band-set", "stretch"} <= set(study.steps.unexplained)
     assert not [finding for finding in study.findings if finding.code in {"ST-4", "LY-2", "CT-3", "HH-1"}]
