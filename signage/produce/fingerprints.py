@@ -9,6 +9,7 @@ from typing import Any, TypeVar
 
 from signage.compose.proof import Faulty
 from signage.compose.sheet_kind import Per
+from signage.ground.edition import edition_date
 from signage.ground.fingerprint import fingerprint
 from signage.model.mark import Mark
 from signage.model.revision import plain
@@ -85,8 +86,8 @@ class Fingerprints:
         return [(font.file, font.sha256) for font in self._project.fonts.own]
 
     def painted(self, sheet: str, what: str) -> str:
-        """Of what is painted of a sheet, by the fingerprint of the composed one."""
-        return fingerprint([code_version(*PAINT), sheet, what])
+        """Of what is painted of a sheet, by the fingerprint of the composed one; files carry a date."""
+        return fingerprint([code_version(*PAINT), sheet, what, edition_date().isoformat()])
 
     def verdict(self, sheet: str, which: str) -> str:
         """Of what rules find on a sheet, by the fingerprint of the composed one."""

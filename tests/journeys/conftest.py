@@ -44,7 +44,7 @@ def ward(folder, begun):
     return folder / "my ward"
 
 
-def signage(folder, *arguments, expect=0):
+def signage(folder, *arguments, expect=0, day=DAY):
     done = subprocess.run(
         [sys.executable, "-m", "signage", *arguments],
         check=False,
@@ -52,7 +52,7 @@ def signage(folder, *arguments, expect=0):
         capture_output=True,
         text=True,
         encoding="utf-8",
-        env={**os.environ, "PYTHONIOENCODING": "utf-8", "COLUMNS": "200", "SOURCE_DATE_EPOCH": DAY},
+        env={**os.environ, "PYTHONIOENCODING": "utf-8", "COLUMNS": "200", "SOURCE_DATE_EPOCH": day},
         timeout=100,
     )
     assert "Traceback" not in done.stderr

@@ -40,6 +40,17 @@ def test_a_second_run_makes_nothing_anew_and_rewrites_no_file(run, demo):
     assert without(drawn(run, demo, "--fresh", "--output", "anew")) == without(again)
 
 
+def test_files_carry_the_day_of_their_run(run, demo):
+    arguments = ("draw", "--protocol", "P5", "--locale", "en", "--sheet", "poster", "--paper", "A4")
+    days = {}
+    for day in ("1795651200", "1798761600"):
+        run(demo, *arguments, day=day)
+        days[day] = [file.read_bytes() for file in sorted((demo / "output").rglob("*.pdf"))]
+    first, second = days.values()
+    assert all(b"D:20261126" in data for data in first)
+    assert all(b"D:20270101" in data for data in second)
+
+
 def test_one_changed_word_makes_only_the_sheets_of_its_language_anew(run, demo):
     drawn(run, demo)
     french = demo / "locales" / "fr" / "LC_MESSAGES" / "content.po"
