@@ -103,8 +103,9 @@ def smallest_side_mm(payload: str) -> float:
     return (len(_dark_rows(payload)) + 2 * QUIET_ZONE) * SMALLEST_MODULE_MM
 
 
+@lru_cache(maxsize=64)
 def qr_path(payload: str, box: Box) -> Path:
-    """The code inside a square box that includes the quiet zone."""
+    """The code inside a square box that includes the quiet zone; cards show it on two papers alike."""
     module = module_mm(payload, box.width)
     segments: list[Segment] = []
     for column, row, width, height in merged_rectangles(payload):

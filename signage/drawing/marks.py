@@ -186,7 +186,9 @@ class Page:
     @cached_property
     def texts(self) -> tuple[tuple[TextMark, Box], ...]:
         """The text marks, each with its ink box on the page."""
-        return tuple((mark, box) for mark, _, box in self.painted if isinstance(mark, TextMark))
+        return tuple(
+            (mark, transform.box(mark.box)) for mark, transform in self.placed if isinstance(mark, TextMark)
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,9 @@ from signage.paint.pdf import syntax
 _ROUND = 1
 _BUTT = 0
 
+_LONG = 500
+"""Segments of a path that is worth remembering."""
+
 _WHOLE = "_"
 """Stands for the end of a whole number while noughts are taken away; no operator has it."""
 
@@ -118,9 +121,17 @@ def path_operators(path: Path, decimals: int = 3) -> str:
     box = _upright_rectangle(path)
     if box is not None:
         return f"{syntax.numbers(box, decimals)} re"
+    return _long_path(path, decimals) if len(path) > _LONG else _path(path, decimals)
+
+
+def _path(path: Path, decimals: int) -> str:
     kinds = tuple([segment[0] for segment in path])
     values = chain.from_iterable([segment[1:] for segment in path])
     return _without_superfluous_zeros(_template(kinds, decimals) % tuple(values), decimals)
+
+
+_long_path = lru_cache(maxsize=64)(_path)
+"""Codes: cards show them on two papers alike, and comparing one with itself costs nothing."""
 
 
 def _without_superfluous_zeros(text: str, decimals: int) -> str:
