@@ -43,7 +43,7 @@ class Paragraph:
     missing: tuple[MissingGlyph, ...]
     items: tuple[ShapedItem, ...]
 
-    @property
+    @cached_property
     def width(self) -> float:
         """Width of the text in one line, or of its widest line where it forces breaks."""
         widths = (self.measure.width(stretch.start, stretch.end) for stretch in self._cut.stretches)
