@@ -15,7 +15,10 @@ from signage.rehearse.techniques import Surface
 
 @dataclass(frozen=True, slots=True)
 class WornState:
-    """A garment on a person: the level of its four surfaces, and fasteners that are open."""
+    """A garment on a person: the level of its four surfaces, and fasteners that are open.
+
+    ``covers`` is what it covers with its parts where they are; ``parts`` are these with their positions.
+    """
 
     garment: str
     outside: Level
@@ -23,6 +26,8 @@ class WornState:
     back: Level
     straps: Level
     open_fasteners: tuple[str, ...]
+    covers: tuple[str, ...] = ()
+    parts: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,6 +65,7 @@ class PersonState:
                     "back": worn.back.word,
                     "straps": worn.straps.word,
                     "open": list(worn.open_fasteners),
+                    **({"parts": dict(worn.parts)} if worn.parts else {}),
                 }
                 for worn in self.worn
             ],
@@ -134,4 +140,6 @@ def _worn(worn: Worn) -> WornState:
         levels[Surface.BACK],
         levels[Surface.STRAPS],
         tuple(sorted(worn.open_fasteners)),
+        worn.covered,
+        tuple(worn.positions.items()),
     )

@@ -125,26 +125,26 @@ def shape_keys(maps: Sequence[BodyMap]) -> tuple[str, ...]:
 
 def _layers(worn: Sequence[tuple[WornState, Garment]]) -> Iterator[PaintedLayer]:
     """The garments from the skin outwards; of each what no later garment hides."""
-    panels = [_is_panel(garment, worn[:index]) for index, (_state, garment) in enumerate(worn)]
+    panels = [_is_panel(garment, worn[:index]) for index, (_own, garment) in enumerate(worn)]
     for index, (state, garment) in enumerate(worn):
         hidden: set[str] = set()
-        for (_state, other), hangs_in_front in list(zip(worn, panels, strict=True))[index + 1 :]:
-            hidden |= set(other.covers) - (_IN_FRONT if hangs_in_front else frozenset())
-        shapes = tuple(_shapes(garment, hidden, is_panel=panels[index]))
-        depth = sum(1 for _state, other in worn[:index] if set(other.covers) & set(garment.covers))
+        for (over, _other), hangs_in_front in list(zip(worn, panels, strict=True))[index + 1 :]:
+            hidden |= set(over.covers) - (_IN_FRONT if hangs_in_front else frozenset())
+        shapes = tuple(_shapes(state, hidden, is_panel=panels[index]))
+        depth = sum(1 for under, _other in worn[:index] if set(under.covers) & set(state.covers))
         if shapes:
             yield PaintedLayer(shapes, state.outside.word, garment.barrier, depth)
 
 
 def _is_panel(garment: Garment, beneath: Sequence[tuple[WornState, Garment]]) -> bool:
     """Whether a garment is drawn as what hangs in front: an apron over what can be seen beside it."""
-    covered = {site for _state, other in beneath for site in other.covers}
+    covered = {site for state, _garment in beneath for site in state.covers}
     return garment.kind == "apron" and set(garment.covers) >= _IN_FRONT and covered >= _IN_FRONT
 
 
-def _shapes(garment: Garment, hidden: set[str], *, is_panel: bool) -> Iterator[str]:
+def _shapes(worn: WornState, hidden: set[str], *, is_panel: bool) -> Iterator[str]:
     """The shapes of a garment that can be seen."""
-    seen = [site for site in SITE_SHAPES if site in garment.covers and site not in hidden]
+    seen = [site for site in SITE_SHAPES if site in worn.covers and site not in hidden]
     if is_panel and _IN_FRONT & set(seen):
         yield "panel"
         seen = [site for site in seen if site not in _IN_FRONT]

@@ -4,6 +4,8 @@ from dataclasses import replace
 
 import demo
 
+from signage.model import revision
+from signage.model.garment import GarmentModel
 from signage.model.library import Printer
 
 P1 = "layered-protection"
@@ -88,3 +90,60 @@ def test_other_digits_are_other_words():
     assert code(latin, "ar")[0] == code(library, "ar")[0]
     assert code(latin, "ar")[1] != code(library, "ar")[1]
     assert code(latin, "fr") == code(library, "fr")
+
+
+def test_another_model_of_the_kit_in_use_makes_sheets_doubtful():
+    """Designs of kit are not interchangeable: a loop or a flap more is another order of steps."""
+    library = demo.project().library
+    looped = GarmentModel(id="looped", name="With loops", features=("thumb-loops",))
+    plain = GarmentModel(id="plain", name="Without loops")
+    models = {"looped": looped, "plain": plain}
+    garment = replace(library.garments["coverall"], models=models, model="looped")
+    known = replace(library, garments={**library.garments, "coverall": garment})
+    changes = {
+        "another model is in use": replace(
+            known, garments={**known.garments, "coverall": replace(garment, model="plain")}
+        ),
+        "the ward has another one": with_ward(known, models={"coverall": "plain"}),
+        "the model gains a flap": replace(
+            known,
+            garments={
+                **known.garments,
+                "coverall": replace(
+                    garment, models={**models, "looped": replace(looped, features=("zip-flap",))}
+                ),
+            },
+        ),
+    }
+    for what, changed in changes.items():
+        assert code(changed)[0] != code(known)[0], what
+    elsewhere = with_ward(known, models={"gloves": "plain"})
+    assert code(elsewhere) == code(known)
+
+
+def test_what_older_content_cannot_say_changes_nothing_until_it_is_said():
+    library = demo.project().library
+    ward = library.wards[library.protocols[P1].ward]
+    door = ward.doors[0]
+    plain = revision.plain(library.garments["hood"])
+    assert not {"parts", "techniques", "models", "adjusters", "fastener_sites"} & plain.keys()
+    assert "posture" not in revision.plain(library.protocols[P1].steps[0])
+    changes = {
+        "a posture": with_step(library, posture="Feet apart."),
+        "a view": with_ward(
+            library, zones={**ward.zones, door.start: replace(ward.zones[door.start], sees=(door.end,))}
+        ),
+        "a window": with_ward(library, doors=(replace(door, window=True), *ward.doors[1:])),
+        "an origin": replace(
+            library,
+            protocols={
+                **library.protocols,
+                P1: replace(
+                    library.protocols[P1],
+                    people=tuple(replace(each, comes_from=door.end) for each in library.protocols[P1].people),
+                ),
+            },
+        ),
+    }
+    for what, changed in changes.items():
+        assert code(changed)[0] != code(library)[0], what
