@@ -55,6 +55,20 @@ def protocol_problems(
             yield replace(problem, step=name.text if name else None)
 
 
+_SAID_OF_ITEMS = frozenset(
+    {
+        ActionVerb.INSPECT,
+        ActionVerb.DISCARD,
+        ActionVerb.HANDOVER,
+        ActionVerb.FASTEN,
+        ActionVerb.WIPE,
+        ActionVerb.TAKE,
+        ActionVerb.PUT_DOWN,
+    }
+)
+"""Verbs that are said of items that nobody wears, too, such as a waste bag that is tied."""
+
+
 def _step_problems(
     step: Node,
     protocol: Node,
@@ -90,16 +104,12 @@ def _step_problems(
 def _item_problems(action: Node, declared: Declared) -> Iterator[Problem]:
     """The garments and items of an action, and the parts and checks of its item."""
     verb, item = text_of(action, "do"), text_of(action, "item")
-    is_worn = verb is not None and verb.text not in {
-        ActionVerb.INSPECT,
-        ActionVerb.DISCARD,
-        ActionVerb.HANDOVER,
-    }
-    if is_worn:
-        yield from judge(item, declared.kit, "a garment of kit.yaml", GARMENT)
-    else:
-        yield from judge(item, declared.kit, "a garment or item of kit.yaml")
-    yield from judge(text_of(action, "together"), declared.kit, "a garment of kit.yaml", GARMENT)
+    is_worn = verb is not None and verb.text not in _SAID_OF_ITEMS
+    for name, is_garment in ((item, is_worn), (text_of(action, "together"), is_worn)):
+        if is_garment:
+            yield from judge(name, declared.kit, "a garment of kit.yaml", GARMENT)
+        else:
+            yield from judge(name, declared.kit, "a garment or item of kit.yaml")
     yield from _layer_problems(text_of(action, "layer"), declared)
     part, check = text_of(action, "part"), text_of(action, "check")
     if verb is not None and verb.text == ActionVerb.HYGIENE and part is not None:

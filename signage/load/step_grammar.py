@@ -43,7 +43,7 @@ VERBS = {
     ActionVerb.INSPECT: VerbKeys((), ("item",)),
     ActionVerb.CHECK: VerbKeys(("item", "check")),
     ActionVerb.DON: VerbKeys(("item",), ("fresh",)),
-    ActionVerb.FASTEN: VerbKeys(("item",), ("part", "layer")),
+    ActionVerb.FASTEN: VerbKeys(("item",), ("part", "layer", "together")),
     ActionVerb.UNFASTEN: VerbKeys(("item",), ("part", "layer")),
     ActionVerb.DOFF: VerbKeys(("item",), ("technique", "together", "bin", "layer")),
     ActionVerb.DISCARD: VerbKeys((), ("item", "bin")),
@@ -65,8 +65,8 @@ VERBS = {
     ActionVerb.LOWER: VerbKeys(("item", "part"), ("layer",)),
     ActionVerb.DRINK: VerbKeys(),
     ActionVerb.CHANGE_CLOTHES: VerbKeys(("item",), ("bin", "fresh")),
-    ActionVerb.TAKE: VerbKeys(("thing",), ("fixture",)),
-    ActionVerb.PUT_DOWN: VerbKeys(("thing",), ("fixture",)),
+    ActionVerb.TAKE: VerbKeys((), ("fixture",), ("thing", "item")),
+    ActionVerb.PUT_DOWN: VerbKeys((), ("fixture",), ("thing", "item")),
 }
 """The verbs of the step grammar with their keys; ``by`` and ``on`` go with every verb."""
 

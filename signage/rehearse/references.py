@@ -10,7 +10,7 @@ from signage.model.garment import Garment
 from signage.model.library import Action
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
 from signage.rehearse.state.body import HANDS, SKIN
-from signage.rehearse.state.scene import Scene
+from signage.rehearse.state.scene import BAG, Scene
 from signage.rehearse.state.setting import Schedule, Setting
 from signage.rehearse.techniques import TECHNIQUES
 
@@ -34,8 +34,6 @@ _NEEDED: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
         ActionVerb.RAISE: ("item", "part"),
         ActionVerb.LOWER: ("item", "part"),
         ActionVerb.CHANGE_CLOTHES: ("item",),
-        ActionVerb.TAKE: ("thing",),
-        ActionVerb.PUT_DOWN: ("thing",),
     }
 )
 _EITHER: Mapping[ActionVerb, tuple[str, str]] = MappingProxyType(
@@ -43,6 +41,8 @@ _EITHER: Mapping[ActionVerb, tuple[str, str]] = MappingProxyType(
         ActionVerb.ADJUST: ("item", "target"),
         ActionVerb.DISINFECT: ("fixture", "thing"),
         ActionVerb.WIPE: ("item", "thing"),
+        ActionVerb.TAKE: ("thing", "item"),
+        ActionVerb.PUT_DOWN: ("thing", "item"),
     }
 )
 """Fields of which a verb needs one."""
@@ -61,6 +61,10 @@ _WEARING = frozenset(
         ActionVerb.CHANGE_CLOTHES,
     }
 )
+_OF_A_BAG = frozenset({ActionVerb.TAKE, ActionVerb.PUT_DOWN})
+_OF_A_BAG_TOO = frozenset({ActionVerb.FASTEN, ActionVerb.WIPE})
+"""Verbs that are said of waste bags: only of them, and of them as of garments."""
+
 _FIXTURE_KINDS: Mapping[ActionVerb, tuple[str, ...]] = MappingProxyType(
     {ActionVerb.HYGIENE: ("dispenser", "sink"), ActionVerb.MAT: ("mat",)}
 )
@@ -133,6 +137,25 @@ def _is_garment(setting: Setting, name: str) -> bool:
     return name in setting.garments and bool(setting.garments[name].covers)
 
 
+def _is_bag(setting: Setting, name: str | None) -> bool:
+    """Whether something is a waste bag."""
+    return name is not None and name in setting.garments and setting.garments[name].kind == BAG
+
+
+def _must_be_worn(setting: Setting, verb: ActionVerb, item: str) -> bool:
+    """Whether a verb is said of garments only, or of garments and bags, and the item is neither."""
+    if verb in _OF_A_BAG_TOO and _is_bag(setting, item):
+        return False
+    return verb in _WEARING and not _is_garment(setting, item)
+
+
+def _goes_together(setting: Setting, action: Action, partner: str) -> bool:
+    """Garments leave together; a bag goes into a bag that is tied."""
+    if _is_bag(setting, action.item):
+        return _is_bag(setting, partner)
+    return _is_garment(setting, partner)
+
+
 def _is_glove(setting: Setting, name: str) -> bool:
     """Whether something is a hand layer: it is in the kit and covers the hands."""
     return name in setting.garments and HANDS in setting.garments[name].covers
@@ -143,7 +166,9 @@ def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
     item = action.item
     if item is not None and item not in setting.garments:
         yield "item", f"'{item}' is not in the kit."
-    elif item is not None and action.verb in _WEARING and not _is_garment(setting, item):
+    elif item is not None and action.verb in _OF_A_BAG and not _is_bag(setting, item):
+        yield "item", f"'{item}' is no waste bag; '{action.verb}' needs one, or a thing."
+    elif item is not None and _must_be_worn(setting, action.verb, item):
         yield "item", f"'{item}' is never worn; '{action.verb}' needs something that is."
     elif item is not None:
         garment = setting.garments[item]
@@ -156,7 +181,7 @@ def _kit(setting: Setting, action: Action) -> Iterator[Fault]:
         known = _parts_for(action.verb, garment)
         if known is not None and action.part is not None and action.part not in known:
             yield "part", f"'{action.part}' is no part of '{item}' that the verb '{action.verb}' is said of."
-    if action.together is not None and not _is_garment(setting, action.together):
+    if action.together is not None and not _goes_together(setting, action, action.together):
         yield "together", f"'{action.together}' is not a garment of the kit."
     layer = action.layer
     if layer is not None and layer != SKIN and not _is_glove(setting, layer):
@@ -201,5 +226,5 @@ def _target(setting: Setting, action: Action) -> Iterator[Fault]:
     if action.verb not in (ActionVerb.TOUCH, ActionVerb.ADJUST) or name is None:
         return
     known = {*setting.sites, *setting.ward.fixtures, *setting.protocol.things}
-    if name not in known and not _is_garment(setting, name):
+    if name not in known and not _is_garment(setting, name) and not _is_bag(setting, name):
         yield "target", f"'{name}' is neither a part of the body, nor worn, nor a fixture, nor a thing."

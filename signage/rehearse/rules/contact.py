@@ -68,6 +68,15 @@ INNERMOST_GLOVE_HANDLES_OUTSIDE = Rule(
     "apron torn off after the outer gloves are off",
     "Do the step before the outer gloves come off; where local policy intends it, name the glove in 'layer'.",
 )
+MOUTH_IN_ZONE = Rule(
+    "CT-8",
+    "mouth-in-zone",
+    S1,
+    "Somebody drinks, or meets a need through the mouth, in a zone that is not clean.",
+    "The mouth is a way in, and whatever covers it must be moved for a drink.",
+    "a drink in the room, or on the dirty side",
+    "Move the step to a clean zone, before the kit goes on or after it is off.",
+)
 RESPIRATOR_OFF_IN_HAZARDOUS_AIR = Rule(
     "RP-1",
     "respirator-off-in-hazardous-air",
@@ -104,6 +113,7 @@ CONTACT = (
     TREATED_GLOVE_ON_SKIN,
     CLEAN_FIXTURE_TOUCHED,
     INNERMOST_GLOVE_HANDLES_OUTSIDE,
+    MOUTH_IN_ZONE,
     RESPIRATOR_OFF_IN_HAZARDOUS_AIR,
     RESPIRATOR_OFF_TOO_EARLY,
     RESPIRATOR_MOVED_AFTER_CHECK,

@@ -101,6 +101,15 @@ WAY_ROUND_REMOVAL = Rule(
     "a door from the room back to the anteroom",
     "Delete the door from the ward's file if it is locked in that direction, or close it on the ward.",
 )
+THING_CARRIED_OUT = Rule(
+    "ZN-7",
+    "thing-carried-out",
+    S1,
+    "A thing leaves the contaminated zone without being disinfected, or leaves the zone where it is to stay.",
+    "Phones and pens go from hand to hand and to the face. A soft thing cannot be disinfected.",
+    "the phone is used in the room and taken along",
+    "Disinfect it inside with 'do: disinfect', leave it there, or leave it outside.",
+)
 FIXTURE_ABSENT = Rule(
     "FX-1",
     "fixture-absent",
@@ -174,6 +183,7 @@ ZONES = (
     CONTAMINATED_SOLES,
     FIXTURE_ELSEWHERE,
     WAY_ROUND_REMOVAL,
+    THING_CARRIED_OUT,
 )
 FIXTURES = (
     FIXTURE_ABSENT,

@@ -114,8 +114,8 @@ class Exposure:
 class Held:
     """What was taken off together and is still in the hand.
 
-    ``level`` is that of its outside. ``surfaces`` are the levels of each garment as it came off, ``owner`` is
-    who wore it.
+    ``level`` is that of its outside, ``grip`` that of the surface by which it is held, and ``layer`` the hand
+    layer that holds it. ``surfaces`` are the levels of each garment as it came off, ``owner`` is who wore it.
     ``carried_in`` is the moment when it came into a clean zone while contaminated.
     """
 
@@ -124,6 +124,8 @@ class Held:
     moment: Moment
     surfaces: tuple[Surfaces, ...] = ()
     owner: str = ""
+    grip: Level = Level.CLEAN
+    layer: str = SKIN
     was_told: bool = False
     carried_in: Moment | None = None
 

@@ -9,13 +9,16 @@ from signage.ground.place import Place
 from signage.ground.problem import Severity
 from signage.ground.rule import Rule
 from signage.model.choices import ZoneClass
-from signage.model.library import Action, Fixture, Zone
+from signage.model.library import Action, Fixture, Thing, Zone
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import LocalPolicy
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Exposure, LaidDown, Moment, Person, Worn
 from signage.rehearse.state.setting import Setting
 from signage.rehearse.state.snapshot import copy_of, is_alike
+
+BAG = "waste"
+"""The kind of an item that is a waste bag."""
 
 _SEATS_AND_SURFACES = frozenset({"chair", "surface", "bench", "shelf"})
 
@@ -33,6 +36,33 @@ class FixtureState:
     is_charged: bool
     holds: int = 0
     last_user: str | None = None
+
+
+@dataclass(slots=True)
+class BagState:
+    """A waste bag as it is now: the level of its outside, and the zone in which it lies or is held."""
+
+    level: Level
+    zone: str
+
+
+@dataclass(slots=True)
+class ThingState:
+    """A thing that people carry: who carries it, else the zone in which it lies, or None where unknown.
+
+    ``is_soiled`` is since it was taken or touched in a contaminated zone, until it is disinfected.
+    ``was_told`` is since it was found to be carried out of there.
+    """
+
+    holder: str | None
+    zone: str | None
+    level: Level = Level.CLEAN
+    is_soiled: bool = False
+    was_told: bool = False
+
+    def soil(self) -> None:
+        """A contaminated zone reaches it."""
+        self.level, self.is_soiled, self.was_told = Level.CONTAMINATED, True, False
 
 
 @dataclass(slots=True)
@@ -66,7 +96,7 @@ class Scene:
     """Everything that changes during one rehearsal. ``without`` are codes of rules that are switched off.
 
     ``door_levels`` are those of the handles of doors, by the two zones between. ``laid_down`` is what was
-    taken off and put away, by who wore it and what it is.
+    taken off and put away, by who wore it and what it is. ``bags`` are those that were handled so far.
     """
 
     def __init__(self, setting: Setting, without: Collection[str] = ()) -> None:
@@ -76,6 +106,8 @@ class Scene:
         self.people = {actor.id: self._person(actor.id) for actor in setting.protocol.people}
         self.fixtures = {key: _fixture_at_start(setting, f) for key, f in setting.ward.fixtures.items()}
         self.door_levels: dict[frozenset[str], Level] = {}
+        self.bags: dict[str, BagState] = {}
+        self.things = {key: _thing_at_start(setting, thing) for key, thing in setting.protocol.things.items()}
         self.laid_down: dict[tuple[str, str], LaidDown] = {}
         self.moment: Moment | None = None
         self.used_fixtures: list[str] = []
@@ -192,6 +224,10 @@ class Scene:
         """Whether a fixture stands in the zone of a person."""
         return self.fixtures[fixture].fixture.zone == person.zone
 
+    def is_bag(self, item: str | None) -> bool:
+        """Whether an item of the kit is a waste bag."""
+        return item is not None and item in self.setting.garments and self.setting.garments[item].kind == BAG
+
     def use(self, fixture: str) -> FixtureState:
         """A fixture that this step uses; it goes into the trace."""
         self.used_fixtures.append(fixture)
@@ -213,3 +249,14 @@ def _fixture_at_start(setting: Setting, fixture: Fixture) -> FixtureState:
     in_contaminated = zone is not None and zone.zone_class is ZoneClass.CONTAMINATED
     is_dirty = fixture.designated == "dirty" or (in_contaminated and fixture.kind in _SEATS_AND_SURFACES)
     return FixtureState(fixture, Level.CONTAMINATED if is_dirty else Level.CLEAN, fixture.charged)
+
+
+def _thing_at_start(setting: Setting, thing: Thing) -> ThingState:
+    """A thing is where it is carried, else where it is to stay; a contaminated zone has reached it there."""
+    holder = next((actor for actor in setting.protocol.people if thing.id in actor.carries), None)
+    state = ThingState(holder.id, None) if holder is not None else ThingState(None, thing.stays_in)
+    start = holder.starts_in if holder is not None else thing.stays_in
+    zone = setting.ward.zones.get(start or "")
+    if zone is not None and zone.zone_class is ZoneClass.CONTAMINATED:
+        state.soil()
+    return state

@@ -7,12 +7,13 @@ from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import NOBODY_TO_HELP, OBSERVER_TOUCHES
 from signage.rehearse.rules.hands import NO_HYGIENE_AFTER_REMOVAL
 from signage.rehearse.rules.places import STILL_IN_HAND
-from signage.rehearse.state.people import Person
+from signage.rehearse.state.people import Held, Person
 from signage.rehearse.state.scene import Act, Scene
 
 _ALLOWED_WHILE_HOLDING = frozenset(
     {ActionVerb.DISCARD, ActionVerb.SAY, ActionVerb.WAIT, ActionVerb.INSPECT, ActionVerb.BRANCH}
 )
+_OF_WHAT_IS_HELD = frozenset({ActionVerb.HANDOVER, ActionVerb.PUT_DOWN, ActionVerb.WIPE, ActionVerb.FASTEN})
 _ALLOWED_BEFORE_HYGIENE = frozenset(
     {
         ActionVerb.HYGIENE,
@@ -54,13 +55,20 @@ def _held_item(scene: Scene, act: Act) -> None:
     """Rule BN-4: something else is done while a removed item is still in the hand."""
     if act.action.verb in _ALLOWED_WHILE_HOLDING:
         return
-    if _is_handed_on(act):
-        return
     for held in act.by.held:
-        if not held.was_told:
+        if not held.was_told and not _is_meant(scene, act, held):
             held.was_told = True
             message = f"Still in the hand: {scene.setting.names(held.items)}; wanted: discard it first."
             scene.report(STILL_IN_HAND, message, item=held.items[0], person=act.by)
+
+
+def _is_meant(scene: Scene, act: Act, held: Held) -> bool:
+    """Whether what is in the hand is what the movement is about, or a bag that is on its way."""
+    if act.action.verb is ActionVerb.MOVE:
+        return any(scene.is_bag(item) for item in held.items)
+    return act.action.verb in _OF_WHAT_IS_HELD and bool(
+        {act.action.item, act.action.together} & {*held.items}
+    )
 
 
 def _is_handed_on(act: Act) -> bool:

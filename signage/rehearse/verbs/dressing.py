@@ -22,7 +22,7 @@ from signage.rehearse.state.people import Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import take_on_the_room
 from signage.rehearse.techniques import Surface
-from signage.rehearse.verbs.touching import handle_garment
+from signage.rehearse.verbs.touching import handle_garment, judge_mouth
 
 
 def put_on(scene: Scene, act: Act) -> None:
@@ -147,6 +147,8 @@ def check(scene: Scene, act: Act) -> None:
     worn.moved_after_check = None
 
 
-def meet_need(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
-    """A personal need, such as a drink, is met."""
+def meet_need(scene: Scene, act: Act) -> None:
+    """A personal need, such as a drink, is met; perhaps through the mouth (rule CT-8)."""
+    if act.action.mouth:
+        judge_mouth(scene, act.on, f"A need that is met through the mouth ({scene.name(act.action.need)})")
     act.on.needs_met.add(act.action.need or "")

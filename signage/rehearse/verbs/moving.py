@@ -15,8 +15,10 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Person
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
+from signage.rehearse.verbs.bags import carry_held
 from signage.rehearse.verbs.operating import open_door
 from signage.rehearse.verbs.seats import get_up
+from signage.rehearse.verbs.things import carry_things
 
 
 def move(scene: Scene, act: Act) -> None:
@@ -42,6 +44,8 @@ def move(scene: Scene, act: Act) -> None:
         person.fresh_from_contaminated = True
     take_on_the_room(scene, person)
     stand_on_the_floor(scene, person)
+    carry_held(scene, person)
+    carry_things(scene, person, start, end)
 
 
 def _judge_way(scene: Scene, person: Person, start: str, end: str) -> None:

@@ -8,11 +8,15 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import bare_to_the_room, hidden_from_the_room
+from signage.rehearse.verbs.bags import tie
 from signage.rehearse.verbs.handling import handle_outside, worn_item
 
 
 def fasten(scene: Scene, act: Act) -> None:
-    """A fastener is closed; no part named means all of them."""
+    """A fastener is closed; no part named means all of them. A waste bag is tied."""
+    if scene.is_bag(act.item):
+        tie(scene, act)
+        return
     worn = worn_item(scene, act)
     if worn is not None:
         handle_outside(scene, act, worn)

@@ -13,6 +13,7 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.meeting import hand_and_fixture_meet
 from signage.rehearse.state.scene import Act, FixtureState, Scene
 from signage.rehearse.verbs.seats import get_up, rest_on_seat
+from signage.rehearse.verbs.things import clean_thing
 from signage.rehearse.verbs.touching import report_shared
 
 
@@ -37,10 +38,11 @@ def stand(scene: Scene, act: Act) -> None:
 
 
 def disinfect(scene: Scene, act: Act) -> None:
-    """A fixture is disinfected; if its contact time is not kept, nothing changes (rule FX-4)."""
+    """A fixture or thing is disinfected; if its contact time is not kept, nothing changes (rule FX-4)."""
     key = act.action.fixture
     if key is None:
-        return  # a thing
+        clean_thing(scene, act, act.action.thing or "")
+        return
     if not scene.is_here(key, act.by):
         message = f"{scene.name(key)} is not in zone {scene.name(act.by.zone)}."
         scene.report(FIXTURE_ELSEWHERE, message, item=key, person=act.by, field="fixture")

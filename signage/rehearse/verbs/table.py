@@ -7,6 +7,7 @@ from types import MappingProxyType
 
 from signage.model.choices import ActionVerb
 from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.verbs.carrying import drink, put_down, take
 from signage.rehearse.verbs.clothes import change_clothes
 from signage.rehearse.verbs.discarding import discard, hand_over, replace
 from signage.rehearse.verbs.dressing import check, inspect, meet_need, put_on
@@ -44,9 +45,9 @@ VERBS: Mapping[ActionVerb, Callable[[Scene, Act], None]] = MappingProxyType(
         ActionVerb.WIPE: wipe,
         ActionVerb.RAISE: raise_part,
         ActionVerb.LOWER: lower_part,
-        ActionVerb.DRINK: do_nothing,
+        ActionVerb.DRINK: drink,
         ActionVerb.CHANGE_CLOTHES: change_clothes,
-        ActionVerb.TAKE: do_nothing,
-        ActionVerb.PUT_DOWN: do_nothing,
+        ActionVerb.TAKE: take,
+        ActionVerb.PUT_DOWN: put_down,
     }
 )

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from signage.model.choices import ZoneClass
 from signage.rehearse.rules.contact import (
     CLEAN_FIXTURE_TOUCHED,
     HAND_AT_FACE,
+    MOUTH_IN_ZONE,
     RESPIRATOR_MOVED_AFTER_CHECK,
     TREATED_GLOVE_ON_SKIN,
 )
@@ -16,22 +18,28 @@ from signage.rehearse.state.meeting import hand_and_fixture_meet, hand_and_garme
 from signage.rehearse.state.people import Pending, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.techniques import Surface
+from signage.rehearse.verbs.bags import take_hold
+from signage.rehearse.verbs.things import touch_thing
 
 _SHARED = frozenset({"chair", "surface", "bench", "shelf"})
 
 
 def touch(scene: Scene, act: Act) -> None:
-    """Hands meet a part of the body, something worn, or a fixture."""
+    """Hands meet a part of the body, something worn, a fixture, a bag or a thing."""
     target = act.action.target or act.action.item or ""
-    if target in scene.setting.garments:
+    if scene.is_bag(target):
+        take_hold(scene, act, target)
+    elif target in scene.setting.garments:
         handle_garment(scene, act, target)
     elif target in scene.fixtures:
         _touch_fixture(scene, act, target)
+    elif target in scene.things:
+        touch_thing(scene, act, target)
     else:
-        _touch_body(scene, act, target)
+        touch_body(scene, act, target)
 
 
-def _touch_body(scene: Scene, act: Act, site: str) -> None:
+def touch_body(scene: Scene, act: Act, site: str) -> None:
     """Rules CT-3 and CT-5. Covered parts below the head are touched through what lies outermost there."""
     person, level = act.on, act.by.hand_level()
     is_bare = person.is_bare(site)
@@ -126,3 +134,11 @@ def report_shared(scene: Scene, person: Person, key: str) -> None:
         message = f"{scene.name(key)} was used by {state.last_user} and not disinfected since."
         scene.report(SHARED_WITHOUT_DISINFECTION, message, item=key, person=person)
     state.last_user = person.id
+
+
+def judge_mouth(scene: Scene, person: Person, what: str) -> None:
+    """Rule CT-8."""
+    zone = scene.zone(person)
+    if zone.zone_class is not ZoneClass.CLEAN:
+        message = f"{what} in zone {zone.name}, which is {zone.zone_class}."
+        scene.report(MOUTH_IN_ZONE, message, item="mouth-nose", person=person)

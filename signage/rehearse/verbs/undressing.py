@@ -56,7 +56,9 @@ def take_off(scene: Scene, act: Act) -> None:
     act.by.pending = Pending(leaving[0].id, act.moment)
     items = tuple(worn.id for worn in leaving)
     level, surfaces = max(worn.outside for worn in leaving), tuple(worn.surfaces for worn in leaving)
-    act.by.held.append(Held(items, level, act.moment, surfaces, person.id))
+    grip = leaving[0].levels[_gripped(act, leaving[0])]
+    layer = act.by.top_layer()
+    act.by.held.append(Held(items, level, act.moment, surfaces, person.id, grip, layer))
     if act.action.bin is not None:
         discard_held(scene, act, act.by.held[-1], act.action.bin)
 
@@ -136,6 +138,12 @@ def _judge_technique(scene: Scene, act: Act, worn: Worn) -> None:
     else:
         return
     scene.report(TECHNIQUE_MISFIT, message, item=worn.id, person=act.on, field="technique")
+
+
+def _gripped(act: Act, worn: Worn) -> Surface:
+    """The surface by which something is held once it is off; what was turned inside out, by its inside."""
+    technique = TECHNIQUES.get(technique_name(act, worn), TECHNIQUES[UNSPECIFIED])
+    return technique.hands or Surface.INSIDE
 
 
 def technique_name(act: Act, worn: Worn) -> str:

@@ -1,4 +1,4 @@
-"""Worn kit, own clothes and shoes are wiped."""
+"""Worn kit, own clothes and shoes, waste bags and things are wiped."""
 
 from __future__ import annotations
 
@@ -9,21 +9,27 @@ from signage.rehearse.state.level import Level
 from signage.rehearse.state.meeting import hand_meets
 from signage.rehearse.state.people import Pending, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
+from signage.rehearse.verbs.bags import take_hold
 from signage.rehearse.verbs.handling import handle_outside, worn_item
+from signage.rehearse.verbs.things import clean_thing
 
 _FEET = "feet"
 _USUAL_AGENT = "wipe"
 
 
 def wipe(scene: Scene, act: Act) -> None:
-    """The outside of something worn is wiped: ``reduced`` at best, and the hand has met what was on it.
+    """Something worn, a waste bag or a thing is wiped outside: ``reduced`` at best; the hand has met it.
 
     What is outermost on the feet is wiped with its sole. Agent and time are those of local policy; with
     others nothing changes but the hand.
     """
     _find_fixtures(scene, act)
     if act.action.item is None:
-        return  # a thing
+        clean_thing(scene, act, act.action.thing or "")
+        return
+    if scene.is_bag(act.item):
+        _wipe_bag(scene, act)
+        return
     worn = worn_item(scene, act)
     if worn is None:
         return
@@ -31,10 +37,18 @@ def wipe(scene: Scene, act: Act) -> None:
     has_sole = worn.id in scene.layers.outermost_at(_FEET, act.on.worn)
     if has_sole:
         _meet_sole(scene, act, act.on, worn)
-    if _is_allowed(scene, act, worn) and _is_long_enough(scene, act, worn):
+    if _is_allowed(scene, act) and _is_long_enough(scene, act):
         worn.lower()
         if has_sole:
             act.on.soles = min(act.on.soles, Level.REDUCED)
+
+
+def _wipe_bag(scene: Scene, act: Act) -> None:
+    """The outside of a waste bag is disinfected."""
+    take_hold(scene, act, act.item)
+    if _is_allowed(scene, act) and _is_long_enough(scene, act):
+        bag = scene.bags[act.item]
+        bag.level = min(bag.level, Level.REDUCED)
 
 
 def _find_fixtures(scene: Scene, act: Act) -> None:
@@ -53,18 +67,18 @@ def _meet_sole(scene: Scene, act: Act, person: Person, worn: Worn) -> None:
         act.by.pending = Pending(worn.id, act.moment)
 
 
-def _is_allowed(scene: Scene, act: Act, worn: Worn) -> bool:
+def _is_allowed(scene: Scene, act: Act) -> bool:
     """Rule HH-4."""
     agent = act.action.agent or _USUAL_AGENT
     allowed = scene.policy.words(local_policy.AGENTS_ON_KIT)
     if agent not in allowed:
         wanted = ", ".join(allowed) or "nothing"
-        message = f"{agent} on {scene.name(worn.id)}; local policy allows: {wanted}."
-        scene.report(AGENT_NOT_ALLOWED, message, item=worn.id, person=act.on, field="agent")
+        message = f"{agent} on {scene.name(act.item)}; local policy allows: {wanted}."
+        scene.report(AGENT_NOT_ALLOWED, message, item=act.item, person=act.on, field="agent")
     return agent in allowed
 
 
-def _is_long_enough(scene: Scene, act: Act, worn: Worn) -> bool:
+def _is_long_enough(scene: Scene, act: Act) -> bool:
     """Rule FX-4."""
     least = scene.policy.number(local_policy.MINIMUM_WIPE)
     if act.seconds is not None and act.seconds >= least:
@@ -72,6 +86,6 @@ def _is_long_enough(scene: Scene, act: Act, worn: Worn) -> bool:
     if act.seconds is None and not least:
         return True
     found = "No time is named" if act.seconds is None else f"{act.seconds} s"
-    message = f"{found}; local policy wants {scene.name(worn.id)} wet for at least {least} s."
-    scene.report(CONTACT_TIME_TOO_SHORT, message, item=worn.id, person=act.by, field="seconds")
+    message = f"{found}; local policy wants {scene.name(act.item)} wet for at least {least} s."
+    scene.report(CONTACT_TIME_TOO_SHORT, message, item=act.item, person=act.by, field="seconds")
     return False

@@ -25,6 +25,7 @@ from signage.model.library import (
     PolicyValue,
     Protocol,
     Step,
+    Thing,
     Ward,
     Zone,
 )
@@ -164,6 +165,7 @@ class Case:
             role="wearer",
             starts_in=start,
             wears=tuple(document.get("wears", ["clothes"])),
+            carries=tuple(document.get("carries", [])),
             place=self.place(lines.get("wears", 0)),
         )
         others = [
@@ -189,6 +191,11 @@ class Case:
             people=(wearer, *others),
             ends_in=document.get("ends-in", [start, *moves][-1]),
             phases=(phase,),
+            things={
+                key: Thing(id=key, **_fields(entry))
+                for key, entry in document.get("things", {}).items()
+                if key != LINES
+            },
             place=self.place(lines["steps"]),
             places={"ends_in": self.place(lines.get("ends-in", 0))},
         )
