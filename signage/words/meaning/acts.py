@@ -21,11 +21,12 @@ class Move:
 def acts_of_step(library: Library, protocol: Protocol, step: Step) -> frozenset[str]:
     """The acts of a step: verbs of its movements, the agent of hand hygiene, the directions of a move.
 
-    One of the partial movements of a hand technique has no act of its own: its headline names the part.
+    One of the partial movements of a hand technique has no act of its own: its headline names the part. A
+    fastener that is closed has an act; a bag that is tied has none, since each language ties it in its way.
     """
     found: set[str] = set()
     for action in step.actions:
-        found.update(_acts_of(action))
+        found.update(_acts_of(library, action))
     move = move_of_step(protocol, step)
     if move is not None:
         found.update(_directions(library, protocol, move))
@@ -49,7 +50,10 @@ def move_of_step(protocol: Protocol, step: Step) -> Move | None:
     return None
 
 
-def _acts_of(action: Action) -> tuple[str, ...]:
+def _acts_of(library: Library, action: Action) -> tuple[str, ...]:
+    item = library.garments.get(action.item or "")
+    if action.verb is ActionVerb.FASTEN and item is not None and not item.covers:
+        return ()
     if action.verb is not ActionVerb.HYGIENE:
         return (action.verb,)
     return (action.agent,) if action.agent is not None and action.part is None else ()

@@ -163,7 +163,7 @@ def test_putting_on_and_taking_off_never_change_places_unseen():
         changed = 0
         for protocol in library.protocols.values():
             for step in protocol.steps:
-                context = f"{protocol.id}/{step.id}/text"
+                context = f"{protocol.id}/{step.told_as}/text"
                 for old, new in pairs:
                     text = texts(tag)[context]
                     if step.action.verb in DRESSING and old in text:
