@@ -11,9 +11,9 @@ from signage.ground.errors import UnreadableInputError
 from signage.ground.place import Place
 from signage.ground.problem import Problem, Reading, read_each, with_problems
 from signage.load.suggestion import nearest, shorten, suggest
+from signage.load.table_file import Row, read_table
 from signage.model.picture_trial import AGREED, COLUMNS, FORMS, Category
 from signage.trials import faults as trial_faults
-from signage.trials.table_file import Row, read_table
 
 REMARKS = ("answer", "note")
 """Columns that a table may have as well; they are not read."""
@@ -71,7 +71,7 @@ def read_trial(path: Path, pictures: Collection[str]) -> Trial:
 
     Raises UnreadableInputError with every problem of every row.
     """
-    header, *rows = read_table(path)
+    header, *rows = read_table(path, trial_faults.TABLE)
     problems = list(_column_problems(header))
     if problems:
         raise UnreadableInputError(problems)

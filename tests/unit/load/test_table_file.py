@@ -1,7 +1,8 @@
 import pytest
 
 from signage.ground.errors import UnreadableInputError
-from signage.trials.table_file import LARGEST_TABLE, read_table
+from signage.load.table_file import LARGEST_TABLE, read_table
+from signage.trials.faults import TABLE
 
 
 @pytest.fixture
@@ -16,7 +17,7 @@ def table(tmp_path):
 
 def problem_of(path):
     with pytest.raises(UnreadableInputError) as caught:
-        read_table(path)
+        read_table(path, TABLE)
     (problem,) = caught.value.problems
     assert problem.code == "TR-1"
     assert problem.hint
@@ -29,13 +30,13 @@ def problem_of(path):
 def test_the_habits_of_office_programmes_make_no_difference(table, separator, line_end, mark):
     lines = [["form", "reader"], ["A", " R7 "], ["", ""], ["B", '"R;8, x"']]
     text = mark + line_end.join(separator.join(fields) for fields in lines) + line_end
-    rows = read_table(table(text))
+    rows = read_table(table(text), TABLE)
     assert [row.fields for row in rows] == [("form", "reader"), ("A", "R7"), ("B", "R;8, x")]
     assert [row.place.line for row in rows] == [1, 2, 4]
 
 
 def test_a_field_of_several_lines_keeps_the_count_of_lines(table):
-    rows = read_table(table('a,note\n1,"two\nlines"\n2,x\n'))
+    rows = read_table(table('a,note\n1,"two\nlines"\n2,x\n'), TABLE)
     assert [row.place.line for row in rows] == [1, 2, 4]
 
 
@@ -63,3 +64,8 @@ def test_what_cannot_be_read_is_told_with_its_line(table, data, words, line):
     problem = problem_of(table(data))
     assert words in problem.message
     assert problem.place.line == line
+
+
+def test_each_field_of_a_row_on_one_line_knows_its_column(table):
+    row = read_table(table('a;b;c\nx; "y;z";q\n'), TABLE)[1]
+    assert [str(row.at(index)).split("ratings.csv:")[1] for index in range(3)] == ["2:1", "2:3", "2:10"]
