@@ -20,6 +20,7 @@ from signage.pictograms import faults as scene_faults
 from signage.rehearse.rules import table as rehearsal_rules
 from signage.text import faults as font_faults
 from signage.trials import faults as trial_faults
+from signage.trials import ward_faults
 from signage.words import rules as word_rules
 
 _OF_OTHER_ROOMS = (
@@ -66,13 +67,14 @@ def all_rules() -> Mapping[str, Rule]:
             SHEET_REFUSED,
             *(each.rule for each in all_sheet_rules()),
             *trial_faults.RULES,
+            *ward_faults.RULES,
         )
     )
 
 
 def rule_of(code: str) -> Rule | None:
     """The rule with a code; what only other rules need is not read."""
-    tables = (*_OF_OTHER_ROOMS, *trial_faults.RULES, SHEET_REFUSED)
+    tables = (*_OF_OTHER_ROOMS, *trial_faults.RULES, *ward_faults.RULES, SHEET_REFUSED)
     found = next((rule for rule in tables if rule.code == code), None)
     return found or all_rules().get(code)
 
