@@ -29,10 +29,11 @@ def _print_findings(library: Library, report: Report, *, with_repairs: bool) -> 
     from signage.rehearse.causes import group_findings
 
     protocol, waived = report.protocol, report.waived
+    rehearsal = report.study.rehearsal
     for group in group_findings(waived.standing):
-        _print_finding(group.cause, "")
+        _print_finding(rehearsal, group.cause, "")
         for consequence in group.consequences:
-            _print_finding(consequence, "    then ")
+            _print_finding(rehearsal, consequence, "    then ")
         if with_repairs:
             _print_repairs(library, protocol, group.cause)
     for problem in waived.problems:
@@ -40,7 +41,7 @@ def _print_findings(library: Library, report: Report, *, with_repairs: bool) -> 
         say(f"    {problem.hint}")
     for finding, waiver in waived.waived:
         say(f"Waived until {waiver.expires.isoformat()} by the {waiver.role}: {waiver.reason}")
-        _print_finding(finding, "    ")
+        _print_finding(rehearsal, finding, "    ")
     if not report.problems:
         say(f"{protocol.code} {protocol.title}: no findings{' but those waived' if waived.waived else ''}.")
     elif waived.blocks_release:
@@ -49,12 +50,17 @@ def _print_findings(library: Library, report: Report, *, with_repairs: bool) -> 
         say("This protocol cannot be approved as it is.")
 
 
-def _print_finding(finding: Finding, indent: str) -> None:
+def _print_finding(rehearsal: Rehearsal, finding: Finding, indent: str) -> None:
+    from signage.rehearse.explanation import told_facts
+
     where = f"{finding.place}: " if finding.place.path else ""
     step = f" [step {finding.step}]" if finding.step else ""
     say(f"{indent}{where}{finding.severity.value} {finding.code} {finding.message}{step}")
+    inner = " " * (len(indent) + 4)
+    for line in told_facts(rehearsal.explain(finding)):
+        say(f"{inner}{line}")
     if not indent:
-        say(f"    {finding.hint}")
+        say(f"{inner}{finding.hint}")
 
 
 def _print_repairs(library: Library, protocol: Protocol, finding: Finding) -> None:

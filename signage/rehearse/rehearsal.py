@@ -9,6 +9,7 @@ from signage.ground.problem import Problem
 from signage.model.choices import StepCondition
 from signage.model.library import Library, Protocol
 from signage.rehearse.causes import FindingGroup, group_findings
+from signage.rehearse.explanation import Fact, History
 from signage.rehearse.finding import Finding
 from signage.rehearse.references import setting_faults
 from signage.rehearse.rules.conduct import SAME_STEP_TWICE, UNKNOWN_REFERENCE
@@ -56,6 +57,11 @@ class Rehearsal:
     findings: tuple[Finding, ...]
     withheld: tuple[Finding, ...]
     trace: tuple[StepState, ...]
+    history: History
+
+    def explain(self, finding: Finding) -> tuple[Fact, ...]:
+        """What was where since which step, and who did it, as far as the finding concerns it."""
+        return self.history.explain(finding)
 
     @property
     def exposures(self) -> tuple[Exposure, ...]:
@@ -79,8 +85,10 @@ def rehearse(library: Library, protocol: Protocol, without: Collection[str] = ()
     second walk with its steps, and what it finds beyond the main walk is added. Never raises for any
     content, however wrong. ``without`` are codes of rules to switch off, for tests of the rules.
     """
-    found = find(prepare(library, protocol), schedule_of(protocol), without, is_traced=True)
-    return Rehearsal(protocol.id, found.findings, found.withheld, found.trace)
+    setting = prepare(library, protocol)
+    found = find(setting, schedule_of(protocol), without, is_traced=True)
+    states = (found.start, *found.trace) if found.start is not None else ()
+    return Rehearsal(protocol.id, found.findings, found.withheld, found.trace, History(setting, states))
 
 
 @dataclass(frozen=True)
@@ -88,13 +96,14 @@ class Found:
     """What all walks through an order of steps found, and the exposures of all of them.
 
     ``withheld`` are findings that count again once faulty references are mended. ``trace`` is the state
-    after each step in the order, empty where it was not asked for.
+    after each step in the order, empty where it was not asked for, and ``start`` that before them.
     """
 
     findings: tuple[Finding, ...]
     withheld: tuple[Finding, ...] = ()
     exposures: frozenset[Exposure] = frozenset()
     trace: tuple[StepState, ...] = ()
+    start: StepState | None = None
 
 
 def find(
@@ -131,13 +140,13 @@ def merge(schedule: Schedule, walks: Sequence[Walk]) -> Found:
         trace = tuple(states[step.id] for _phase, step in schedule if step.id in states)
     exposures = frozenset(exposure for walk in walks for exposure in walk.exposures)
     if not any(finding.code == UNKNOWN_REFERENCE.code for finding in findings):
-        return Found(tuple(findings), (), exposures, trace)
+        return Found(tuple(findings), (), exposures, trace, walks[0].start)
     shown = sorted(
         (finding for finding in findings if finding.code in ALWAYS_SHOWN),
         key=lambda finding: finding.code != UNKNOWN_REFERENCE.code,
     )
     withheld = (finding for finding in findings if finding.code not in ALWAYS_SHOWN)
-    return Found(tuple(shown), tuple(withheld), exposures, trace)
+    return Found(tuple(shown), tuple(withheld), exposures, trace, walks[0].start)
 
 
 def _setting_findings(setting: Setting, faults: list[str], without: Collection[str]) -> tuple[Finding, ...]:

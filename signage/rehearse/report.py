@@ -9,6 +9,7 @@ from typing import Any
 from signage.ground.problem import Problem
 from signage.model.library import Library, Protocol
 from signage.rehearse.equipment import Equipment, derive_equipment
+from signage.rehearse.finding import Finding
 from signage.rehearse.rehearsal import SIMPLIFICATIONS
 from signage.rehearse.rules.table import RULE_OF
 from signage.rehearse.variations.study import Study
@@ -29,6 +30,11 @@ class Report:
         """What counts: findings that nobody has waived, and faults of waivers."""
         return [*(finding.as_problem() for finding in self.waived.standing), *self.waived.problems]
 
+    def explained(self, finding: Finding) -> dict[str, Any]:
+        """A finding in the form of all problems, with what led to it under ``because``."""
+        facts = self.study.rehearsal.explain(finding)
+        return {**finding.as_problem().as_json(), "because": [fact.as_json() for fact in facts]}
+
     def as_json(self) -> dict[str, Any]:
         """The fields of the contract for ``signage rehearse --format json``, and what is said beside them.
 
@@ -36,10 +42,13 @@ class Report:
         """
         return {
             **self.study.as_json(),
-            "findings": [problem.as_json() for problem in self.problems],
+            "findings": [
+                *(self.explained(finding) for finding in self.waived.standing),
+                *(problem.as_json() for problem in self.waived.problems),
+            ],
             "waived": [
                 {
-                    **finding.as_problem().as_json(),
+                    **self.explained(finding),
                     "reason": waiver.reason,
                     "role": waiver.role,
                     "expires": waiver.expires.isoformat(),

@@ -30,11 +30,15 @@ _SAID_OF_WORN_KIT = frozenset(
 
 @dataclass(frozen=True)
 class Walk:
-    """What one walk found, whom it exposed, and, if traced, the state after each step that was done."""
+    """What one walk found and whom it exposed.
+
+    If traced, ``trace`` is the state after each step that was done, and ``start`` that before the first.
+    """
 
     findings: tuple[Finding, ...]
     exposures: frozenset[Exposure]
     trace: tuple[StepState, ...]
+    start: StepState | None = None
 
 
 def walk_through(
@@ -52,12 +56,13 @@ def walk_through(
     """
     trace: list[StepState] = []
     scene, skipped = begin(setting, schedule, without)
+    start = freeze(scene, "") if is_traced else None
     for movements in plan(schedule, skipped, {StepCondition.ALWAYS, *conditions}):
         do_step(scene, movements)
         if is_traced:
             trace.append(freeze(scene, movements[0].moment.step.id))
     finish(scene)
-    return Walk(scene.findings(), exposures_of(scene), tuple(trace))
+    return Walk(scene.findings(), exposures_of(scene), tuple(trace), start)
 
 
 def begin(setting: Setting, schedule: Schedule, without: Collection[str]) -> tuple[Scene, frozenset[int]]:

@@ -10,7 +10,9 @@ from signage.ground.problem import Problem, Severity
 from signage.model.library import Protocol
 from signage.model.waiver import Waiver
 from signage.rehearse.causes import group_findings
+from signage.rehearse.explanation import told_facts
 from signage.rehearse.finding import Finding
+from signage.rehearse.rehearsal import Rehearsal
 from signage.rehearse.waivers import Waived
 
 EFFECTS: Mapping[Severity, str] = {
@@ -25,12 +27,14 @@ EFFECTS: Mapping[Severity, str] = {
 class FindingView:
     """A finding with its number on the page, and those that follow from it.
 
-    ``step`` is how the page calls its step; None where it belongs to none.
+    ``step`` is how the page calls its step; None where it belongs to none. ``because`` are the lines that
+    say what was where since which step.
     """
 
     number: int
     finding: Finding
     step: str | None
+    because: tuple[str, ...] = ()
     consequences: tuple[FindingView, ...] = ()
 
 
@@ -50,7 +54,7 @@ class FindingList:
         return len(self.numbers) + len(self.problems)
 
 
-def list_findings(protocol: Protocol, waived: Waived) -> FindingList:
+def list_findings(protocol: Protocol, waived: Waived, rehearsal: Rehearsal) -> FindingList:
     """The findings of a rehearsal, numbered from 1 in the order in which they are listed."""
     groups = group_findings(waived.standing)
     in_order = [finding for group in groups for finding in (group.cause, *group.consequences)]
@@ -60,7 +64,8 @@ def list_findings(protocol: Protocol, waived: Waived) -> FindingList:
 
     def view(finding: Finding, consequences: tuple[Finding, ...] = ()) -> FindingView:
         step = names.get(finding.step) if finding.step else None
-        return FindingView(numbers[finding], finding, step, tuple(view(each) for each in consequences))
+        because = tuple(told_facts(rehearsal.explain(finding)))
+        return FindingView(numbers[finding], finding, step, because, tuple(map(view, consequences)))
 
     counted = Counter([finding.severity for finding in waived.standing])
     counted.update(problem.severity for problem in waived.problems)

@@ -66,7 +66,7 @@ def rehearsal_page(library: Library, report: Report, edition: str = "") -> str:
     ``edition`` is a revision or a day to show at the head; without it the page names none.
     """
     protocol, study = report.protocol, report.study
-    findings = list_findings(protocol, report.waived)
+    findings = list_findings(protocol, report.waived, study.rehearsal)
     maps = step_maps(library, protocol, study, findings.numbers, report.waived)
     figures = [person.figure for each in maps for person in (each.main, *each.others) if person is not None]
     return template_named("rehearsal.html").render(
