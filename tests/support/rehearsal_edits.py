@@ -5,7 +5,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from signage.load.library import load_library
-from signage.model.library import Action, Step
+from signage.model.library import Action, PolicyValue, Step
 from signage.rehearse.rehearsal import rehearse
 
 CONTENT = Path(__file__).resolve().parents[2] / "content"
@@ -92,7 +92,8 @@ def with_garment(library, name, **changes):
 
 
 def with_policy(library, name, value):
-    policy = {**library.policy, name: replace(library.policy[name], value=value)}
+    known = library.policy.get(name) or PolicyValue(id=name, value=value, source="test", owner="test")
+    policy = {**library.policy, name: replace(known, value=value)}
     return replace(library, policy=policy)
 
 

@@ -15,10 +15,12 @@ from rehearsal_edits import (
     with_policy,
     with_step_after,
     with_step_before,
+    with_zone,
     without_steps,
 )
 
 from signage.ground.problem import Severity
+from signage.model.library import Thing
 from signage.rehearse.rehearsal import rehearse
 from signage.rehearse.state.level import Level
 from signage.rehearse.variations.alternatives import free_swaps, leave_one_out
@@ -187,6 +189,79 @@ def test_cleaned_gloves_at_the_notice_board():
     protocol = without_steps(layered_protection(), "inner-gloves-off", "rub-bare-hands")
     read = new_step("read", "touch", target="noticeboard")
     assert ("CT-6", "read") in found(with_step_after(protocol, "to-corridor", read))
+
+
+def test_a_drink_in_the_room():
+    protocol = with_step_after(layered_protection(), "enter-room", new_step("drink", "drink"))
+    assert found(protocol) == [("CT-8", "drink")]
+
+
+class TestTheWasteBag:
+    """The porter takes it over the line, from a zone whose floor is dirty."""
+
+    @pytest.fixture
+    def protocol(self):
+        return demo_library().protocols["waste-out"]
+
+    def test_with_bare_hands(self, protocol):
+        bare = without_steps(protocol, "porter-gloves-on", "porter-rub-gloves", "porter-gloves-off")
+        bare = without_steps(bare, "porter-rub-after-gloves")
+        assert ("CT-1", "hand-over") in found(bare)
+
+    def test_gloves_that_took_it_come_off_uncleaned(self, protocol):
+        assert found(without_steps(protocol, "porter-rub-gloves")) == [("HH-1", "porter-gloves-off")]
+
+    def test_the_giver_ends_with_gloves_that_held_it(self, protocol):
+        assert found(without_steps(protocol, "rub-after-handover")) == [("HH-6", "hand-over")]
+
+    def test_nobody_gave_it(self, protocol):
+        assert ("LY-6", "bag-away") in found(without_steps(protocol, "hand-over"))
+
+    def test_into_a_clean_room(self, protocol):
+        library = with_zone(demo_library(), "waste-room", zone_class="clean", floor="clean")
+        assert ("ZN-2", "hand-over") in found(protocol, library)
+
+    def test_wiped_before_it_is_handed_on(self, protocol):
+        library = with_policy(demo_library(), "min-wipe", 0)
+        library = with_policy(library, "agents-on-kit", ("wipe",))
+        wipe = new_step("wipe-bag", "wipe", by="inside-person", item="waste-bag")
+        wiped = with_step_after(protocol, "tie-swan-neck", wipe)
+        wiped = without_steps(wiped, "porter-rub-gloves", "rub-after-handover")
+        assert found(wiped, library) == [("HH-1", "wipe-bag")], "the hand that tied it goes on to wipe it"
+
+
+class TestThePhone:
+    @pytest.fixture
+    def protocol(self):
+        thing = Thing(id="phone", surface="hard")
+        wearer, *others = layered_protection().people
+        people = (replace(wearer, carries=("phone",)), *others)
+        return replace(layered_protection(), people=people, things={"phone": thing})
+
+    def test_taken_along_out_of_the_room(self, protocol):
+        assert found(protocol) == [("ZN-7", "to-dirty-side")]
+
+    def test_disinfected_in_the_room(self, protocol):
+        clean = new_step("clean-phone", "disinfect", thing="phone")
+        assert found(with_step_after(protocol, "enter-room", clean)) == []
+
+    def test_left_outside(self, protocol):
+        leave = new_step("leave-phone", "put-down", thing="phone", fixture="kit-shelf")
+        assert found(with_step_before(protocol, "rub-before-kit", leave)) == []
+
+
+class TestTimeToDry:
+    library = with_policy(demo_library(), "drying-seconds", 15)
+
+    def test_gloves_go_on_as_soon_as_the_kit_is_inspected(self):
+        assert found(without_steps(layered_protection(), "wait-dry"), self.library) == [
+            ("HH-10", "inner-gloves-on")
+        ]
+
+    def test_hands_dry_first(self):
+        protocol = without_steps(layered_protection(), "wait-dry")
+        dry = new_step("dry", "wait", seconds=15)
+        assert found(with_step_after(protocol, "rub-before-kit", dry), self.library) == []
 
 
 def test_inner_gloves_off_before_the_coverall():
