@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from urllib.parse import urlsplit
 
 from signage.model.choices import ActionVerb, PhaseTheme, RuleKind
-from signage.model.library import Phase, Protocol, Step
+from signage.model.library import Library, Phase, Protocol, Step
 from signage.pages import address
 from signage.pages.picture import PictureKey
 from signage.pages.publication import PageContext, Publication
@@ -57,15 +57,25 @@ class WhatIfCard:
     phase: PhaseView
 
 
-def is_what_if(protocol: Protocol, phase: Phase) -> bool:
+def is_what_if(library: Library, protocol: Protocol, phase: Phase) -> bool:
     """Whether the phase answers to an event.
 
-    Its layout says so, or the protocol branches into another one: then each of its phases is a way out of
-    that one. A step with a condition makes no such phase: it is one of the steps, done only then.
+    Its layout says so, or a hazard of any protocol leads to it, or the protocol branches into another one:
+    then each of its phases is a way out of that one. A step with a condition makes no such phase: it is one
+    of the steps, done only then.
     """
-    if phase.layout not in _IN_ORDER:
+    if phase.layout not in _IN_ORDER or _answers_a_hazard(library, protocol, phase):
         return True
     return any(action.verb is ActionVerb.BRANCH for step in protocol.steps for action in step.actions)
+
+
+def _answers_a_hazard(library: Library, protocol: Protocol, phase: Phase) -> bool:
+    names = {protocol.id, f"{protocol.id}/{phase.id}"}
+    return any(
+        hazard.branch in names or (other.id == protocol.id and hazard.branch == phase.id)
+        for other in library.protocols.values()
+        for hazard in other.hazards.values()
+    )
 
 
 def language_choices(publication: Publication) -> list[LanguageChoice]:
@@ -151,7 +161,7 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
         for phase in context.protocol.phases:
             view = phase_view(context, phase)
             where = f"{words.code(context.protocol.code)} {context.title} · {view.title}"
-            if is_what_if(context.protocol, phase):
+            if is_what_if(publication.library, context.protocol, phase):
                 card = f"{context.protocol.code.lower()}-{phase.id}"
                 cards.append(WhatIfCard(card, context.title, view))
             elif view.rule and phase.rule_kind is RuleKind.STOP:

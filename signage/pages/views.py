@@ -176,8 +176,9 @@ def _step_view(context: PageContext, phase: Phase, step: Step, number: int, zone
 
 
 def _branch(context: PageContext, step: Step) -> tuple[str, str] | None:
-    """The page of the protocol that the step leads to, if it has one."""
+    """The page of the protocol that the step leads to, or whose hand technique it follows, if it has one."""
     goals = {action.to for action in step.actions if action.verb is ActionVerb.BRANCH}
+    goals |= {action.technique_of.partition("/")[0] for action in step.actions if action.technique_of}
     goal = next((each for each in context.publication.protocols(context.tag) if each.id in goals), None)
     if goal is None:
         return None

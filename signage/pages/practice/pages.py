@@ -61,7 +61,7 @@ def plan_practice(library: Library, protocol: Protocol, examiner: Examiner) -> t
     for phase in protocol.phases:
         quizzes = (meaning_quiz(protocol, phase), container_quiz(protocol, phase, ward))
         planned += [quiz for quiz in quizzes if quiz is not None]
-        if is_what_if(protocol, phase):
+        if is_what_if(library, protocol, phase):
             continue
         planned += order_exercises(protocol, phase, examiner)
         planned += mistake_exercises(protocol, phase, examiner)

@@ -32,7 +32,7 @@ def pages():
 
 def test_a_condition_neither_makes_a_what_if_page_nor_takes_exercises_away():
     library, protocol = made().library, made().library.protocols["spill"]
-    assert not any(is_what_if(protocol, phase) for phase in protocol.phases)
+    assert not any(is_what_if(library, protocol, phase) for phase in protocol.phases)
     practised = {
         step.id
         for each in plan_practice(library, protocol, UNEXAMINED)
