@@ -28,13 +28,13 @@ def chosen(
     library = project.library
     by_code = {protocol.code.lower(): name for name, protocol in library.protocols.items()}
     names = [by_code.get(name.lower(), name) for name in protocols or ()]
-    _must_exist(names, library.protocols, "protocol")
-    _must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
-    _must_exist(kinds or (), project.kinds.names, "kind of sheet")
+    must_exist(names, library.protocols, "protocol")
+    must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
+    must_exist(kinds or (), project.kinds.names, "kind of sheet")
     known_papers = {name.lower(): name for name in paper_names()}
     chosen_papers = [known_papers.get(paper.lower(), paper) for paper in papers or ()]
-    _must_exist(chosen_papers, paper_names(), "paper")
-    _must_exist([tone], [each.value for each in Tone], "tone")
+    must_exist(chosen_papers, paper_names(), "paper")
+    must_exist([tone], [each.value for each in Tone], "tone")
     return Wanted(
         tuple(names),
         tuple(locales or ()),
@@ -46,7 +46,8 @@ def chosen(
     )
 
 
-def _must_exist(names: Iterable[str], known: Iterable[str], what: str) -> None:
+def must_exist(names: Iterable[str], known: Iterable[str], what: str) -> None:
+    """Raises WrongUsageError for the first name that is not known, with the nearest one and all of them."""
     existing = list(known)
     for name in names:
         if name not in existing:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 import typer
 
@@ -19,9 +19,6 @@ from signage.cli.application import (
 from signage.cli.kept import kept_of_user
 from signage.cli.report import print_json, say_error, status_of
 from signage.ground.errors import WrongUsageError
-
-if TYPE_CHECKING:
-    from signage.model.library import Library, Protocol
 
 
 @typer_application.command()
@@ -39,6 +36,10 @@ def rehearse(
             "passes clean.",
         ),
     ] = False,
+    why: Annotated[
+        str | None,
+        typer.Option("--why", metavar="STEP", help="Instead tell what would become wrong without this step."),
+    ] = None,
     html: Annotated[
         Path | None,
         typer.Option("--html", help="Also write the report with a body map of each step, as one HTML file."),
@@ -48,18 +49,27 @@ def rehearse(
     form: FormatOption = Format.TEXT,
 ) -> int:
     """Walk a protocol against the declared facts of kit, ward and policy."""
-    from signage.cli.choice import chosen
+    from signage.cli.choice import chosen, must_exist
+    from signage.cli.other_orders import tell_stress, tell_why
     from signage.cli.rehearsal_report import print_report
     from signage.ground.day import today
     from signage.project import open_project
 
     if html is not None and html.is_dir():
         raise WrongUsageError(f"'{html}' is a folder. Name a file, such as {html / 'rehearsal.html'}.")
+    if (stress or why is not None) and (steps or repairs or html is not None or (stress and why is not None)):
+        raise WrongUsageError(
+            "'--stress' and '--why' stand alone: neither with the other, nor with a report."
+        )
     project = open_project(content, locales, kept_of_user(is_fresh=False))
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]
     if stress:
-        return _stress(project.library, walked, form)
+        return tell_stress(project.library, walked, form)
+    if why is not None:
+        known = {step.id: step for step in walked.steps}
+        must_exist([why], known, f"step of {walked.code}")
+        return tell_why(project.library, walked, known[why], form)
     report = project.report(walked, today())
     if html is not None:
         from signage.ground.files import write_whole
@@ -73,26 +83,3 @@ def rehearse(
     else:
         print_report(project.library, report, with_steps=steps, with_repairs=repairs)
     return status_of(report.problems)
-
-
-def _stress(library: Library, protocol: Protocol, form: Format) -> int:
-    """The review of every single slip; where references are faulty, their findings instead."""
-    from signage.cli.report import problems_json, say
-    from signage.cli.stress_report import print_stress
-    from signage.rehearse.variations.stress_review import review_stress
-
-    review = review_stress(library, protocol)
-    if not review.stress.walked.walks:
-        problems = [finding.as_problem() for finding in review.stress.walked.found.findings]
-        if form is Format.JSON:
-            print_json(problems_json(problems))
-        else:
-            for problem in problems:
-                say(f"{problem.place}: {problem.severity.value} {problem.code} {problem.message}")
-            say("Other orders cannot be rehearsed while this stands.")
-        return status_of(problems)
-    if form is Format.JSON:
-        print_json(review.as_json())
-    else:
-        print_stress(review)
-    return 0
