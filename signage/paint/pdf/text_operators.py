@@ -18,6 +18,9 @@ _SILENT = dict.fromkeys([*range(0x2066, 0x206A), 0x200E, 0x200F, 0x061C, 0x0A, 0
 
 _JOINERS = "\u200c\u200d"
 
+_STEERING = frozenset(map(chr, _SILENT)) | set(_JOINERS)
+"""What is not found in a text as it stands there (see ``_text_to_find``)."""
+
 _NOTHING = "\u200b"
 """Stands for a cluster without text of its own; a missing entry is read as a control character."""
 
@@ -80,6 +83,11 @@ def _codes(run: GlyphRun, text: str, font: EmbeddedFont) -> list[ClusterCode]:
     """The codes of the clusters, each with the text from its first character to the next cluster."""
     glyphs, is_right_to_left = run.glyphs, run.is_right_to_left
     clusters = [glyph.cluster for glyph in glyphs]
+    places = range(run.start, run.end)
+    if clusters == list(reversed(places) if is_right_to_left else places):
+        letters = text[run.start : run.end]
+        if _STEERING.isdisjoint(letters):
+            return list(map(font.code_of_one, glyphs, letters[::-1] if is_right_to_left else letters))
     starts = sorted(set(clusters))
     edges = [run.start, *starts[1:], run.end]
     texts = [_text_to_find(text[start:end], is_right_to_left) for start, end in pairwise(edges)]
