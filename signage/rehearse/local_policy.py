@@ -50,6 +50,9 @@ STRICTEST: Mapping[str, PolicyScalar | tuple[str, ...]] = MappingProxyType(
 Hand Hygiene in Health Care, 2009, read through secondary pages. A wiped surface stays wet for as long as
 the label of the wipe says, often one minute: common practice, no source."""
 
+_AS_A_MATTER_OF_COURSE = frozenset({NEEDS_BEFORE_KIT})
+"""What holds in its strictest reading unless local policy says otherwise; its absence is no fault."""
+
 
 @dataclass(slots=True)
 class LocalPolicy:
@@ -89,5 +92,6 @@ class LocalPolicy:
         decision = self.values.get(key)
         if decision is not None and type(decision.value) is kind:
             return decision.value
-        self.missing.add(key)
+        if key not in _AS_A_MATTER_OF_COURSE:
+            self.missing.add(key)
         return STRICTEST[key]

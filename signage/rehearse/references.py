@@ -80,6 +80,8 @@ def setting_faults(setting: Setting) -> list[str]:
     for actor in protocol.people:
         if zones and actor.starts_in not in zones:
             faults.append(f"{actor.id} starts in '{actor.starts_in}', which is no zone of the ward.")
+        if zones and actor.comes_from is not None and actor.comes_from not in zones:
+            faults.append(f"{actor.id} comes from '{actor.comes_from}', which is no zone of the ward.")
         strange = [item for item in actor.wears if not _is_garment(setting, item)]
         faults += [f"{actor.id} wears '{item}', which is no garment of the kit." for item in strange]
     if zones and protocol.ends_in not in zones:

@@ -5,10 +5,13 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
-from signage.model.choices import ActionVerb, StepCondition, ZoneClass
+from signage.model.choices import ActionVerb, StepCondition
 from signage.model.library import Action
 from signage.rehearse.ending import look_at_the_end
 from signage.rehearse.finding import Finding
+from signage.rehearse.judging.after_each import look_after, note_before
+from signage.rehearse.judging.readiness import look_before_change
+from signage.rehearse.judging.start import look_at_the_start
 from signage.rehearse.layout import look_at_ways
 from signage.rehearse.movements import Movement, plan
 from signage.rehearse.references import look_at_references
@@ -16,10 +19,8 @@ from signage.rehearse.rules.layering import LAYERS_IN_A_CIRCLE
 from signage.rehearse.state.people import Exposure, Person
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.setting import Schedule, Setting
-from signage.rehearse.state.surroundings import stand_on_the_floor, take_on_the_room
 from signage.rehearse.trace import StepState, freeze
 from signage.rehearse.verbs.before_each import look_before
-from signage.rehearse.verbs.dressing import report_unknown_order
 from signage.rehearse.verbs.hygiene import pass_time
 from signage.rehearse.verbs.table import VERBS
 
@@ -70,7 +71,7 @@ def begin(setting: Setting, schedule: Schedule, without: Collection[str]) -> tup
     scene = Scene(setting, without)
     skipped = look_at_references(scene, schedule)
     _look_at_the_kit(scene, schedule)
-    _look_at_the_start(scene)
+    look_at_the_start(scene)
     return scene, skipped
 
 
@@ -101,7 +102,10 @@ def _do(scene: Scene, movement: Movement) -> None:
     look_before(scene, act)
     if not movement.is_continued:
         pass_time(scene, movement.seconds or 0)
+        look_before_change(scene, act)
+        note_before(scene, act)
         VERBS[action.verb](scene, act)
+        look_after(scene, act)
 
 
 def _acted_upon(scene: Scene, action: Action, by: Person) -> Person:
@@ -127,15 +131,3 @@ def _look_at_the_kit(scene: Scene, schedule: Schedule) -> None:
         message = f"Declared over one another in a circle: {scene.setting.names(circle)}."
         place = scene.setting.garments[circle[0]].at("over")
         scene.report_form(LAYERS_IN_A_CIRCLE, message, place, item=circle[0])
-
-
-def _look_at_the_start(scene: Scene) -> None:
-    """Everybody as the protocol begins; whoever begins in a contaminated zone is contaminated by it."""
-    for person in scene.people.values():
-        worn = tuple(person.worn)
-        for position, item in enumerate(worn):
-            report_unknown_order(scene, person, item, worn[:position])
-        if scene.zone(person).zone_class is ZoneClass.CONTAMINATED:
-            scene.contaminated_zones.add(person.zone)
-        take_on_the_room(scene, person)
-        stand_on_the_floor(scene, person)

@@ -17,6 +17,9 @@ EXPECTED = {
     "CDC for viral haemorrhagic fevers, change of inner gloves": {("LY-7", "new-inner-gloves")},
     # The list takes boots off with inner gloves. The warning says so, and lets it pass.
     "graphic of 2014": {("CT-7", "boots")},
+    # The list goes on from the outer gloves to eyes and mouth without hygiene. It says nothing of leaving the
+    # room first, so the inner gloves are bared, and contaminated, in the room.
+    "Italy 2020": {("CT-3", "eye-protection"), ("CT-3", "respirator"), ("RP-2", "respirator")},
     # The list changes outer gloves without hygiene between old and new.
     "China 2020": {("HH-1", "change-outer-gloves")},
 }

@@ -6,6 +6,7 @@ facts about kit, zones and policy are those that each list takes for granted; th
 
 from dataclasses import dataclass, field, replace
 from datetime import date
+from graphlib import TopologicalSorter
 
 from signage.model.garment import Garment
 from signage.model.library import (
@@ -97,7 +98,9 @@ class Published:
     @property
     def initially_worn(self):
         """Everything that the list takes off, from the inside outwards."""
-        return ("scrubs", *sorted(set(self.items), key=tuple(GARMENTS).index))
+        over = {key: {**GARMENTS[key], **self.kit.get(key, {})}.get("over", ()) for key in GARMENTS}
+        inside_out = TopologicalSorter({key: sorted(over[key]) for key in GARMENTS}).static_order()
+        return tuple(key for key in inside_out if key == "scrubs" or key in self.items)
 
 
 POLICY = {
@@ -125,7 +128,7 @@ def library_of(published, protocol):
     zones = {
         "room": {**ROOM, **published.room},
         "outside": OUTSIDE,
-        "window": {**OUTSIDE, "zone_class": "clean"},
+        "window": {**OUTSIDE, "zone_class": "clean", "sees": ("room", "outside")},
     }
     ward = Ward(
         id="ward",
@@ -168,7 +171,8 @@ def take_off(published):
 
 
 def _found(published, steps, start, worn, end):
-    people = [Actor(id="wearer", role="wearer", starts_in=start, wears=worn)]
+    origin = "room" if worn else "window"
+    people = [Actor(id="wearer", role="wearer", starts_in=start, wears=worn, comes_from=origin)]
     if published.has_observer:
         people.append(Actor(id="observer", role="observer", starts_in="window"))
     theme = "doff" if worn else "don"
@@ -207,7 +211,7 @@ _ACTION_OF = {
     "seal-check": Action(verb="check", item="respirator", check="seal"),
     "inspect": Action(verb="inspect"),
     "remove-jewellery": Action(verb="need", need="remove-jewellery"),
-    "tuck": Action(verb="need", need="tuck"),
+    "tuck": Action(verb="adjust", item="coverall"),
     "leave": Action(verb="move", to="outside"),
     "start-outside": Action(verb="move", to="outside"),
     "enter": Action(verb="move", to="room"),
@@ -271,7 +275,7 @@ PUTTING_ON = (
             "remove-jewellery scrubs boots coverall tuck inner-gloves respirator eye-protection "
             "hood gown outer-gloves face-shield"
         ),
-        room={"needs": ("remove-jewellery", "tuck")},
+        room={"needs": ("remove-jewellery",)},
     ),
     Published(
         "Italy 2020",

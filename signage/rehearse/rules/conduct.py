@@ -29,6 +29,29 @@ NO_OBSERVER = Rule(
     "a protocol whose only person is the wearer",
     "Add an observer to 'people', outside the contaminated zone.",
 )
+OUT_OF_SIGHT = Rule(
+    "RO-4",
+    "out-of-sight",
+    S2,
+    "Kit comes off a wearer where no observer sees it. A zone sees itself and the zones that it names in "
+    "'sees'; without 'sees', those behind its doors with 'window: yes', in both directions. Told once in "
+    "each stay of the wearer in a zone; own clothes do not count.",
+    "Slips that nobody sees are not stopped.",
+    "the observer waits in the waste room",
+    "Move the observer to where the wearer is seen, or declare 'sees' or the window in the ward's file.",
+)
+ORIGIN_UNSAID = Rule(
+    "OR-1",
+    "origin-unsaid",
+    S2,
+    "A person starts in a zone that is not clean, or with protective kit on, and the protocol does not say "
+    "where that person comes from.",
+    "Kit that is taken for clean makes every order of taking off look safe. With 'comes-from', outsides, "
+    "soles and the outermost hand layer start contaminated from a contaminated zone or a dirty floor, "
+    "treated from another transition zone, and clean from a clean zone.",
+    "a card for taking off that begins on the dirty side",
+    "Write 'comes-from: room', or whichever zone it is, beside 'starts-in'.",
+)
 KIT_NOT_INSPECTED = Rule(
     "EN-1",
     "kit-not-inspected",
@@ -69,7 +92,7 @@ NEED_NOT_MET = Rule(
     "EN-5",
     "need-not-met",
     S2,
-    "The contaminated zone is entered before a personal need is met.",
+    "A zone that asks for a personal need is entered before it is met.",
     "A person who must leave in a hurry makes mistakes.",
     "no drink and no toilet before",
     "Add a step with 'do: need' before the kit goes on.",
@@ -100,6 +123,41 @@ CHECK_AFTER_COVERED = Rule(
     "A fault that is found now means undressing.",
     "seal check after the goggles are on",
     "Do the check before the next layer.",
+)
+PROTECTION_LOST = Rule(
+    "EN-9",
+    "protection-lost",
+    S1,
+    "Somebody is in a zone without what it asks for: kit of its 'requires' is off or open, skin of its "
+    "'no-skin' is bare, or no respirator is worn in hazardous air. Looked at before the first step and after "
+    "every movement, for everybody and in zones of every class. Hazardous air asks for the respirator only. "
+    "Told once for each person, stay and item, unless EN-3, EN-4 or RP-1 has told it; what a missing item "
+    "bares is told with that item.",
+    "From this moment on the person is exposed; in a contaminated zone bare parts count as exposed.",
+    "hood off inside the room",
+    "Do the step in a zone that does not ask for the item, put the item on before, or correct the ward's "
+    "file.",
+)
+NEED_AFTER_KIT = Rule(
+    "EN-10",
+    "need-after-kit",
+    S2,
+    "A personal need is met while protective kit is worn, although local policy ('needs-before-kit', yes "
+    "unless decided otherwise) wants it before.",
+    "Kit is opened or pushed aside for it, or the need is ticked off unmet.",
+    "jewellery off after the gloves are on",
+    "Move the need to before the first item of kit.",
+)
+CHECK_UNDONE = Rule(
+    "EN-11",
+    "check-undone",
+    S2,
+    "Something that the observer's check or its own check covered is closed, opened, adjusted, put on or "
+    "taken off after the check and before entry. Told at the step that changes it, unless the check is done "
+    "again; kit that was not yet worn at the check is a matter of EN-6.",
+    "The check was of another state than the one in which the zone is entered.",
+    "zip closed after the observer's check",
+    "Move the step to before the check, or do the check again.",
 )
 SAME_STEP_TWICE = Rule(
     "ST-1",
@@ -174,7 +232,7 @@ WAIVER_WITHOUT_FINDING = Rule(
     "Delete the waiver.",
 )
 
-ROLES = (OBSERVER_TOUCHES, NOBODY_TO_HELP, NO_OBSERVER)
+ROLES = (OBSERVER_TOUCHES, NOBODY_TO_HELP, NO_OBSERVER, OUT_OF_SIGHT, ORIGIN_UNSAID)
 ENTRY = (
     KIT_NOT_INSPECTED,
     CHECK_MISSING,
@@ -184,6 +242,9 @@ ENTRY = (
     NO_OBSERVER_CHECK,
     CHECK_BEFORE_ITEM,
     CHECK_AFTER_COVERED,
+    PROTECTION_LOST,
+    NEED_AFTER_KIT,
+    CHECK_UNDONE,
 )
 STEPS = (
     SAME_STEP_TWICE,

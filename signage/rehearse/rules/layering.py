@@ -33,7 +33,7 @@ PUT_ON_TOO_LATE = Rule(
     "LY-2",
     "put-on-too-late",
     S1,
-    "Something is put on after what is meant to lie over it.",
+    "Something is put on after what is meant to lie over it, or is listed so in 'wears'.",
     "It ends up outside, or the outer layer must be lifted and is no longer closed.",
     "respirator on after the hood",
     "Move the step to before its outer layer is put on.",
@@ -101,6 +101,17 @@ TECHNIQUE_MISFIT = Rule(
     "coverall off by its straps: it has none",
     "Name one of the 'techniques' that kit.yaml gives for the item, or correct the list.",
 )
+FASTENER_OUT_OF_REACH = Rule(
+    "LY-8",
+    "fastener-out-of-reach",
+    S2,
+    "A fastener is closed or opened while a worn garment, or a closed fastener, lies over it. It lies where "
+    "'at' says, or, without 'at', anywhere on its garment.",
+    "It cannot be reached without lifting the outer layer, and then neither is closed.",
+    "zip of the coverall opened under the apron",
+    "Close it before the outer layer goes on, open it after that is off, or name its sites with 'at' in "
+    "kit.yaml.",
+)
 
 LAYERING = (
     LAYERS_IN_A_CIRCLE,
@@ -112,6 +123,7 @@ LAYERING = (
     PUT_ON_TWICE,
     NOT_WORN,
     NEVER_REMOVED,
+    FASTENER_OUT_OF_REACH,
     WORN_AGAIN,
     TECHNIQUE_MISFIT,
 )

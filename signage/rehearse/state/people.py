@@ -146,6 +146,44 @@ class Pending:
     moment: Moment
 
 
+@dataclass(frozen=True, slots=True)
+class Change:
+    """What was done to a garment, such as ``opened``, and when."""
+
+    how: str
+    moment: Moment
+
+
+Check = tuple[str, str]
+"""A check by its name and the garment that it is about, which is empty where it is about all kit."""
+
+
+@dataclass(slots=True)
+class Stay:
+    """A person in one zone, since ``entered``, which is None where the person starts there.
+
+    ``told`` are garments and parts of the body of which was told that they are amiss, ``bare`` the parts that
+    were exposed because they were bare.
+    """
+
+    entered: Moment | None = None
+    told: set[str] = field(default_factory=set)
+    bare: set[str] = field(default_factory=set)
+
+
+@dataclass(slots=True)
+class Record:
+    """What happened to a person's kit that later findings refer to.
+
+    ``checked`` are the garments that each check covered, ``undone`` what was changed of them since, ``gone``
+    since when something is off or open.
+    """
+
+    checked: dict[Check, frozenset[str]] = field(default_factory=dict)
+    undone: dict[tuple[Check, str], Change] = field(default_factory=dict)
+    gone: dict[str, Change] = field(default_factory=dict)
+
+
 @dataclass(slots=True)
 class Wet:
     """A hand layer that was rubbed, and how many seconds local policy still wants it to dry."""
@@ -156,7 +194,10 @@ class Wet:
 
 @dataclass(slots=True)
 class Person:
-    """A person at one moment. ``worn`` keeps the order of putting on."""
+    """A person at one moment. ``worn`` keeps the order of putting on.
+
+    ``exposed`` are the garments that a contaminated zone has reached.
+    """
 
     id: str
     role: PersonRole
@@ -172,11 +213,18 @@ class Person:
     needs_met: set[str] = field(default_factory=set)
     inspected: set[str] = field(default_factory=set)
     whole_kit_inspected: bool = False
-    checked_by_observer: bool = False
     has_cleaned_hands: bool = False
     fresh_from_contaminated: bool = False
     pending: Pending | None = None
     wet: Wet | None = None
+    stay: Stay = field(default_factory=Stay)
+    record: Record = field(default_factory=Record)
+    exposed: frozenset[str] = frozenset()
+
+    def enter(self, zone: str, moment: Moment | None) -> None:
+        """The person comes into a zone, where everything may be told anew."""
+        if zone != self.zone:
+            self.zone, self.stay = zone, Stay(moment)
 
     def top_glove(self, without: Collection[str] = ()) -> Worn | None:
         """The outermost glove, leaving some out; None where hands are bare. Gloves cover the hands."""

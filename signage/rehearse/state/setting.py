@@ -42,6 +42,23 @@ class Setting:
         return {(door.start, door.end): door for door in self.ward.doors}
 
     @cached_property
+    def asking_zones(self) -> frozenset[str]:
+        """The zones that ask something of whoever is in them: kit, covered skin, a respirator."""
+        return frozenset(
+            key for key, zone in self.ward.zones.items() if zone.requires or zone.no_skin or zone.air != "ok"
+        )
+
+    @cached_property
+    def seen_from(self) -> Mapping[str, frozenset[str]]:
+        """What is seen from each zone: itself, and what it names, else what lies behind its windows.
+
+        A window lets both sides see.
+        """
+        windows = [(door.start, door.end) for door in self.ward.doors if door.window]
+        behind = {key: {end for way in windows if key in way for end in way} for key in self.ward.zones}
+        return {key: frozenset({key, *(zone.sees or behind[key])}) for key, zone in self.ward.zones.items()}
+
+    @cached_property
     def branches(self) -> frozenset[str]:
         """Where a step may branch to: the steps of this protocol, and all protocols."""
         return self.protocols | {step.id for step in self.protocol.steps}

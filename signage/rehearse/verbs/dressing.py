@@ -34,7 +34,6 @@ def put_on(scene: Scene, act: Act) -> None:
         return
     _judge_layers(scene, act)
     _judge_cleanness(scene, act)
-    person.checked_by_observer = False
     worn = _taken(scene, act)
     if HANDS in worn.garment.covers:
         _judge_drying(scene, act)
@@ -98,14 +97,18 @@ def _judge_cleanness(scene: Scene, act: Act) -> None:
         message = f"{name} put on before any hand hygiene."
         scene.report(KIT_BEFORE_HYGIENE, message, item=item, person=hands)
         hands.has_cleaned_hands = True  # said once; all kit after it has the same cause
-    if scene.setting.garments[item].inspect and not _is_inspected(scene, item):
+    if scene.setting.garments[item].inspect and not _is_inspected(scene, person, item):
         message = f"{name} put on without being inspected."
         scene.report(KIT_NOT_INSPECTED, message, item=item, person=person)
 
 
-def _is_inspected(scene: Scene, item: str) -> bool:
-    """Whoever inspects the kit, it is inspected."""
-    return any(p.whole_kit_inspected or item in p.inspected for p in scene.people.values())
+def _is_inspected(scene: Scene, person: Person, item: str) -> bool:
+    """Whether this person looked it over, or somebody who helps; each wearer has kit of their own."""
+    return any(
+        each.whole_kit_inspected or item in each.inspected
+        for each in scene.people.values()
+        if each is person or each.role is not PersonRole.WEARER
+    )
 
 
 def report_unknown_order(scene: Scene, person: Person, item: str, others: Iterable[str]) -> None:
@@ -120,11 +123,12 @@ def report_unknown_order(scene: Scene, person: Person, item: str, others: Iterab
 def inspect(scene: Scene, act: Act) -> None:  # noqa: ARG001 - every verb is called alike
     """Kit is looked over; an observer who looks at a person checks the whole ensemble on that person."""
     if act.by.role is PersonRole.OBSERVER and act.on is not act.by:
-        act.on.checked_by_observer = True
-    elif act.action.item is not None:
-        act.by.inspected.add(act.action.item)
-    else:
-        act.by.whole_kit_inspected = True
+        return  # what it covered is noted after every check
+    for person in (act.by, act.on):
+        if act.action.item is not None:
+            person.inspected.add(act.action.item)
+        else:
+            person.whole_kit_inspected = True
 
 
 def check(scene: Scene, act: Act) -> None:

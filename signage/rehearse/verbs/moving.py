@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from signage.model.choices import ZoneClass
+from signage.model.library import Zone
+from signage.rehearse.judging.protection import judge_cover_on_entry
+from signage.rehearse.judging.readiness import judge_changes_on_entry, judge_checks_on_entry
 from signage.rehearse.rules.conduct import (
     CHECK_MISSING,
     FASTENER_OPEN,
     NEED_NOT_MET,
-    NO_OBSERVER_CHECK,
-    NOT_COVERED,
 )
 from signage.rehearse.rules.places import CARRIED_INTO_CLEAN_ZONE, CONTAMINATED_SOLES, NO_WAY, STILL_SEATED
 from signage.rehearse.state.level import Level
@@ -30,14 +31,16 @@ def move(scene: Scene, act: Act) -> None:
         get_up(scene, person)
     _judge_way(scene, person, start, end)
     before, after = scene.setting.ward.zones[start], scene.setting.ward.zones[end]
-    if after.zone_class is ZoneClass.CONTAMINATED and before.zone_class is not ZoneClass.CONTAMINATED:
-        _judge_entry(scene, person, end)
+    person.enter(end, scene.moment)
+    if after.zone_class is not ZoneClass.CONTAMINATED:
+        _judge_duties(scene, person, after)
+    elif before.zone_class is not ZoneClass.CONTAMINATED:
+        _judge_entry(scene, person, after)
     if after.zone_class is ZoneClass.CLEAN and before.zone_class is not ZoneClass.CLEAN:
         _judge_return(scene, person, end)
     if after.floor == "clean" and before.floor != "clean" and person.soles is Level.CONTAMINATED:
         message = f"Contaminated soles on the clean floor of zone {after.name}."
         scene.report(CONTAMINATED_SOLES, message, person=person, field="to")
-    person.zone = end
     if after.zone_class is ZoneClass.CONTAMINATED:
         scene.contaminated_zones.add(end)
     elif before.zone_class is ZoneClass.CONTAMINATED:
@@ -64,12 +67,12 @@ def _judge_way(scene: Scene, person: Person, start: str, end: str) -> None:
     scene.report(NO_WAY, message, person=person, field="to")
 
 
-def _judge_entry(scene: Scene, person: Person, end: str) -> None:
-    """Rules EN-2 to EN-6, on the way into a contaminated zone."""
-    zone = scene.setting.ward.zones[end]
-    _judge_cover(scene, person, end)
+def _judge_entry(scene: Scene, person: Person, zone: Zone) -> None:
+    """Rules EN-2 to EN-6 and EN-11, on the way into a contaminated zone."""
+    judge_cover_on_entry(scene, person, zone)
     for worn in person.worn.values():
         if worn.open_fasteners:
+            person.stay.told.add(worn.id)
             parts = ", ".join(sorted(worn.open_fasteners))
             message = f"{scene.name(worn.id)} still open on entry: {parts}."
             scene.report(FASTENER_OPEN, message, item=worn.id, person=person)
@@ -77,31 +80,17 @@ def _judge_entry(scene: Scene, person: Person, end: str) -> None:
         if missing:
             message = f"{scene.name(worn.id)} not checked before entry: {', '.join(missing)}."
             scene.report(CHECK_MISSING, message, item=worn.id, person=person)
+    _judge_duties(scene, person, zone)
+    judge_changes_on_entry(scene, person, zone)
+
+
+def _judge_duties(scene: Scene, person: Person, zone: Zone) -> None:
+    """Rules EN-5 and EN-6, for any zone that asks for needs or for an observer's check."""
     for need in zone.needs:
         if need not in person.needs_met:
             message = f"Not met before entry to zone {zone.name}: {scene.name(need)}."
             scene.report(NEED_NOT_MET, message, item=need, person=person)
-    if zone.observer_check and not person.checked_by_observer:
-        message = f"No observer check after the last item, before entry to zone {zone.name}."
-        scene.report(NO_OBSERVER_CHECK, message, person=person)
-
-
-def _judge_cover(scene: Scene, person: Person, end: str) -> None:
-    """Rule EN-4: kit that is missing, and bare parts that no missing kit explains."""
-    zone = scene.setting.ward.zones[end]
-    explained: set[str] = set()
-    for item in zone.requires:
-        if item not in person.worn:
-            explained |= scene.layers.sites.get(item, frozenset())
-            message = f"{scene.name(item)} not worn on entry to zone {zone.name}."
-            scene.report(NOT_COVERED, message, item=item, person=person)
-    bare = [site for site in zone.no_skin if person.is_bare(site)]
-    for site in bare:
-        scene.expose(person, site, end)
-    unexplained = tuple(site for site in bare if site not in explained)
-    if unexplained:
-        message = f"Bare on entry to zone {zone.name}: {', '.join(unexplained)}."
-        scene.report(NOT_COVERED, message, item=unexplained[0], others=unexplained[1:], person=person)
+    judge_checks_on_entry(scene, person, zone)
 
 
 def _judge_return(scene: Scene, person: Person, end: str) -> None:

@@ -7,7 +7,6 @@ from signage.rehearse.state.body import HEAD
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Worn
 from signage.rehearse.state.scene import Act, Scene
-from signage.rehearse.state.surroundings import bare_to_the_room, hidden_from_the_room
 from signage.rehearse.verbs.bags import tie
 from signage.rehearse.verbs.handling import handle_outside, worn_item
 
@@ -57,6 +56,4 @@ def _put(scene: Scene, act: Act, position: str) -> None:
         )
         scene.report(HAND_AT_FACE, message, item=worn.id, person=act.by, field="part")
     handle_outside(scene, act, worn)
-    hidden = hidden_from_the_room(scene, act.on)
     worn.put_part(part, position)
-    bare_to_the_room(scene, act.on, hidden)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from signage.model.choices import PersonRole, ZoneClass
+from signage.model.choices import PersonRole
 from signage.rehearse import local_policy
-from signage.rehearse.rules.conduct import NO_OBSERVER
+from signage.rehearse.judging.sight import judge_watching
 from signage.rehearse.rules.contact import (
     BARE_SITE_CONTAMINATED,
     HAND_AT_FACE,
@@ -52,7 +52,6 @@ def take_off(scene: Scene, act: Act) -> None:
         report_moved_respirator(scene, person, worn)
         del person.worn[worn.id]
     rest_on_seat(scene, person)
-    person.checked_by_observer = False
     act.by.pending = Pending(leaving[0].id, act.moment)
     items = tuple(worn.id for worn in leaving)
     level, surfaces = max(worn.outside for worn in leaving), tuple(worn.surfaces for worn in leaving)
@@ -64,7 +63,7 @@ def take_off(scene: Scene, act: Act) -> None:
 
 
 def _judge_moment(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
-    """Rules HH-9 and RO-3: whether this is the time to take anything off."""
+    """Rules HH-9, RO-3 and RO-4: whether this is the time to take anything off."""
     person, item = act.on, leaving[0].id
     if person.fresh_from_contaminated:
         person.fresh_from_contaminated = False
@@ -72,29 +71,7 @@ def _judge_moment(scene: Scene, act: Act, leaving: Sequence[Worn]) -> None:
         scene.report(REMOVAL_BEFORE_HYGIENE, message, item=item, person=person)
     if person.role is PersonRole.WEARER and any(worn.garment.barrier for worn in leaving):
         scene.zones_of_removal.add(person.zone)
-        _judge_watching(scene, person)
-
-
-def _judge_watching(scene: Scene, person: Person) -> None:
-    """Rule RO-3, said once in a protocol."""
-    if scene.was_told_of_observer or _is_observed(scene, person):
-        return
-    if scene.policy.is_yes(local_policy.OBSERVER_FOR_REMOVAL):
-        scene.was_told_of_observer = True
-        message = f"Kit comes off in zone {scene.name(person.zone)} and no observer is there to watch."
-        scene.report(NO_OBSERVER, message, person=person)
-
-
-def _is_observed(scene: Scene, person: Person) -> bool:
-    """Whether an observer can watch: in the same zone, or anywhere outside the contaminated zones.
-
-    A ward's file does not say which zone is seen from which, so every window is taken for granted.
-    """
-    return any(
-        other.zone == person.zone or scene.zone(other).zone_class is not ZoneClass.CONTAMINATED
-        for other in scene.people.values()
-        if other.role is PersonRole.OBSERVER
-    )
+        judge_watching(scene, person)
 
 
 def _judge_garment(scene: Scene, person: Person, worn: Worn, leaving: Sequence[Worn]) -> None:

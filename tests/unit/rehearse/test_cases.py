@@ -86,6 +86,12 @@ def _garment(entry):
     return fields
 
 
+def _origin(entry):
+    """Everybody comes from the hall, with clean kit, unless a case says otherwise, or says ``unsaid``."""
+    origin = entry.get("comes-from", "hall")
+    return None if origin == "unsaid" else origin
+
+
 class Case:
     """One document of a case file, as a library with one protocol."""
 
@@ -130,6 +136,7 @@ class Case:
                 start=door["from"],
                 end=door["to"],
                 opening=door.get("opening"),
+                window=door.get("window", False),
                 place=self.place(door.get(LINES, {}).get(LINES, 0)),
             )
             for door in self.document.get("doors", SHARED["doors"])
@@ -166,10 +173,16 @@ class Case:
             starts_in=start,
             wears=tuple(document.get("wears", ["clothes"])),
             carries=tuple(document.get("carries", [])),
-            place=self.place(lines.get("wears", 0)),
+            comes_from=_origin(document),
+            place=self.place(lines.get("starts-in", lines.get("wears", 0))),
+            places={"wears": self.place(lines.get("wears", 0))},
         )
         others = [
-            Actor(id=key, **_fields(entry))
+            Actor(
+                id=key,
+                place=self._place_of("people", key),
+                **{**_fields(entry), "comes_from": _origin(entry)},
+            )
             for key, entry in document.get("people", {}).items()
             if key != LINES
         ]

@@ -26,7 +26,13 @@ class TestAnAssistantTakesOffTheHood:
 
     @pytest.fixture
     def protocol(self):
-        assistant = Actor(id="assistant", role="assistant", starts_in="dirty-side", wears=("inner-gloves",))
+        assistant = Actor(
+            id="assistant",
+            role="assistant",
+            starts_in="dirty-side",
+            wears=("respirator", "inner-gloves"),
+            comes_from="anteroom",
+        )
         protocol = replace(layered_protection(), people=(*layered_protection().people, assistant))
         protocol = without_steps(protocol, "rub-after-hood")
         return with_action(protocol, "hood-off", by="assistant", on="wearer", technique="front-grab")
@@ -66,7 +72,9 @@ class TestTwoWearersOnOneChair:
 
     @pytest.fixture
     def protocol(self):
-        second = Actor(id="second", role="wearer", starts_in="clean-side", wears=("scrubs",))
+        second = Actor(
+            id="second", role="wearer", starts_in="clean-side", wears=("scrubs",), comes_from="corridor"
+        )
         protocol = replace(layered_protection(), people=(*layered_protection().people, second))
         protocol = with_step_before(
             protocol,

@@ -31,7 +31,7 @@ FAULTS = {
     ),
     "wrong layer": (with_action(P1, "rub-after-apron", layer="skin"), "HH-3", "'layer: outer-gloves'"),
     "never removed": (without_steps(P1, "boot-covers-off"), "LY-7", "take off boot covers (bin: bin A)"),
-    "zip open": (without_steps(P1, "zip-close"), "EN-3", "before step enter-room: close coverall"),
+    "zip open": (without_steps(P1, "zip-close"), "EN-3", "before step hood-on: close coverall"),
     "no seal check": (without_steps(P1, "seal-check"), "EN-2", "before step goggles-on: check respirator"),
     "no mat": (without_steps(P1, "stand-on-mat"), "ZN-4", "stand on mat (seconds: 30)"),
     "wrong bin": (with_action(P1, "goggles-off", bin="bin-a"), "BN-3", "'bin: tub-g'"),
