@@ -7,7 +7,7 @@ from signage.model.library import Zone
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import CHECK_UNDONE, NEED_AFTER_KIT, NO_OBSERVER_CHECK
 from signage.rehearse.rules.layering import FASTENER_OUT_OF_REACH
-from signage.rehearse.state.people import Change, Check, Person, Worn
+from signage.rehearse.state.people import OBSERVERS_CHECK, Change, Check, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 
 _CHANGED_BY = {
@@ -22,7 +22,6 @@ _CHANGED_BY = {
 """What undoes a check of a garment, and how it is called in a message."""
 
 _FASTENS = frozenset({ActionVerb.FASTEN, ActionVerb.UNFASTEN})
-_OBSERVER: Check = ("the observer's check", "")
 
 
 def look_before_change(scene: Scene, act: Act) -> None:
@@ -42,7 +41,7 @@ def note_check(act: Act) -> None:
     if verb is ActionVerb.CHECK and act.item in person.worn:
         _cover(person, (f"its check ({act.action.check or 'whole'})", act.item), frozenset({act.item}))
     elif verb is ActionVerb.INSPECT and act.by.role is PersonRole.OBSERVER and person is not act.by:
-        _cover(person, _OBSERVER, frozenset(person.worn))
+        _cover(person, OBSERVERS_CHECK, frozenset(person.worn))
 
 
 def _cover(person: Person, check: Check, items: frozenset[str]) -> None:
@@ -101,7 +100,7 @@ def _note_change(act: Act, how: str) -> None:
 
 def judge_checks_on_entry(scene: Scene, person: Person, zone: Zone) -> None:
     """Rule EN-6. What was worn at the check and was changed since falls under EN-11."""
-    seen = person.record.checked.get(_OBSERVER)
+    seen = person.record.checked.get(OBSERVERS_CHECK)
     if zone.observer_check and (seen is None or not seen.issuperset(person.worn)):
         message = f"No observer check after the last item, before entry to zone {zone.name}."
         scene.report(NO_OBSERVER_CHECK, message, person=person)

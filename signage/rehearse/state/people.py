@@ -157,6 +157,8 @@ class Change:
 Check = tuple[str, str]
 """A check by its name and the garment that it is about, which is empty where it is about all kit."""
 
+OBSERVERS_CHECK: Check = ("the observer's check", "")
+
 
 @dataclass(slots=True)
 class Stay:
@@ -182,6 +184,12 @@ class Record:
     checked: dict[Check, frozenset[str]] = field(default_factory=dict)
     undone: dict[tuple[Check, str], Change] = field(default_factory=dict)
     gone: dict[str, Change] = field(default_factory=dict)
+
+    def is_checked_by_observer(self, worn: Collection[str]) -> bool:
+        """Whether the observer saw all that is worn now, and nothing of it was changed since."""
+        seen = self.checked.get(OBSERVERS_CHECK)
+        is_undone = any(check == OBSERVERS_CHECK for check, _item in self.undone)
+        return seen is not None and seen.issuperset(worn) and not is_undone
 
 
 @dataclass(slots=True)

@@ -249,7 +249,7 @@ def _garment(person: Person, shared: Shared) -> object:
 
 def _check(person: Person, name: str) -> object:
     if name == _OBSERVED:
-        return bool(person.checked_by_observer)
+        return person.record.is_checked_by_observer(person.worn)
     if name == _FIRST_KIT:
         return any(worn.garment.barrier for worn in person.worn.values())
     if name == "inspection":

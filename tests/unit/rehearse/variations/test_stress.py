@@ -43,8 +43,6 @@ OBJECTED = {
 """Moves that the rehearsal once passed and a reviewer objected to: a step, and the step that it is moved
 behind; with the rule that must find them, and where."""
 
-NOT_YET = {"EN-10": "needs after kit", "LY-8": "cover test of fasteners"}
-
 
 @cache
 def review():
@@ -57,15 +55,7 @@ def moved_behind(protocol, name, other):
     )
 
 
-@pytest.mark.parametrize(
-    "group",
-    [
-        pytest.param(name, marks=pytest.mark.xfail(strict=True, reason=f"{rule[0]}: {NOT_YET[rule[0]]}"))
-        if rule[0] in NOT_YET
-        else name
-        for name, (rule, _moves) in OBJECTED.items()
-    ],
-)
+@pytest.mark.parametrize("group", OBJECTED)
 def test_what_a_reviewer_objects_to_is_found_by_its_rule(group):
     (code, where), moves = OBJECTED[group]
     for name, other in moves:
