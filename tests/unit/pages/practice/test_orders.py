@@ -80,10 +80,17 @@ def test_taking_the_respirator_off_in_dirty_air_is_unsafe_for_that_reason(exerci
     assert (reason.text, reason.step) == ("page-why-air", "respirator-off")
 
 
-def test_goggles_before_the_coverall_break_no_rule_but_are_not_our_order(exercises):
+def test_standing_up_later_breaks_no_rule_but_is_not_our_order(exercises):
+    second = exercises[1]
+    order = order_of(second, SAFE)
+    assert [second.steps[index].id for index in order][3] == "stand-up"
+    assert rehearsed_with(second, order) == []
+
+
+def test_a_zip_under_the_hood_is_out_of_reach(exercises):
     third = exercises[2]
-    order = order_of(third, SAFE)
-    assert rehearsed_with(third, order) == []
+    assert [step.id for step in third.steps][:3:2] == ["hood-off", "zip-open"]
+    assert SAFE not in third.verdicts
 
 
 def rehearsed_with(exercise, order):
