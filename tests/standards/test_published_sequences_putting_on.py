@@ -14,7 +14,7 @@ EXPECTED = {
     # These three lists, as quoted, say nothing of hand hygiene before the first item.
     "standard order of four": {("HH-8", "gown")},
     "CDC for viral haemorrhagic fevers, pages 06, 09 and 10": {("HH-8", "boots")},
-    "United Kingdom, viral haemorrhagic fevers": {("HH-8", "scrubs")},
+    "United Kingdom, viral haemorrhagic fevers": {("HH-8", "boots")},
 }
 
 
