@@ -57,10 +57,8 @@ def rehearse(
 
     if html is not None and html.is_dir():
         raise WrongUsageError(f"'{html}' is a folder. Name a file, such as {html / 'rehearsal.html'}.")
-    if (stress or why is not None) and (steps or repairs or html is not None or (stress and why is not None)):
-        raise WrongUsageError(
-            "'--stress' and '--why' stand alone: neither with the other, nor with a report."
-        )
+    if sum((stress, why is not None, steps or repairs or html is not None)) > 1:
+        raise WrongUsageError("'--stress' and '--why' stand alone: not with each other, nor with a report.")
     project = open_project(content, locales, kept_of_user(is_fresh=False))
     (name,) = chosen(project, [protocol], None, None, None, "colour").protocols
     walked = project.library.protocols[name]

@@ -57,6 +57,20 @@ def test_every_single_slip_is_rehearsed_and_what_passes_clean_is_listed(run, dem
     assert {"slip", "step", "place", "reason", "disjoint"} <= set(result["clean"][0])
 
 
+def test_what_a_step_protects_is_told_by_leaving_it_out(run, demo):
+    told = run(demo, "rehearse", "P1", "--why", "rub-after-outer").stdout
+    assert "At step hood-off: S1 HH-1" in told
+    assert "hand hygiene due after outer gloves since step outer-gloves-off (wearer)" in told
+    result = json.loads(run(demo, "rehearse", "P1", "--why", "rub-after-outer", "--format", "json").stdout)
+    assert result["worst"] == "S1"
+    assert result["without"][0]["because"]
+
+
+def test_a_step_that_is_not_there_is_answered_with_the_nearest(run, demo):
+    assert "Did you mean zip-open?" in run(demo, "rehearse", "P1", "--why", "zip-opn", expect=2).stderr
+    assert "stand alone" in run(demo, "rehearse", "P1", "--why", "zip-open", "--stress", expect=2).stderr
+
+
 WAIVERS = """\
 waivers:
   - code: HH-2
