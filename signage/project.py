@@ -150,14 +150,22 @@ class Project:
 
     def revision(self, protocol: Protocol, tag: str) -> str:
         """The short revision code of a protocol in a language: one part for each."""
+        return revision_of(*self._prints_of(protocol, tag))
+
+    def content_hash(self, protocol: Protocol, tag: str) -> str:
+        """SHA-256 of both parts that a revision code stands for, in full."""
+        return fingerprint(self._prints_of(protocol, tag))
+
+    def _prints_of(self, protocol: Protocol, tag: str) -> tuple[str, str]:
+        """The fingerprints of a protocol and of its words in a language."""
         if protocol.id not in self._prints:
             prints = self.picture_fingerprints
             self._prints[protocol.id] = protocol_fingerprint(self.library, protocol, prints)
         if (protocol.id, tag) not in self._codes:
             words = self._words_of(protocol, tag)
             part = language_fingerprint(self.library, tag, words.texts, words.numeral_system)
-            self._codes[protocol.id, tag] = revision_of(self._prints[protocol.id], part)
-        return self._codes[protocol.id, tag]
+            self._codes[protocol.id, tag] = part
+        return self._prints[protocol.id], self._codes[protocol.id, tag]
 
     def context(
         self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Sequence
 from signage.compose.papers import paper_names, paper_of
 from signage.compose.theme import Tone
 from signage.ground.errors import WrongUsageError
+from signage.model.library import Library
 from signage.produce.requests import Wanted
 from signage.project import Project
 from signage.words.standin import STAND_INS
@@ -26,9 +27,7 @@ def chosen(
 ) -> Wanted:
     """The request in the library's own names; raises WrongUsageError that says what exists."""
     library = project.library
-    by_code = {protocol.code.lower(): name for name, protocol in library.protocols.items()}
-    names = [by_code.get(name.lower(), name) for name in protocols or ()]
-    must_exist(names, library.protocols, "protocol")
+    names = [protocol_named(library, name) for name in protocols or ()]
     must_exist(locales or (), (*library.locales, *STAND_INS), "locale")
     must_exist(kinds or (), project.kinds.names, "kind of sheet")
     known_papers = {name.lower(): name for name in paper_names()}
@@ -44,6 +43,14 @@ def chosen(
         seed,
         is_for_proof,
     )
+
+
+def protocol_named(library: Library, name: str) -> str:
+    """The id of the protocol with an id or a code; raises WrongUsageError that says which there are."""
+    by_code = {protocol.code.lower(): protocol_id for protocol_id, protocol in library.protocols.items()}
+    found = by_code.get(name.lower(), name)
+    must_exist([found], library.protocols, "protocol")
+    return found
 
 
 def must_exist(names: Iterable[str], known: Iterable[str], what: str) -> None:

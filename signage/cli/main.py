@@ -22,6 +22,7 @@ _COMMANDS = (
     "explain",
     "fields",
     "pages",
+    "register",
     "rehearse",
     "serve",
     "sheets",
