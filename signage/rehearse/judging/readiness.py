@@ -7,6 +7,7 @@ from signage.model.library import Zone
 from signage.rehearse import local_policy
 from signage.rehearse.rules.conduct import CHECK_UNDONE, NEED_AFTER_KIT, NO_OBSERVER_CHECK
 from signage.rehearse.rules.layering import FASTENER_OUT_OF_REACH
+from signage.rehearse.state.body import HEAD
 from signage.rehearse.state.people import OBSERVERS_CHECK, Change, Check, Person, Worn
 from signage.rehearse.state.scene import Act, Scene
 
@@ -18,10 +19,12 @@ _CHANGED_BY = {
     ActionVerb.LOWER: "adjusted",
     ActionVerb.DON: "put on",
     ActionVerb.DOFF: "taken off",
+    ActionVerb.CHANGE_CLOTHES: "put on",
 }
 """What undoes a check of a garment, and how it is called in a message."""
 
 _FASTENS = frozenset({ActionVerb.FASTEN, ActionVerb.UNFASTEN})
+_PUTS_A_PART = frozenset({ActionVerb.RAISE, ActionVerb.LOWER})
 
 
 def look_before_change(scene: Scene, act: Act) -> None:
@@ -32,6 +35,8 @@ def look_before_change(scene: Scene, act: Act) -> None:
     elif verb in _CHANGED_BY:
         if verb in _FASTENS:
             _judge_reach(scene, act)
+        elif verb in _PUTS_A_PART:
+            _judge_reach_of_part(scene, act)
         _note_change(act, _CHANGED_BY[verb])
 
 
@@ -74,6 +79,24 @@ def _judge_reach(scene: Scene, act: Act) -> None:
         names = ", ".join((*(scene.name(each) for each in over), *closed))
         what = f"{scene.name(worn.id)}, {', '.join(parts)}" if parts else scene.name(worn.id)
         message = f"Out of reach: {what}; over it: {names}."
+        scene.report(FASTENER_OUT_OF_REACH, message, item=worn.id, others=over, person=act.on, field="part")
+
+
+def _judge_reach_of_part(scene: Scene, act: Act) -> None:
+    """Rule LY-8 for a part: what lies over its garment at the same site, or anywhere on the head with it."""
+    worn = act.on.worn.get(act.item)
+    if worn is None:
+        return
+    part = worn.garment.parts[act.action.part or ""]
+    sites = {*part.raised, *part.lowered}
+    reach = sites | HEAD if sites & HEAD else sites
+    over = tuple(
+        other
+        for other in scene.layers.covering(worn.id, act.on.worn)
+        if act.on.worn[other].sites.intersection(reach)
+    )
+    if over:
+        message = f"Held down: {part.id} of {scene.name(worn.id)}; over it: {scene.setting.names(over)}."
         scene.report(FASTENER_OUT_OF_REACH, message, item=worn.id, others=over, person=act.on, field="part")
 
 

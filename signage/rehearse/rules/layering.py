@@ -105,8 +105,8 @@ FASTENER_OUT_OF_REACH = Rule(
     "LY-8",
     "fastener-out-of-reach",
     S2,
-    "A fastener is closed or opened while a worn garment, or a closed fastener, lies over it. It lies where "
-    "'at' says, or, without 'at', anywhere on its garment.",
+    "A fastener is closed or opened, or a part raised or lowered, while a worn garment or a closed fastener "
+    "lies over it. A fastener lies where 'at' says, or, without 'at', anywhere on its garment.",
     "It cannot be reached without lifting the outer layer, and then neither is closed.",
     "zip of the coverall opened under the apron",
     "Close it before the outer layer goes on, open it after that is off, or name its sites with 'at' in "

@@ -56,7 +56,7 @@ class Layers:
     def covering(self, inner: str, worn: Wearing) -> tuple[str, ...]:
         """What is worn over a garment."""
         over = self.coverers[inner]
-        if isinstance(worn, Mapping):
+        if isinstance(worn, dict):
             return tuple(outer for outer in over if outer in worn and worn[outer].reaches_over(inner))
         return tuple(outer for outer in over if outer in worn)
 
@@ -96,7 +96,7 @@ class Layers:
 
     def sites_of(self, garment: str, worn: Wearing) -> frozenset[str]:
         """What a garment covers, with its parts where they are."""
-        return worn[garment].sites if isinstance(worn, Mapping) else self.sites[garment]
+        return worn[garment].sites if isinstance(worn, dict) else self.sites[garment]
 
     def outermost_at(self, site: str, worn: Wearing) -> tuple[str, ...]:
         """What lies outermost on one part of the body; several where no order is declared."""

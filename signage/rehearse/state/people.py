@@ -27,7 +27,8 @@ class Moment:
 class Worn:
     """A garment on a person. ``put_on`` is None where it was worn from the start.
 
-    ``positions`` are those of its parts, raised or lowered; ``sites`` what it covers in these positions.
+    ``positions`` are those of its parts, raised or lowered; ``covered``, in the order of the kit, and
+    ``sites`` are what it covers in these positions.
     """
 
     garment: Garment
@@ -38,11 +39,13 @@ class Worn:
     moved_after_check: Moment | None = None
     times_cleaned: int = 0
     positions: dict[str, str] = field(default_factory=dict)
+    covered: tuple[str, ...] = ()
     sites: frozenset[str] = frozenset()
 
     def __post_init__(self) -> None:
         """Parts are where they are when it goes on."""
-        self.positions = {key: part.starts for key, part in self.garment.parts.items()}
+        if self.garment.parts:
+            self.positions = {key: part.starts for key, part in self.garment.parts.items()}
         self._cover()
 
     def put_part(self, part: str, position: str) -> None:
@@ -51,21 +54,21 @@ class Worn:
         self._cover()
 
     def _cover(self) -> None:
-        parts = self.garment.parts
-        own = (site for key, at in self.positions.items() for site in parts[key].covers(at))
-        self.sites = frozenset((*self.garment.covers, *own))
+        own = self.garment.covers
+        if self.positions:
+            parts = self.garment.parts
+            more = (site for key, at in self.positions.items() for site in parts[key].covers(at))
+            own = (*own, *sorted(set(more).difference(own)))
+        self.covered, self.sites = own, frozenset(own)
 
     def reaches_over(self, inner: str) -> bool:
         """Whether it lies over a garment by more than a part that is out of the way."""
+        if not self.positions:
+            return True
         through = [key for key, part in self.garment.parts.items() if inner in part.over]
         if not through or inner in self.garment.over:
             return True
         return any(self.garment.parts[key].covers(self.positions[key]) for key in through)
-
-    @property
-    def covered(self) -> tuple[str, ...]:
-        """What it covers, in the order of the kit, with its parts where they are."""
-        return (*self.garment.covers, *sorted(self.sites.difference(self.garment.covers)))
 
     @property
     def id(self) -> str:

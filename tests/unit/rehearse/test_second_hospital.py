@@ -44,10 +44,32 @@ def test_what_a_reviewer_says_of_slips():
             second_hospital.changed("rub-under", any_of=("sensor-dispenser", "dressing-dispenser")),
             ("ZN-5", "rub-under"),
         ),
+        "a zip is opened under its flap": (
+            second_hospital.moved("zip-down", after="rub-after-hood"),
+            ("LY-8", "zip-down"),
+        ),
+        "the hood slides back under the shield": (
+            second_hospital.moved("hood-back", after="rub-under"),
+            ("LY-8", "hood-back"),
+        ),
+        "the hood slides back inside the room": (
+            second_hospital.moved("hood-back", after="go-in"),
+            ("EN-9", "hood-back"),
+        ),
+        "the headband is set after the observer has looked": (
+            second_hospital.moved("band-set", after="looked-over"),
+            ("EN-11", "band-set"),
+        ),
+        "a drink is had with the suit on": (
+            second_hospital.moved("drink-first", after="suit-on"),
+            ("EN-10", "drink-first"),
+        ),
         "shoes are wiped too briefly": (
             second_hospital.changed("shoes-wipe", seconds=5),
             ("FX-4", "shoes-wipe"),
         ),
+        "the phone goes along": (second_hospital.without("phone-away"), ("ZN-7", "go-in")),
+        "gloves go onto wet hands": (second_hospital.without("hands-dry"), ("HH-10", "under-gloves-on")),
         "own clothes stay on": (second_hospital.without("scrubs-on"), ("LY-3", "suit-on")),
     }
     silent = [what for what, (protocol, wanted) in cases.items() if wanted not in found(protocol)]
