@@ -72,10 +72,15 @@ class SourceCheck:
             return False
         if all(action.verb in _SPOKEN for step in (one, other) for action in step.actions):
             return not self._telling_words(one) & self._telling_words(other)
-        return [*map(self._deed, one.actions)] != [*map(self._deed, other.actions)]
+        return self._deeds(one) != self._deeds(other)
 
     def _telling_words(self, step: Step) -> frozenset[str]:
         return frozenset(_WORD.findall((step.detail or "").casefold())) - self._small_words
+
+    def _deeds(self, step: Step) -> list[tuple[str | None, ...]]:
+        """What is done; a wait beside something else, such as the time to dry after a rub, is none."""
+        deeds = [self._deed(action) for action in step.actions if action.verb is not ActionVerb.WAIT]
+        return deeds or [*map(self._deed, step.actions)]
 
     def _deed(self, action: Action) -> tuple[str | None, ...]:
         """What is done, with things by the names that readers know them by."""
