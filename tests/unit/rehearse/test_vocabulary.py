@@ -4,6 +4,7 @@ import shutil
 
 from rehearsal_edits import CONTENT, demo_library
 
+from signage.control.standing import SIGNATURES_REQUIRED
 from signage.load import step_grammar
 from signage.load.files import kit as kit_file
 from signage.load.files import policy as policy_file
@@ -35,7 +36,8 @@ def test_agents():
 
 
 def test_local_decisions():
-    assert {*local_policy.STRICTEST, local_policy.CRITICAL_MARKS} == set(policy_file.KNOWN_POLICIES)
+    of_the_rehearsal = {*local_policy.STRICTEST, local_policy.CRITICAL_MARKS}
+    assert of_the_rehearsal | {SIGNATURES_REQUIRED} == set(policy_file.KNOWN_POLICIES)
     choices = policy_file.CHOICE_POLICIES[local_policy.CRITICAL_MARKS]
     assert set(choices) == {local_policy.MARK_EVERY_S1, local_policy.MARK_EXPOSURE}
 
