@@ -47,6 +47,14 @@ def draw(
             "posted. Also for languages in work.",
         ),
     ] = False,
+    copies: Annotated[
+        int,
+        typer.Option(
+            min=0,
+            max=200,
+            help="Number so many copies of each released sheet, in one file, and enter them in the register.",
+        ),
+    ] = 0,
     keep: Annotated[
         bool, typer.Option("--keep", help="Name outdated files of earlier runs, but remove none.")
     ] = False,
@@ -60,7 +68,9 @@ def draw(
     """Draw sheets; without options, every sheet of the library in every language in use."""
     from signage.cli.choice import chosen
     from signage.cli.draw_report import report_drawn
+    from signage.control.register.store import open_register, register_path
     from signage.ground.day import today
+    from signage.produce.copies import numbered_jobs
     from signage.produce.draw import Drawn, draw_all, jobs_for
     from signage.produce.drawn_files import clear_outdated
     from signage.produce.kept import KeptResults
@@ -76,6 +86,8 @@ def draw(
     jobs = jobs_for(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
+    if copies:
+        jobs = numbered_jobs(results, jobs, copies, open_register(register_path(content)), today())
     outcomes = draw_all(project, jobs, output, results)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
     made = list(bar(outcomes, total=len(jobs)) if bar else outcomes)
@@ -83,4 +95,4 @@ def draw(
     drawn = [each for each in made if isinstance(each, Drawn)]
     cleared = clear_outdated(output, wanted, drawn, project.kinds, keeps=keep)
     seconds = round(time.monotonic() - started, 2)
-    return report_drawn(project, wanted, made, cleared, output, form, seconds, is_quiet=quiet)
+    return report_drawn(project, wanted, made, cleared, output, form, seconds, is_quiet=quiet, copies=copies)

@@ -35,8 +35,9 @@ def report_drawn(
     seconds: float,
     *,
     is_quiet: bool,
+    copies: int = 0,
 ) -> int:
-    """Print the outcome.
+    """Print the outcome; ``copies`` is how many numbered ones of each sheet were asked for.
 
     The exit status is 1 where anything was refused or not made, a proof can hurt, or words were drawn that
     may be wrong. What else stands against the approval of a draft, such as a review that is due, is told and
@@ -62,6 +63,7 @@ def report_drawn(
         return status
     if not is_quiet:
         _print_summary(sheets, output, seconds)
+        _print_copies(sheets, copies)
         _print_cleared(cleared, output)
         _print_left_out(project, wanted)
     for line in (*_proof_lines(sheets), *_finding_lines(sheets), *_refusal_lines(refused)):
@@ -100,6 +102,20 @@ def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> Non
         say(_DRAFTS)
     if Mark.PROOF in marks:
         say(_PROOFS)
+
+
+def _print_copies(sheets: Sequence[Drawn], copies: int) -> None:
+    """The files with numbered copies, and how many sheets got no number though numbers were asked for."""
+    numbered = [sheet for sheet in sheets if sheet.request.copies]
+    for sheet in numbered:
+        first, *rest = sheet.request.copies
+        numbers = f"{first} to {rest[-1]}" if rest else first
+        say(f"{counted(len(sheet.request.copies), 'copy', 'copies')} {numbers}: {sheet.path}")
+    if copies and len(numbered) < len(sheets):
+        say(
+            f"{counted(len(sheets) - len(numbered), 'file')} without numbers: only released sheets about a "
+            "protocol get them, for nothing else may be mounted."
+        )
 
 
 def _print_cleared(cleared: Cleared, output: Path) -> None:

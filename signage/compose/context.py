@@ -21,7 +21,10 @@ def container_message(ward: Ward, fixture: Fixture) -> str:
 
 @dataclass(frozen=True)
 class LocaleContext:
-    """What every sheet has: a library in one locale. ``source`` words the draft sentence once more."""
+    """What every sheet has: a library in one locale. ``source`` words the draft sentence once more.
+
+    ``copy`` is the number of the copy that is printed, empty for a sheet that nobody counts.
+    """
 
     library: Library
     wording: Wording
@@ -30,6 +33,7 @@ class LocaleContext:
     revision: str
     tone: Tone = Tone.COLOUR
     mark: Mark = Mark.DRAFT
+    copy: str = ""
 
     @property
     def is_draft(self) -> bool:
@@ -123,13 +127,18 @@ class SheetContext(LocaleContext):
         return self.wording.content(f"picture/{step.picture}")
 
     def training_link(self, step: Step | None = None) -> str:
-        """The address behind the QR code; its path alone finds the page on a static server."""
+        """The address behind the QR code; its path alone finds the page on a static server.
+
+        The number of a copy goes without its hyphens, for each sign can make the code coarser to scan.
+        """
         base = self.library.training_address.rstrip("/")
-        return f"{base}{training_path(self.wording.tag, self.protocol, step)}?r={self.revision}"
+        copy = f"&c={self.copy.replace('-', '')}" if self.copy else ""
+        return f"{base}{training_path(self.wording.tag, self.protocol, step)}?r={self.revision}{copy}"
 
     def revision_words(self) -> str:
-        """Such as ``r1 · K7M2``, kept left-to-right in every script."""
-        return self.wording.code(f"r{self.protocol.revision} · {self.revision}")
+        """Such as ``r1 · 3YH6-K2MP``, kept left-to-right in every script, with the number of the copy."""
+        number = f" · {self.copy}" if self.copy else ""
+        return self.wording.code(f"r{self.protocol.revision} · {self.revision}{number}")
 
     def seconds(self, action: Action) -> str | None:
         """The time of an action in short words, where it has one."""

@@ -11,6 +11,7 @@ from typing import Any
 from signage.drawing.marks import Sheet
 from signage.ground.files import write_changed
 from signage.model.mark import Mark
+from signage.pictograms.picture import NOTHING_KEPT
 from signage.produce.kept import KeptResults
 from signage.produce.making import Making, NotKeptError, Outcome
 from signage.produce.release import Release, Releases
@@ -56,7 +57,8 @@ class Drawn:
             "revision": self.revision,
             "mark": self.mark.value,
             "reasons": list(self.reasons),
-            "copies": 1,
+            "copies": len(self.request.copies) or 1,
+            "numbers": list(self.request.copies),
             "sha256": self.sha256,
         }
 
@@ -116,6 +118,8 @@ def draw_job(
     Raises NotKeptError where a sheet would have to be composed and may not be.
     """
     results = results or KeptResults(project)
+    if job.request.copies:  # none is ever made again
+        results = KeptResults(project, NOTHING_KEPT)
     making = Making(results, job.request, may_compose=may_compose)
     outcome = making.outcome(job.release, wants_proof=job.wants_proof)
     release, facts = outcome.release, outcome.facts

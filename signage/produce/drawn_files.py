@@ -24,7 +24,8 @@ _VERSION = 1
 class DrawnFile:
     """A file of an earlier run; ``path`` is below the folder. ``of`` is the sheet that a picture shows.
 
-    ``has_usual_paper`` says that nobody asked for the paper.
+    ``has_usual_paper`` says that nobody asked for the paper. ``copies`` are the numbers in it, separated by
+    spaces: a file of numbered copies waits for its printer until a recall, and no run takes it away.
     """
 
     path: str
@@ -37,6 +38,7 @@ class DrawnFile:
     has_usual_paper: bool
     of: str = ""
     of_sha256: str = ""
+    copies: str = ""
 
 
 @dataclass(frozen=True)
@@ -105,6 +107,7 @@ def _files_of(output: Path, drawn: Drawn, wanted: Wanted) -> Iterable[DrawnFile]
         request.paper,
         request.tone,
         has_usual_paper=not wanted.papers,
+        copies=" ".join(request.copies),
     )
     yield sheet
     for path in drawn.beside:
@@ -115,7 +118,8 @@ def _files_of(output: Path, drawn: Drawn, wanted: Wanted) -> Iterable[DrawnFile]
 def _is_selected(file: DrawnFile, wanted: Wanted, kinds: SheetKinds) -> bool:
     """Whether a run that was asked for this would make such a file."""
     return (
-        (file.protocol in wanted.protocols if wanted.protocols else True)
+        not file.copies
+        and (file.protocol in wanted.protocols if wanted.protocols else True)
         and (file.locale in wanted.locales if wanted.locales else file.locale not in STAND_INS)
         and file.kind in (wanted.kinds or kinds.usual)
         and (file.paper in wanted.papers if wanted.papers else file.has_usual_paper)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from signage.check.blockers import reasons_not_to_print
 from signage.check.registry import all_sheet_rules
@@ -15,7 +15,7 @@ from signage.ground.problem import Problem, Severity
 from signage.model.mark import Mark
 from signage.produce.kept import NO_FAULTS, KeptResults, SheetFacts
 from signage.produce.release import Release
-from signage.produce.requests import SheetRequest, compose_request, context_of
+from signage.produce.requests import SheetRequest, bound_copies, compose_request, context_of
 from signage.project import Project
 
 _OBSTACLES = frozenset({"SH-1", "SH-2"})
@@ -50,6 +50,10 @@ class Making:
         self._request = request
         self._may_compose = may_compose
         self._sheets: dict[tuple[Mark, Faulty], Sheet] = {}
+        self._copies = tuple(
+            Making(results, replace(request, copies=(number,)), may_compose=may_compose)
+            for number in (request.copies if len(request.copies) > 1 else ())
+        )
 
     @property
     def project(self) -> Project:
@@ -83,8 +87,14 @@ class Making:
         if (mark, faulty) not in self._sheets:
             if not self._may_compose:
                 raise NotKeptError
-            self._sheets[mark, faulty] = compose_request(self.project, self._request, mark, faulty)
+            self._sheets[mark, faulty] = self._composed(mark, faulty)
         return self._sheets[mark, faulty]
+
+    def _composed(self, mark: Mark, faulty: Faulty) -> Sheet:
+        if self._copies:
+            sheets = [each.sheet(mark, faulty) for each in self._copies]
+            return bound_copies(sheets, self._request.copies)
+        return compose_request(self.project, self._request, mark, faulty)
 
     def pdf(self, mark: Mark, faulty: Faulty) -> bytes:
         """The painted sheet."""
@@ -108,14 +118,17 @@ class Making:
 
     def _found(self, mark: Mark, faulty: Faulty) -> tuple[tuple[Problem, ...], tuple[str, ...]]:
         """What can hurt, and obstacles; these name places, so a sheet with one is looked at in every run."""
+        if self._copies:
+            found = [each._found(mark, faulty) for each in self._copies]  # noqa: SLF001 - of the same class
+            return tuple(p for each, _ in found for p in each), tuple(o for _, each in found for o in each)
         kept = self._results.grave_problems(self._request, mark, faulty)
         if kept is not None:
             return kept, ()
         sheet = self.sheet(mark, faulty)
-        found, obstacles = findings_of(self._results.project, self._request, sheet, mark)
+        grave, obstacles = findings_of(self._results.project, self._request, sheet, mark)
         if not obstacles:
-            self._results.keep_grave_problems(self._request, mark, faulty, found)
-        return found, obstacles
+            self._results.keep_grave_problems(self._request, mark, faulty, grave)
+        return grave, obstacles
 
     def _facts(self, mark: Mark, faulty: Faulty) -> SheetFacts:
         facts = self._results.sheet_facts(self._request, mark, faulty)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -32,7 +32,8 @@ class SheetRequest:
     """One document to make.
 
     ``part`` is the phase, zone, fixture or ward that it is about, empty for a whole protocol. Both it and
-    ``protocol`` are empty for sheets about all pictures.
+    ``protocol`` are empty for sheets about all pictures. ``copies`` are the numbers of the copies that one
+    file holds, each with pages of its own; empty for a sheet that nobody counts.
     """
 
     protocol: str
@@ -42,6 +43,7 @@ class SheetRequest:
     paper: str
     tone: str = Tone.COLOUR.value
     seed: int = 0
+    copies: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -116,11 +118,12 @@ def _protocols_for(project: Project, wanted: Wanted, locale: str) -> tuple[str, 
 
 
 def context_of(project: Project, request: SheetRequest, mark: Mark = Mark.DRAFT) -> LocaleContext:
-    """What the sheet of a request is made from, as what has been decided."""
+    """What the sheet of a request is made from, as what has been decided; of several copies the first."""
     tone = Tone(request.tone)
     if project.kinds.of(request.kind).per is Per.PICTURES:
         return project.picture_context(request.protocol, request.locale, tone, mark)
-    return project.context(project.library.protocols[request.protocol], request.locale, tone, mark)
+    context = project.context(project.library.protocols[request.protocol], request.locale, tone, mark)
+    return replace(context, copy=request.copies[0]) if request.copies else context
 
 
 def order_of(project: Project, request: SheetRequest, mark: Mark = Mark.DRAFT) -> SheetOrder[Any]:
@@ -146,7 +149,20 @@ def compose_request(
     stem = f"{sheet.file_stem}-{request.paper.lower()}"
     if request.tone != Tone.COLOUR:
         stem += f"-{request.tone}"
+    if request.copies:
+        stem += f"-{request.copies[0]}"
     return replace(sheet, file_stem=stem)
+
+
+def bound_copies(sheets: Sequence[Sheet], numbers: Sequence[str]) -> Sheet:
+    """Copies one behind the other in one file, to be sent to a printer once; its name says which they are."""
+    first = sheets[0]
+    return replace(
+        first,
+        pages=tuple(page for sheet in sheets for page in sheet.pages),
+        overflows=tuple(overflow for sheet in sheets for overflow in sheet.overflows),
+        file_stem=first.file_stem if len(sheets) == 1 else f"{first.file_stem}-to-{numbers[-1]}",
+    )
 
 
 def _imposed(sheet: Sheet, imposition: Imposition, paper: Paper) -> Sheet:

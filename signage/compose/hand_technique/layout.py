@@ -116,7 +116,7 @@ def lay_out_hands(paper: Paper, parts: Parts, footer: float, qr_least: float) ->
     """The cards of one sheet; ``footer`` and ``qr_least`` are heights that their content needs."""
     k = scale_of(paper)
     margin = margin_of(paper)
-    title = max((29.0 if paper.is_landscape else 30.0) * k, qr_least + 6.6 * k)
+    title = max((29.0 if paper.is_landscape else 30.0) * k, qr_least + 6.65 * k)
     top = margin + title + _GAP * k
     bottom = paper.height - margin - footer - _GAP * k
     area = Box(margin, top, paper.width - 2 * margin, bottom - top)
