@@ -74,3 +74,7 @@ class Garment(Located):
     models: Mapping[str, GarmentModel] = field(default_factory=dict, hash=False, metadata=LATER)
     model: str | None = field(default=None, metadata=LATER)
     state: str | None = field(default=None, metadata=LATER)
+
+    def sites_of_fastener(self, fastener: str) -> tuple[str, ...]:
+        """Where a fastener is: at its own sites, or, where the file names none, anywhere on the garment."""
+        return self.fastener_sites.get(fastener) or self.covers

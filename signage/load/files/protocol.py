@@ -43,7 +43,7 @@ class ActorEntry(Entry):
     """The zone where the person begins."""
 
     wears: tuple[Identifier, ...] = ()
-    """What the person wears at the start."""
+    """What the person wears at the start, from the inside outwards."""
 
     comes_from: Identifier | None = None
     """The zone that the person comes from, which says what kit, soles and hands carry at the start."""

@@ -123,11 +123,15 @@ def _open_kit(scene: Scene, person: Person, zone: Zone) -> Iterator[Gap]:
         bare = tuple(site for site in zone.no_skin if _is_bare_through(person, worn, site))
         if worn.id in zone.requires or bare:
             parts = ", ".join(sorted(worn.open_fasteners))
-            yield Gap((worn.id,), f"{scene.name(worn.id)} open in zone {zone.name}: {parts}", bare)
+            known = {
+                site for part in worn.open_fasteners for site in worn.garment.fastener_sites.get(part, ())
+            }
+            exposed = tuple(site for site in bare if site in known)
+            yield Gap((worn.id,), f"{scene.name(worn.id)} open in zone {zone.name}: {parts}", exposed)
 
 
 def _is_bare_through(person: Person, worn: Worn, site: str) -> bool:
-    """Whether an open fastener bares a part of the body that nothing else covers."""
-    if not any(site in worn.garment.fastener_sites.get(part, ()) for part in worn.open_fasteners):
+    """Whether an open fastener is at a part of the body that nothing else covers."""
+    if not any(site in worn.garment.sites_of_fastener(part) for part in worn.open_fasteners):
         return False
     return not any(site in other.sites for other in person.worn.values() if other is not worn)

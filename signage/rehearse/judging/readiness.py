@@ -72,7 +72,7 @@ def _judge_reach(scene: Scene, act: Act) -> None:
     over = tuple(
         other
         for other in scene.layers.covering(worn.id, act.on.worn)
-        if any(act.on.worn[other].sites.intersection(_sites_of(worn, part)) for part in parts)
+        if any(act.on.worn[other].sites.intersection(worn.garment.sites_of_fastener(p)) for p in parts)
     )
     closed = _closed_over(worn, parts)
     if over or closed:
@@ -98,11 +98,6 @@ def _judge_reach_of_part(scene: Scene, act: Act) -> None:
     if over:
         message = f"Held down: {part.id} of {scene.name(worn.id)}; over it: {scene.setting.names(over)}."
         scene.report(FASTENER_OUT_OF_REACH, message, item=worn.id, others=over, person=act.on, field="part")
-
-
-def _sites_of(worn: Worn, part: str) -> tuple[str, ...]:
-    """Where a fastener is: at its own sites, or, where none are named, anywhere on the garment."""
-    return worn.garment.fastener_sites.get(part) or worn.garment.covers
 
 
 def _closed_over(worn: Worn, parts: tuple[str, ...]) -> tuple[str, ...]:

@@ -17,9 +17,8 @@ def judge_watching(scene: Scene, person: Person) -> None:
     observers = [other for other in scene.people.values() if other.role is PersonRole.OBSERVER]
     if not any(_may_watch(scene, other, person) for other in observers):
         _tell_absence(scene, person)
-    elif _SIGHT not in person.stay.told and not any(
-        person.zone in scene.setting.seen_from[other.zone] for other in observers
-    ):
+    is_seen = any(person.zone in scene.setting.seen_from[other.zone] for other in observers)
+    if observers and not is_seen and _SIGHT not in person.stay.told:
         person.stay.told.add(_SIGHT)
         zones = ", ".join(dict.fromkeys(scene.name(other.zone) for other in observers))
         message = (

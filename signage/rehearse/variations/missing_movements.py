@@ -66,7 +66,11 @@ def _about_an_item(setting: Setting, finding: Finding, person: str) -> Iterator[
         verb = ActionVerb.UNFASTEN if finding.code == "LY-4" else ActionVerb.FASTEN
         for part in garment.fasteners:
             yield Action(verb=verb, by=person, item=garment.id, part=part)
-    elif finding.code in ("EN-2", "RP-3"):
+    elif finding.code == "EN-9":
+        yield Action(verb=ActionVerb.DON, by=person, item=garment.id)
+        for part in garment.fasteners:
+            yield Action(verb=ActionVerb.FASTEN, by=person, item=garment.id, part=part)
+    elif finding.code in ("EN-2", "RP-3", "EN-11"):
         for check in garment.checks:
             yield Action(verb=ActionVerb.CHECK, by=person, item=garment.id, check=check)
     elif finding.code == "EN-1":
@@ -93,7 +97,7 @@ def _about_a_place(setting: Setting, finding: Finding, person: str) -> Iterator[
         yield Action(verb=ActionVerb.MOVE, by=finding.item or person, to=setting.protocol.ends_in)
     elif finding.code == "EN-5":
         yield Action(verb=ActionVerb.NEED, by=person, need=finding.item)
-    elif finding.code == "EN-6":
+    elif finding.code in ("EN-6", "EN-11"):
         for actor in setting.protocol.people:
             if actor.role is PersonRole.OBSERVER:
                 yield Action(verb=ActionVerb.INSPECT, by=actor.id, on=person)

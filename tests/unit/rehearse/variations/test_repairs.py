@@ -41,6 +41,21 @@ FAULTS = {
     "seated": (without_steps(P1, "stand-up"), "FX-6", "stand up"),
     "need forgotten": (without_steps(P1, "fit-tested"), "EN-5", "meet the need fit tested"),
     "no observer check": (without_steps(P1, "observer-check"), "EN-6", "before step enter-room: inspect"),
+    "need after kit": (
+        moved_before(P1, "jewellery-off", "observer-check"),
+        "EN-10",
+        "Move step jewellery-off after step inspect-kit",
+    ),
+    "zip under the apron": (
+        moved_before(P1, "zip-open", "rub-outer-first"),
+        "LY-8",
+        "Move step zip-open after step rub-after-hood",
+    ),
+    "zip after the check": (
+        moved_before(P1, "zip-close", "enter-room"),
+        "EN-11",
+        "Move step zip-close after step goggles-on",
+    ),
     "uninspected": (without_steps(P1, "inspect-kit"), "EN-1", "inspect inner gloves"),
     "kit forgotten": (without_steps(P1, "goggles-on"), "EN-4", "put on goggles"),
     "not the end": (without_steps(P1, "to-corridor"), "ST-3", "go to zone Corridor"),
