@@ -37,7 +37,7 @@ def test_a_walk_passes_each_zone_once_by_the_nearest_door():
     assert walk(wards["lantern-bay"]) == (
         "corridor", "anteroom", "room", "dirty-side", "clean-side", "waste-room",
     )  # fmt: skip
-    assert walk(wards["quay-ward"]) == ("corridor", "room")
+    assert walk(wards["quay-ward"]) == ("corridor", "room", "at-door")
 
 
 def test_what_is_recalled_comes_in_walking_order_with_its_cause():
