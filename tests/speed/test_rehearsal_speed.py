@@ -1,11 +1,13 @@
 """How fast a protocol is rehearsed; run on request with ``pytest tests/speed -s``."""
 
+from dataclasses import replace
 from time import process_time
 
-from rehearsal_edits import demo_library, layered_protection, new_step, with_step_after
+import pytest
+from rehearsal_edits import demo_library, layered_protection
 
 from signage.rehearse.rehearsal import rehearse
-from signage.rehearse.variations.alternatives import free_swaps, leave_one_out
+from signage.rehearse.variations.stress_review import review_stress
 from signage.rehearse.variations.study import study_protocol
 
 
@@ -26,25 +28,39 @@ def test_one_rehearsal_takes_single_digit_milliseconds():
     assert seconds < 0.010
 
 
-def test_leaving_out_and_exchanging_every_step_takes_half_a_second():
+def in_rows(protocol, times):
+    """The protocol so many times in a row, each with identifiers of its own."""
+    phases = (
+        replace(
+            phase,
+            id=f"{phase.id}-{number}",
+            steps=tuple(replace(step, id=f"{step.id}-{number}") for step in phase.steps),
+        )
+        for number in range(times)
+        for phase in protocol.phases
+    )
+    return replace(protocol, phases=tuple(phases))
+
+
+@pytest.mark.parametrize(("times", "most"), [(1, 1.0), (5, 0.4)])
+def test_a_study_costs_less_than_rehearsing_each_of_its_orders_alone(times, most):
+    """The longer the protocol, the smaller the part of it that other orders walk anew."""
+    protocol = in_rows(layered_protection(), times)
+    one = seconds_of(lambda: rehearse(demo_library(), protocol), 5)
+    study = seconds_of(lambda: study_protocol(demo_library(), protocol), 2)
+    orders = 2 * len(protocol.steps) - 1
+    ratio = study / (orders * one)
+    print(f"\n{study * 1000:.0f} ms for {orders} orders of {len(protocol.steps)} steps: {ratio:.2f} of alone")  # noqa: T201 - as above
+    assert ratio < most
+    assert study < 0.5
+
+
+def test_every_single_slip_costs_less_than_a_fifth_of_rehearsing_each_alone():
     protocol = layered_protection()
-
-    def work():
-        leave_one_out(demo_library(), protocol)
-        free_swaps(demo_library(), protocol)
-
-    seconds = seconds_of(work, 3)
-    count = 2 * len(protocol.steps) - 1
-    print(f"\n{seconds * 1000:.0f} ms for {count} rehearsals in other arrangements")  # noqa: T201 - as above
-    assert seconds < 0.5
-
-
-def test_a_study_of_sixty_steps_takes_well_under_two_seconds():
-    protocol = layered_protection()
-    for number in range(60 - len(protocol.steps)):
-        rub = new_step(f"rub-{number}", "hygiene", agent="rub", layer="skin", seconds=30)
-        protocol = with_step_after(protocol, "rub-before-kit", rub)
-    assert len(protocol.steps) == 60
-    seconds = seconds_of(lambda: study_protocol(demo_library(), protocol), 3)
-    print(f"\n{seconds * 1000:.0f} ms for the whole study of 60 steps")  # noqa: T201 - as above
-    assert seconds < 1
+    one = seconds_of(lambda: rehearse(demo_library(), protocol), 20)
+    seconds = seconds_of(lambda: review_stress(demo_library(), protocol), 1)
+    orders = sum(review_stress(demo_library(), protocol).stress.rehearsed.values())
+    ratio = seconds / (orders * one)
+    print(f"\n{seconds:.2f} s for {orders} orders with their reasons: {ratio:.2f} of alone")  # noqa: T201 - as above
+    assert ratio < 0.2
+    assert seconds < 2

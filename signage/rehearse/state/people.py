@@ -220,7 +220,7 @@ class Person:
     seat: str | None = None
     was_told_of_seat: bool = False
     held: list[Held] = field(default_factory=list)
-    exposures: list[Exposure] = field(default_factory=list)
+    exposures: list[Exposure] = field(default_factory=list, compare=False)
     needs_met: set[str] = field(default_factory=set)
     inspected: set[str] = field(default_factory=set)
     whole_kit_inspected: bool = False

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from signage.ground.place import Place
 from signage.ground.problem import Severity
@@ -34,7 +34,7 @@ class FixtureState:
     fixture: Fixture
     level: Level
     is_charged: bool
-    holds: int = 0
+    holds: int = field(default=0, compare=False)
     last_user: str | None = None
 
 
@@ -189,7 +189,10 @@ class Scene:
         return new
 
     def is_alike(self, other: Scene) -> bool:
-        """Whether whatever is done next has the same effect and the same findings as in another scene."""
+        """Whether whatever is done next has the same effect and the same findings as in another scene.
+
+        Exposures are a record by which nothing is judged. How full bins are is not compared.
+        """
         return all(
             is_alike(value, getattr(other, name))
             for name, value in vars(self).items()

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass
 
-from signage.model.choices import StepCondition
+from signage.model.choices import ActionVerb, StepCondition
 from signage.rehearse.finding import Finding, Identity
 from signage.rehearse.movements import Last, Movement, continues, plan_step
 from signage.rehearse.references import setting_faults
@@ -27,6 +27,14 @@ class _Kept:
     scene: Scene
     before: Last | None
     found_count: int
+
+
+@dataclass(frozen=True, slots=True)
+class _Known:
+    """What follows from a state: what is found, and whom it exposes."""
+
+    found: Sequence[tuple[Moment | None, Finding]]
+    exposures: Sequence[Exposure]
 
 
 class WalkedOrder:
@@ -55,7 +63,11 @@ class WalkedOrder:
             branch.do(index)
         finish(branch.scene)
         self.walk = Walk(branch.scene.findings(), exposures_of(branch.scene), ())
-        self._all = branch.scene.found_since(0)
+        self._end = branch.scene
+        scenes = [kept.scene for kept in self._kept] + [self._end]
+        actions = [action for _phase, step in schedule for action in step.actions]
+        self._emptied = {each.fixture for each in actions if each.verb is ActionVerb.REPLACE}
+        self._most_held = {key: max(each.fixtures[key].holds for each in scenes) for key in scene.fixtures}
 
     def branch(self, index: int) -> Branch:
         """Another order that begins to differ at this step."""
@@ -80,8 +92,8 @@ class WalkedOrder:
             self._planned[index, is_continued] = known
         return known
 
-    def known_after(self, branch: Branch, index: int) -> list[tuple[Moment | None, Finding]] | None:
-        """What will be found from this step on, if the branch has come back to this walk; else None."""
+    def known_after(self, branch: Branch, index: int) -> _Known | None:
+        """What will happen from this step on, if the branch has come back to this walk; else None."""
         if index > self._last_done:
             return None
         kept = self._kept[index]
@@ -90,7 +102,25 @@ class WalkedOrder:
         phase, step = self.schedule[index]
         if continues(branch.before, phase, step) != continues(kept.before, phase, step):
             return None
-        return self._all[kept.found_count :] if branch.scene.is_alike(kept.scene) else None
+        if not branch.scene.is_alike(kept.scene) or self._may_overflow(branch.scene, kept.scene):
+            return None
+        later = [
+            exposure
+            for key, person in self._end.people.items()
+            for exposure in person.exposures[len(kept.scene.people[key].exposures) :]
+        ]
+        return _Known(self._end.found_since(kept.found_count), later)
+
+    def _may_overflow(self, scene: Scene, kept: Scene) -> bool:
+        """Whether bins that are not as full as they were could hold too much later, or could have then."""
+        for key, state in scene.fixtures.items():
+            held, capacity = kept.fixtures[key].holds, state.fixture.capacity
+            if capacity is None or state.holds == held:
+                continue
+            most = self._most_held[key]
+            if key in self._emptied or max(most, state.holds + most - held) > capacity:
+                return True
+        return False
 
 
 @dataclass(slots=True)
@@ -144,8 +174,8 @@ class Branch:
         for position in range(index, len(self.walk.schedule)):
             known = self.walk.known_after(self, position)
             if known is not None:
-                self.scene.find_also(known)
-                return self.walk.walk.exposures
+                self.scene.find_also(known.found)
+                return exposures_of(self.scene) | frozenset(known.exposures)
             self.do(position)
         finish(self.scene)
         return exposures_of(self.scene)
