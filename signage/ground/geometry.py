@@ -150,7 +150,7 @@ def transform_path(path: Path, affine: Affine) -> Path:
 
 def path_box(path: Path) -> Box:
     """The box round all points of a path, handles included."""
-    values: list[float] = list(map(float, chain.from_iterable([segment[1:] for segment in path])))
+    values: list[Any] = list(chain.from_iterable([segment[1:] for segment in path]))
     xs, ys = values[0::2], values[1::2]
     x, y = min(xs), min(ys)
     return Box(x, y, max(xs) - x, max(ys) - y)
