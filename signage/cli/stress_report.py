@@ -22,6 +22,7 @@ _PLACES_NAMED = 12
 
 def print_stress(review: StressReview) -> None:
     """Counts by slip, then the clean orders by reason, those without a reason first."""
+    from signage.rehearse.rehearsal import NOT_SAFE
     from signage.rehearse.variations.stress_review import MEANINGS
 
     stress, protocol = review.stress, review.protocol
@@ -44,6 +45,8 @@ def print_stress(review: StressReview) -> None:
             say(f"  {_headline(group)}")
             for line in _lines(group.reason):
                 say(f"      {line}")
+    say("\nA reason says what the model follows, and no more: 'signage rehearse' lists what it leaves out.")
+    say(NOT_SAFE)
 
 
 def _headline(group: CleanGroup) -> str:

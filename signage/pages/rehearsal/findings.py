@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import ceil
 
 from signage.ground.problem import Problem, Severity
 from signage.model.library import Protocol
@@ -21,6 +22,9 @@ EFFECTS: Mapping[Severity, str] = {
     Severity.S3: "warns",
 }
 """What a finding of each severity does."""
+
+_LINE = 0.36
+"""How much room a line of what led to a finding takes, an entry without such lines being 1."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +56,13 @@ class FindingList:
     def total(self) -> int:
         """How many entries the list has."""
         return len(self.numbers) + len(self.problems)
+
+    @property
+    def length(self) -> int:
+        """How long the list is printed, in entries without lines that say what led to them."""
+        views = [view for group in self.groups for view in (group, *group.consequences)]
+        views += [view for view, _waiver in self.waived]
+        return self.total + ceil(_LINE * sum(len(view.because) for view in views))
 
 
 def list_findings(protocol: Protocol, waived: Waived, rehearsal: Rehearsal) -> FindingList:
