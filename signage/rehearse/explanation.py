@@ -96,7 +96,10 @@ class History:
 
     def _of_thing(self, finding: Finding, thing: str, before: int, end: int) -> Iterator[Fact]:
         """A garment, a fixture or a part of the body, before the step and, if it changed, after it."""
-        if thing in self.setting.garments:
+        if thing in self._handled:
+            places = dict.fromkeys((before, end))
+            yield from (self._since_of_fixture(thing, place) for place in places)
+        elif thing in self.setting.garments:
             person = self._wearer(finding, thing, before, end)
             if person is None:
                 return
@@ -143,6 +146,12 @@ class History:
             return Fact(thing, name, now, None)
         step = self.states[place].step
         return Fact(thing, name, now, step, self._actors.get(step, ()))
+
+    @property
+    def _handled(self) -> frozenset[str]:
+        """Bags and things, which nobody wears and which have one surface only."""
+        never_worn = (key for key, garment in self.setting.garments.items() if not garment.covers)
+        return frozenset((*never_worn, *self.setting.protocol.things))
 
     @property
     def _people(self) -> frozenset[str]:

@@ -80,7 +80,10 @@ class PersonState:
 
 @dataclass(frozen=True, slots=True)
 class StepState:
-    """Everybody after one step, the fixtures that it used, and the fixtures that are not clean by now."""
+    """Everybody after one step, and the fixtures that it used.
+
+    ``fixture_levels`` are the fixtures, waste bags and things that are not clean by now.
+    """
 
     step: str
     people: tuple[PersonState, ...]
@@ -108,7 +111,10 @@ class StepState:
 
 def freeze(scene: Scene, step: str) -> StepState:
     """The scene as it is now."""
-    unclean = tuple((key, state.level) for key, state in scene.fixtures.items() if state.level)
+    fixtures = ((key, state.level) for key, state in scene.fixtures.items())
+    bags = ((key, state.level) for key, state in scene.bags.items())
+    things = ((key, state.level) for key, state in scene.things.items())
+    unclean = tuple(each for each in (*fixtures, *bags, *things) if each[1])
     people = tuple(_person(person) for person in scene.people.values())
     return StepState(step, people, tuple(dict.fromkeys(scene.used_fixtures)), unclean)
 

@@ -258,8 +258,8 @@ def _thing_at_start(setting: Setting, thing: Thing) -> ThingState:
     """A thing is where it is carried, else where it is to stay; a contaminated zone has reached it there."""
     holder = next((actor for actor in setting.protocol.people if thing.id in actor.carries), None)
     state = ThingState(holder.id, None) if holder is not None else ThingState(None, thing.stays_in)
-    start = holder.starts_in if holder is not None else thing.stays_in
-    zone = setting.ward.zones.get(start or "")
-    if zone is not None and zone.zone_class is ZoneClass.CONTAMINATED:
+    starts = (thing.stays_in,) if holder is None else (holder.starts_in, holder.comes_from)
+    zones = (setting.ward.zones.get(start or "") for start in starts)
+    if any(zone is not None and zone.zone_class is ZoneClass.CONTAMINATED for zone in zones):
         state.soil()
     return state

@@ -13,7 +13,9 @@ from signage.rehearse.state.scene import Act, Scene
 _ALLOWED_WHILE_HOLDING = frozenset(
     {ActionVerb.DISCARD, ActionVerb.SAY, ActionVerb.WAIT, ActionVerb.INSPECT, ActionVerb.BRANCH}
 )
-_OF_WHAT_IS_HELD = frozenset({ActionVerb.HANDOVER, ActionVerb.PUT_DOWN, ActionVerb.WIPE, ActionVerb.FASTEN})
+_OF_WHAT_IS_HELD = frozenset(
+    {ActionVerb.HANDOVER, ActionVerb.PUT_DOWN, ActionVerb.WIPE, ActionVerb.FASTEN, ActionVerb.DON}
+)
 _ALLOWED_BEFORE_HYGIENE = frozenset(
     {
         ActionVerb.HYGIENE,

@@ -18,7 +18,7 @@ from signage.rehearse.rules.layering import (
 from signage.rehearse.rules.places import CLEAN_KIT_IN_DIRTY_ZONE
 from signage.rehearse.state.body import HANDS
 from signage.rehearse.state.level import Level
-from signage.rehearse.state.people import Person, Worn
+from signage.rehearse.state.people import Person, Surfaces, Worn
 from signage.rehearse.state.scene import Act, Scene
 from signage.rehearse.state.surroundings import take_on_the_room
 from signage.rehearse.techniques import Surface
@@ -50,12 +50,27 @@ def _taken(scene: Scene, act: Act) -> Worn:
     worn = Worn(garment, act.moment)
     if garment.open_when_donned:
         worn.open_fasteners.update(garment.fasteners)
+    if act.action.fresh:
+        scene.laid_down.pop((person.id, act.item), None)
+        return worn
+    surfaces = _surfaces_in_hand(act)
     laid = scene.laid_down.pop((person.id, act.item), None)
-    if laid is not None and not act.action.fresh:
+    if surfaces is None and laid is not None:
         message = f"{garment.name} lay in {scene.name(laid.place)} and is put on again; wanted: a new one."
         scene.report(WORN_AGAIN, message, item=act.item, person=person, field="item")
-        worn.levels = dict(zip(Surface, laid.surfaces, strict=True))
+        surfaces = laid.surfaces
+    if surfaces is not None:
+        worn.levels = dict(zip(Surface, surfaces, strict=True))
     return worn
+
+
+def _surfaces_in_hand(act: Act) -> Surfaces | None:
+    """What a garment carries that came off before, is still in the hand, and goes on again from there."""
+    for held in act.by.held:
+        if held.items == (act.item,) and held.owner == act.on.id and held.surfaces:
+            act.by.held.remove(held)
+            return held.surfaces[0]
+    return None
 
 
 def _judge_drying(scene: Scene, act: Act) -> None:
