@@ -57,13 +57,13 @@ class ActionEntry(Entry):
     """Whom it is done to: a person of this protocol; without it, who does it."""
 
     item: Identifier | None = None
-    """The garment or item that it is done with."""
+    """The garment or item that it is done with; with 'fasten', a waste bag as well, which is then tied."""
 
     technique: Technique | None = None
     """How the garment comes off, where that differs from kit.yaml."""
 
     together: Identifier | None = None
-    """A second garment that comes off in the same movement."""
+    """A second garment that comes off in the same movement, or the bag that goes into a clean one."""
 
     bin: Identifier | None = None
     """The bin or tub that it goes into."""
@@ -99,7 +99,7 @@ class ActionEntry(Entry):
     """How much agent is taken, in words; texts show it as {amount}."""
 
     target: Identifier | None = None
-    """What is touched: a part of the body, a garment, a fixture or a thing."""
+    """What is touched: a part of the body, a garment, a waste bag, a fixture or a thing."""
 
     fresh: YesNo = False
     """Whether what is put on comes straight out of a closed pack."""

@@ -160,7 +160,7 @@ class ItemEntry(Entry):
     """What sheets call it."""
 
     kind: Annotated[str, one_of(*ITEM_KINDS)]
-    """What sort of thing it is."""
+    """What sort of thing it is; 'waste' is a bag, which is followed from hand to hand."""
 
     reusable: YesNo = False
     """Whether it is cleaned and used again."""
