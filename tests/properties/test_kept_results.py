@@ -95,7 +95,7 @@ def seen(home, output, results_of):
     return drawn, files, found
 
 
-@settings(max_examples=8)
+@settings(max_examples=5)
 @given(st.lists(st.tuples(st.sampled_from(EDITS), st.integers(0, 2000)), min_size=1, max_size=3))
 def test_kept_results_are_those_of_a_fresh_run_after_any_edit(kept, tmp_path_factory, edits):
     home = tmp_path_factory.mktemp("library")
