@@ -6,7 +6,10 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from signage.model.choices import PersonRole
 from signage.rehearse.finding import Finding
+from signage.rehearse.rules.conduct import ENDS_ELSEWHERE, NO_OBSERVER, OUT_OF_SIGHT
+from signage.rehearse.rules.layering import NEVER_REMOVED
 from signage.rehearse.rules.places import CONTAMINATED_SOLES
 from signage.rehearse.state.body import SITES, SKIN
 from signage.rehearse.state.level import Level
@@ -15,6 +18,9 @@ from signage.rehearse.trace import PersonState, StepState, WornState
 
 _OF_HANDS = ("CT-", "HH-", "RO-1")
 """Codes, or their beginnings, of rules for which it counts what is on the hands."""
+
+_AT_THE_END = frozenset({NEVER_REMOVED.code, ENDS_ELSEWHERE.code})
+_OF_SIGHT = frozenset({NO_OBSERVER.code, OUT_OF_SIGHT.code})
 
 _OF_PLACES = ("ZN-", "BN-", "FX-", "RP-", "RO-", "EN-", "OR-")
 """Codes of rules for which it counts where somebody is."""
@@ -59,16 +65,18 @@ class History:
 
     def explain(self, finding: Finding) -> tuple[Fact, ...]:
         """What led to a finding; nothing where no step was rehearsed or it is about nobody."""
-        end = self._position(finding.step)
+        end = self._position(finding)
         if end is None or (finding.step is finding.person is None and finding.item not in self._people):
             return ()
         return tuple(dict.fromkeys(self._facts(finding, end)))
 
-    def _position(self, step: str | None) -> int | None:
-        """Where the state after a step stands; the last one for what is found at no step."""
-        if step is None:
-            return len(self.states) - 1 if self.states else None
-        places = (place for place, state in enumerate(self.states) if place and state.step == step)
+    def _position(self, finding: Finding) -> int | None:
+        """Where the state after a step stands; the first, or the last, for what is found at no step."""
+        if not self.states:
+            return None
+        if finding.step is None:
+            return len(self.states) - 1 if finding.code in _AT_THE_END else 0
+        places = (place for place, state in enumerate(self.states) if place and state.step == finding.step)
         return next(places, None)
 
     def _facts(self, finding: Finding, end: int) -> Iterator[Fact]:
@@ -91,6 +99,9 @@ class History:
             yield self._since(person, person, before, person, self._zone)
             if self.states[before].of(person).seat is not None:
                 yield self._since(person, person, before, person, self._seat)
+        if finding.code in _OF_SIGHT:
+            watching = (each for each in self.setting.protocol.people if each.role is PersonRole.OBSERVER)
+            yield from (self._since(each.id, each.id, before, each.id, self._zone) for each in watching)
         if finding.code == CONTAMINATED_SOLES.code:
             yield self._since("soles", "soles", before, person, _soles)
 
@@ -101,12 +112,17 @@ class History:
             yield from (self._since_of_fixture(thing, place) for place in places)
         elif thing in self.setting.garments:
             person = self._wearer(finding, thing, before, end)
+            yield from self._thing_or_bag(thing, before)
             if person is None:
                 return
-            aspects = (_is_worn(thing), _outside_of(thing), _open_at(thing), _in_hand(thing))
+            of_worn = (_is_worn(thing), _outside_of(thing), _open_at(thing))
+            is_wearable = bool(self.setting.garments[thing].covers)
+            aspects = (*(of_worn if is_wearable else ()), _in_hand(thing))
             yield from self._before_and_after(thing, before, end, person, aspects)
         elif thing in self.setting.ward.fixtures:
             yield self._since_of_fixture(thing, before)
+        elif any(thing == key for key, _level, _place in self.states[before].things):
+            yield from self._thing_or_bag(thing, before)
         elif thing in self._people:
             yield self._since(thing, thing, end, thing, self._zone)
         elif thing in SITES and finding.person is not None:
@@ -137,6 +153,19 @@ class History:
             return dict(state.fixture_levels).get(fixture, Level.CLEAN).word
 
         return self._fact(fixture, self.setting.name(fixture), place, level)
+
+    def _thing_or_bag(self, thing: str, place: int) -> Iterator[Fact]:
+        """Where a thing or a tied bag is, and its level."""
+
+        def where(state: StepState) -> str:
+            at = next((at for key, _level, at in state.things if key == thing), None)
+            return f"with {at}" if at in self._people else f"in zone {self.setting.name(at)}" if at else ""
+
+        def level(state: StepState) -> str:
+            return next((level.word for key, level, _at in state.things if key == thing), "")
+
+        facts = (self._fact(thing, self.setting.name(thing), place, value) for value in (where, level))
+        yield from (fact for fact in facts if fact.state)
 
     def _fact(self, thing: str, name: str, place: int, value: Callable[[StepState], str]) -> Fact:
         now = value(self.states[place])

@@ -82,13 +82,15 @@ class PersonState:
 class StepState:
     """Everybody after one step, and the fixtures that it used.
 
-    ``fixture_levels`` are the fixtures, waste bags and things that are not clean by now.
+    ``fixture_levels`` are the fixtures, waste bags and things that are not clean by now; ``things`` are all
+    carried things and tied bags, each with its level and who carries it or where it lies.
     """
 
     step: str
     people: tuple[PersonState, ...]
     fixtures: tuple[str, ...]
     fixture_levels: tuple[tuple[str, Level], ...]
+    things: tuple[tuple[str, Level, str | None], ...] = ()
 
     def of(self, person: str) -> PersonState:
         """The state of one person; ``KeyError`` if the protocol has no such person."""
@@ -105,6 +107,7 @@ class StepState:
             **reader,
             "fixtures": list(self.fixtures),
             "fixture_levels": {key: level.word for key, level in self.fixture_levels},
+            "things": {key: {"level": level.word, "at": place} for key, level, place in self.things},
             "others": others,
         }
 
@@ -112,11 +115,14 @@ class StepState:
 def freeze(scene: Scene, step: str) -> StepState:
     """The scene as it is now."""
     fixtures = ((key, state.level) for key, state in scene.fixtures.items())
-    bags = ((key, state.level) for key, state in scene.bags.items())
-    things = ((key, state.level) for key, state in scene.things.items())
-    unclean = tuple(each for each in (*fixtures, *bags, *things) if each[1])
+    things = (
+        *((key, bag.level, bag.zone) for key, bag in scene.bags.items()),
+        *((key, thing.level, thing.holder or thing.zone) for key, thing in scene.things.items()),
+    )
+    levels = (*fixtures, *((key, level) for key, level, _place in things))
+    unclean = tuple(each for each in levels if each[1])
     people = tuple(_person(person) for person in scene.people.values())
-    return StepState(step, people, tuple(dict.fromkeys(scene.used_fixtures)), unclean)
+    return StepState(step, people, tuple(dict.fromkeys(scene.used_fixtures)), unclean, things)
 
 
 def _person(person: Person) -> PersonState:

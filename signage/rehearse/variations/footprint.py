@@ -20,7 +20,7 @@ class Kind(StrEnum):
     HANDS = "hand layer"
     SITE = "body site"
     GARMENT = "garment"
-    FIXTURE = "fixture"
+    FIXTURE = "fixture or thing"
     ZONE = "zone change"
     DUTY = "pending duty"
     CHECK = "check"
@@ -167,6 +167,8 @@ def _fixtures(scene: Scene, action: Action, by: Person, on: Person) -> Iterator[
     if _changes_contact_with_seat(scene, action, on):
         named.append(on.seat)
     yield from (Shared(Kind.FIXTURE, "", name) for name in named if name in scene.fixtures)
+    carried = [each for each in (action.thing, action.target, action.item) if each is not None]
+    yield from (Shared(Kind.FIXTURE, "", each) for each in carried if each in {*scene.things, *scene.bags})
     garment = scene.setting.garments.get(action.item or "")
     needs_seat = action.verb is ActionVerb.DOFF and garment is not None and garment.needs_seat
     if needs_seat or action.verb in _SEATING:
@@ -226,6 +228,12 @@ def value_of(scene: Scene, shared: Shared) -> object:
 def _fixture(scene: Scene, shared: Shared) -> object:
     if shared.person:
         return scene.people[shared.person].seat
+    if shared.name in scene.things:
+        thing = scene.things[shared.name]
+        return thing.level.word, thing.holder, thing.zone
+    if shared.name not in scene.fixtures:
+        bag = scene.bags.get(shared.name)
+        return (bag.level.word, bag.zone) if bag is not None else "no bag"
     state = scene.fixtures[shared.name]
     return state.level.word, state.is_charged, state.last_user
 
