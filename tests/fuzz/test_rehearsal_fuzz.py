@@ -10,8 +10,11 @@ from rehearsal_mutations import mutated_libraries, mutated_protocols
 from signage.ground.problem import Severity
 from signage.model.library import Actor
 from signage.rehearse.equipment import derive_equipment
+from signage.rehearse.explanation import told_facts
 from signage.rehearse.rehearsal import rehearse
+from signage.rehearse.variations.purpose import purpose_of
 from signage.rehearse.variations.repairs import suggest_repairs
+from signage.rehearse.variations.stress_review import review_stress
 from signage.rehearse.variations.study import study_protocol
 
 FEW = settings(max_examples=4)
@@ -52,6 +55,23 @@ def test_study_and_repairs_of_any_steps(protocol):
         for repair in suggest_repairs(demo_library(), protocol, group.cause):
             left = rehearse(demo_library(), repair.protocol).findings
             assert group.cause.identity not in {finding.identity for finding in left}
+
+
+@FEW
+@given(mutated_protocols(), mutated_libraries())
+def test_every_slip_and_every_purpose_of_any_steps(protocol, library):
+    told = review_stress(library, protocol).as_json()
+    assert sum(told["reasons"].values()) == len(told["clean"])
+    for step in protocol.steps[::7]:
+        assert purpose_of(library, protocol, step).as_json()["step"] == step.id
+
+
+@settings(max_examples=80)
+@given(mutated_protocols(), mutated_libraries())
+def test_every_finding_can_be_explained(protocol, library):
+    rehearsal = rehearse(library, protocol)
+    for finding in (*rehearsal.findings, *rehearsal.withheld):
+        told_facts(rehearsal.explain(finding))
 
 
 def test_a_protocol_without_steps():

@@ -9,6 +9,7 @@ from signage.ground.problem import Severity
 from signage.model.library import Library, Protocol
 from signage.rehearse.finding import Finding
 from signage.rehearse.local_policy import MARK_EXPOSURE, LocalPolicy
+from signage.rehearse.rehearsal import find
 from signage.rehearse.rules.contact import RESPIRATOR_OFF_IN_HAZARDOUS_AIR
 from signage.rehearse.state.setting import Schedule, prepare, schedule_of
 from signage.rehearse.variations.walked import WalkedProtocol
@@ -137,12 +138,12 @@ def judge_order(
     that are not load-bearing must have the same steps before them as in the protocol. ``known`` is the
     result of leaving out, where it is at hand.
     """
-    walked = walk_protocol(library, protocol)
-    judged = (known or leave_one_out(library, protocol, (), walked)).load_bearing
-    schedule = walked.schedule
-    before = {finding.identity for finding in walked.found.findings}
+    judged = (known or leave_one_out(library, protocol)).load_bearing
+    setting, schedule = prepare(library, protocol), schedule_of(protocol)
+    before = {finding.identity for finding in find(setting, schedule).findings}
     other = reordered(protocol, order)
-    found = tuple(f for f in _new(walked, other, before) if f.severity in _COUNTS)
+    new = (finding for finding in find(setting, other).findings if finding.identity not in before)
+    found = tuple(finding for finding in new if finding.severity in _COUNTS)
     own, theirs = _earlier_steps(schedule), _earlier_steps(other)
     moved = tuple(name for name in own if name not in judged and own[name] != theirs[name])
     return OrderJudgement(found, moved)

@@ -2,18 +2,19 @@
 
 Two steps share a thing where both have to do with it and one of them changes it. Steps that share nothing may
 change places. Where they share something that was, for both, as it is in the protocol's own order, they may
-too; a reviewer should look at what that is.
+too; a reviewer should look at what that is. In either case all that they change must end as it ends there.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from itertools import combinations
 from typing import Any
 
 from signage.model.choices import ActionVerb
+from signage.rehearse.state.scene import Scene
 from signage.rehearse.variations.footprint import Kind, Shared, changed_unawares, footprint, value_of
 from signage.rehearse.variations.stress import Arrangement, Slip, Stress
 from signage.rehearse.variations.walked import Branch, WalkedOrder
@@ -22,12 +23,12 @@ from signage.rehearse.variations.walked import Branch, WalkedOrder
 class Grounds(StrEnum):
     """The reasons that the model can compute, from the strongest to none."""
 
-    NOTHING_SHARED = "nothing-shared"
-    SHARED_AS_BEFORE = "shared-as-before"
-    CHANGES_NOTHING = "changes-nothing"
-    FURTHER_HYGIENE = "further-hygiene"
-    FURTHER_LOOK = "further-look"
     ALIKE = "alike"
+    NOTHING_SHARED = "nothing-shared"
+    CHANGES_NOTHING = "changes-nothing"
+    FURTHER_LOOK = "further-look"
+    FURTHER_HYGIENE = "further-hygiene"
+    SHARED_AS_BEFORE = "shared-as-before"
     RATIONALE = "rationale"
     NONE = "no-reason-found"
 
@@ -104,16 +105,17 @@ def reason_of(stress: Stress, arrangement: Arrangement) -> Reason:
     other = stress.walked.schedule[min(arrangement.place, len(stress.steps) - 1)][1]
     if arrangement.slip is Slip.EXCHANGE and step.actions == other.actions:
         return Reason(Grounds.ALIKE)
-    walk = next((walk for walk in stress.walked.walks if walk.is_done(arrangement.step)), None)
-    if walk is None:
-        return Reason(Grounds.NONE)
-    if arrangement.slip is Slip.AGAIN:
-        return _done_again(stress, walk, arrangement)
-    return _changed_places(stress, walk, arrangement)
+    tell = _done_again if arrangement.slip is Slip.AGAIN else _changed_places
+    walks = [walk for walk in stress.walked.walks if walk.is_done(arrangement.step)]
+    reasons = [tell(stress, walk, arrangement) for walk in walks]
+    return min(reasons, key=lambda reason: _WEAKEST_FIRST.index(reason.grounds), default=Reason(Grounds.NONE))
 
 
-def _walk(walk: WalkedOrder, start: int, order: Any) -> dict[int, _Seen]:
-    """Each step of a part of an order, as it is done there."""
+_WEAKEST_FIRST = tuple(Grounds)[::-1]
+
+
+def _walk(walk: WalkedOrder, start: int, order: Sequence[int]) -> tuple[dict[int, _Seen], Scene]:
+    """Each step of a part of an order, as it is done there, and the scene after the last of them."""
     branch: Branch = walk.branch(start)
     seen = {}
     for index in order:
@@ -123,7 +125,13 @@ def _walk(walk: WalkedOrder, start: int, order: Any) -> dict[int, _Seen]:
         changed = frozenset(thing for thing in before if value_of(branch.scene, thing) != before[thing])
         before = {thing: before[thing] for thing in things}
         seen[index] = _Seen(before, changed)
-    return seen
+    return seen, branch.scene
+
+
+def _changes(walk: WalkedOrder, start: int, order: Sequence[int]) -> bool:
+    """Whether the last step of a part of an order changes anything that it has to do with."""
+    seen, _scene = _walk(walk, start, order)
+    return bool(seen[order[-1]].changed)
 
 
 def _done_again(stress: Stress, walk: WalkedOrder, arrangement: Arrangement) -> Reason:
@@ -134,11 +142,11 @@ def _done_again(stress: Stress, walk: WalkedOrder, arrangement: Arrangement) -> 
         return Reason(Grounds.FURTHER_LOOK)
     if verbs == {ActionVerb.HYGIENE}:
         return Reason(Grounds.FURTHER_HYGIENE)
-    if not _walk(walk, place, arrangement.inside)[step].changed:
+    if not _changes(walk, place, arrangement.inside):
         return Reason(Grounds.CHANGES_NOTHING)
     if place < step:
         return _changed_places(stress, walk, Arrangement(Slip.MOVE, step, place))
-    if place == step and not _walk(walk, place, (step, step))[step].changed:
+    if place == step and not _changes(walk, place, (step, step)):
         return Reason(Grounds.CHANGES_NOTHING)
     return Reason(Grounds.NONE)
 
@@ -158,9 +166,16 @@ _LOOKS = frozenset(
 def _changed_places(stress: Stress, walk: WalkedOrder, arrangement: Arrangement) -> Reason:
     """What the steps share that stand the other way round than in the protocol's own order."""
     start, end = arrangement.window
-    own, theirs = _walk(walk, start, range(start, end)), _walk(walk, start, arrangement.inside)
+    own, own_end = _walk(walk, start, range(start, end))
+    theirs, their_end = _walk(walk, start, arrangement.inside)
     pairs = [pair[::-1] for pair in combinations(arrangement.inside, 2) if pair[0] > pair[1]]
     common = [each for pair in pairs for each in _in_common(stress.steps, pair, own, theirs)]
+    changed = {thing for seen in (*own.values(), *theirs.values()) for thing in seen.changed}
+    names = (stress.steps[arrangement.step], stress.steps[arrangement.inside[-1]])
+    for thing in sorted(changed, key=_order):
+        was, now = (_words(value_of(scene, thing)) for scene in (own_end, their_end))
+        if was != now:
+            common.append(InCommon(thing.kind, thing.words(), names, was, now))
     used_by_both = {thing.kind for pair in pairs for thing in _used_by_both(pair, own, theirs)}
     kinds = {each.kind for each in common}
     unchanged = tuple(k for k in Kind if k in (used_by_both & _CAN_BE_USED_UNCHANGED) - kinds)

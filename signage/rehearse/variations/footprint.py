@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from signage.model.choices import ActionVerb, PersonRole
 from signage.model.library import Action, Step
-from signage.rehearse.state.body import SEAT_SITES, SKIN
+from signage.rehearse.state.body import HANDS, SEAT_SITES, SKIN
 from signage.rehearse.state.level import Level
 from signage.rehearse.state.people import Person, Worn
 from signage.rehearse.state.scene import Scene
@@ -80,6 +80,7 @@ _SEATING = frozenset({ActionVerb.SIT, ActionVerb.STAND, ActionVerb.MOVE})
 _OBSERVED = "observer-check"
 _FIRST_KIT = "protective-kit-worn-yet"
 """Whether any protective kit is on yet, which needs must come before."""
+_WET = "wet"
 _OUTERMOST = "outermost"
 """What lies outermost on a part of the body, beside the level that is met there."""
 
@@ -134,6 +135,8 @@ def _kit(scene: Scene, action: Action, on: Person) -> Iterator[Shared]:
         sites = garment.fastener_sites.get(action.part or "") or sorted(scene.layers.sites[garment.id])
         yield from _sites(on, sites)
         yield from (Shared(Kind.SITE, on.id, site, _OUTERMOST) for site in sites)
+        if action.verb is ActionVerb.DON and HANDS in garment.covers:
+            yield Shared(Kind.HANDS, on.id, aspect=_WET)
         if action.verb in (ActionVerb.DON, ActionVerb.DOFF):
             others = {*garment.needs_under, *garment.over, *scene.layers.coverers[garment.id]}
             yield from (Shared(Kind.GARMENT, on.id, other, "worn") for other in others)
@@ -212,7 +215,7 @@ def value_of(scene: Scene, shared: Shared) -> object:
         return _fixture(scene, shared)
     person = scene.people[shared.person]
     if shared.kind is Kind.HANDS:
-        return person.top_layer() if shared.aspect == _OUTERMOST else person.hand_level().word
+        return _hands(person, shared.aspect)
     if shared.kind is Kind.SITE:
         return _site(scene, person, shared)
     if shared.kind is Kind.GARMENT:
@@ -223,6 +226,15 @@ def value_of(scene: Scene, shared: Shared) -> object:
         held = [item for each in person.held for item in each.items]
         return ("hand hygiene" if person.pending else None, *held)
     return _check(person, shared.name)
+
+
+def _hands(person: Person, aspect: str) -> object:
+    """The outermost hand layer, whether it is still wet from a rub, or its level."""
+    if aspect == _OUTERMOST:
+        return person.top_layer()
+    if aspect == _WET:
+        return "dry" if person.wet is None else "wet"
+    return person.hand_level().word
 
 
 def _fixture(scene: Scene, shared: Shared) -> object:
