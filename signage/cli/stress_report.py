@@ -67,7 +67,9 @@ def _lines(reason: Reason) -> Iterator[str]:
     told = list(reason.telling)
     for each in told[:_TOLD]:
         step, other = each.steps
-        if each.differs:
+        if each.is_left:
+            yield f"{each.thing}: left {each.now} after these steps, not {each.was}"
+        elif each.differs:
             yield f"{each.thing}: {step} finds {each.now}, not {each.was}, because of {other}"
         else:
             yield f"{each.thing}: {step} finds {each.now} as before, although {other} changes it"

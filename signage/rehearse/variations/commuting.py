@@ -37,7 +37,9 @@ class Grounds(StrEnum):
 class InCommon:
     """A thing that two steps share: how it is for both, or, where it differs, how it was and is.
 
-    ``was`` and ``now`` are the values before the step named first, in the protocol's order and in this one.
+    ``was`` and ``now`` are the values before the step named first, in the protocol's order and in this one;
+    where ``is_left``, they are the values after all steps that changed places, and ``steps`` the first and
+    the last of these.
     """
 
     kind: Kind
@@ -45,6 +47,7 @@ class InCommon:
     steps: tuple[str, str]
     was: str
     now: str
+    is_left: bool = False
 
     @property
     def differs(self) -> bool:
@@ -83,6 +86,7 @@ class Reason:
                     "steps": list(each.steps),
                     "was": each.was,
                     "now": each.now,
+                    "when": "after" if each.is_left else "before",
                 }
                 for each in self.in_common
             ],
@@ -140,7 +144,7 @@ def _done_again(stress: Stress, walk: WalkedOrder, arrangement: Arrangement) -> 
     verbs = {action.verb for action in walk.schedule[step][1].actions}
     if verbs <= _LOOKS:
         return Reason(Grounds.FURTHER_LOOK)
-    if verbs == {ActionVerb.HYGIENE}:
+    if verbs <= _LOOKS | {ActionVerb.HYGIENE}:
         return Reason(Grounds.FURTHER_HYGIENE)
     if not _changes(walk, place, arrangement.inside):
         return Reason(Grounds.CHANGES_NOTHING)
@@ -171,11 +175,11 @@ def _changed_places(stress: Stress, walk: WalkedOrder, arrangement: Arrangement)
     pairs = [pair[::-1] for pair in combinations(arrangement.inside, 2) if pair[0] > pair[1]]
     common = [each for pair in pairs for each in _in_common(stress.steps, pair, own, theirs)]
     changed = {thing for seen in (*own.values(), *theirs.values()) for thing in seen.changed}
-    names = (stress.steps[arrangement.step], stress.steps[arrangement.inside[-1]])
+    names = (stress.steps[arrangement.inside[0]], stress.steps[arrangement.inside[-1]])
     for thing in sorted(changed, key=_order):
         was, now = (_words(value_of(scene, thing)) for scene in (own_end, their_end))
         if was != now:
-            common.append(InCommon(thing.kind, thing.words(), names, was, now))
+            common.append(InCommon(thing.kind, thing.words(), names, was, now, is_left=True))
     used_by_both = {thing.kind for pair in pairs for thing in _used_by_both(pair, own, theirs)}
     kinds = {each.kind for each in common}
     unchanged = tuple(k for k in Kind if k in (used_by_both & _CAN_BE_USED_UNCHANGED) - kinds)
