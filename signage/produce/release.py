@@ -21,7 +21,7 @@ from signage.model.library import LocaleState, Protocol
 from signage.model.messages import contexts_of_protocol
 from signage.produce.kept import KeptResults
 from signage.project import Project
-from signage.words.fixed.interface import TRIAL_CONTEXTS
+from signage.words.fixed.interface import OTHER_CONTEXTS
 from signage.words.folders import unlisted_folders
 from signage.words.standin import STAND_INS
 
@@ -203,7 +203,7 @@ class Releases:
 
 def _is_concerned(context: str, known: frozenset[str]) -> bool:
     """Whether the text stands on sheets or pages of a protocol; fixed words stand on all."""
-    return context in known or (context.startswith("interface/") and context not in TRIAL_CONTEXTS)
+    return context in known or (context.startswith("interface/") and context not in OTHER_CONTEXTS)
 
 
 def _concerns(problem: Problem, protocol: Protocol, known: frozenset[str]) -> bool:

@@ -21,7 +21,7 @@ from signage.words.catalogue import (
     kinds_of,
 )
 from signage.words.entry_checks import Fault, faults_of_source, faults_of_translation
-from signage.words.fixed.interface import FIXED_TEXTS, TRIAL_CONTEXTS
+from signage.words.fixed.interface import FIXED_TEXTS, OTHER_CONTEXTS
 from signage.words.hygiene.other_language import left_over
 from signage.words.meaning.checks import MeaningCheck
 from signage.words.meaning.term_checks import TermCheck
@@ -82,7 +82,7 @@ def counted_problems(
 
 def _texts_of(library: Library, messages: Sequence[Message], protocols: Iterable[str]) -> set[str | None]:
     """The contexts of all texts that sheets and pages of the protocols show, fixed words among them."""
-    fixed = {f"interface/{name}" for name in FIXED_TEXTS} - TRIAL_CONTEXTS
+    fixed = {f"interface/{name}" for name in FIXED_TEXTS} - OTHER_CONTEXTS
     contexts: set[str | None] = {*fixed, None}
     for name in protocols:
         contexts |= contexts_of_protocol(library.protocols[name], messages)

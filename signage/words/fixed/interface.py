@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.words.fixed.form_texts import FORM_TEXTS
 from signage.words.fixed.page_texts import PAGE_TEXTS
 from signage.words.fixed.text import FixedText
 from signage.words.fixed.trial_texts import TRIAL_TEXTS
@@ -104,7 +105,7 @@ _TEXTS = (
     ),
 )
 
-FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS)}
+FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS, *FORM_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
 
 SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
@@ -119,12 +120,17 @@ WARNING_CONTEXTS = frozenset(
         "local-policy",
         "memory-aid",
         "translation-unverified",
+        "page-is-draft",
         "page-is-replaced",
+        "page-is-withdrawn",
+        "page-replaced-since",
+        "page-copy-gone",
+        "form-no-names",
         "page-cannot-tell",
         "page-unsafe",
     )
 )
 """Contexts of the fixed words that warn or forbid: a lost "not" turns them round."""
 
-TRIAL_CONTEXTS = frozenset(f"interface/{text.id}" for text in TRIAL_TEXTS)
-"""Contexts of the fixed words of sheets about pictures, which no sheet or page of a protocol shows."""
+OTHER_CONTEXTS = frozenset(f"interface/{text.id}" for text in (*TRIAL_TEXTS, *FORM_TEXTS))
+"""Contexts of the fixed words of sheets about pictures and of forms, which nothing about a protocol shows."""

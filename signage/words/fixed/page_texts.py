@@ -70,6 +70,43 @@ _CURRENT = (
         90,
     ),
     FixedText(
+        "page-replaced-since",
+        "Replaced by {code} since {date}. Do not use this sheet. Ask for the new one.",
+        "Answer: the code belongs to an older sheet.",
+        110,
+    ),
+    FixedText(
+        "page-is-withdrawn",
+        "Withdrawn. Do not use this sheet. Ask.",
+        "Answer: nothing takes the place of this sheet.",
+        60,
+    ),
+    FixedText(
+        "page-is-draft",
+        "Draft. Nobody has signed this sheet. Do not use it for care.",
+        "Answer: the sheet is a draft.",
+        80,
+    ),
+    FixedText(
+        "page-copy-gone",
+        "Copy {number} was taken down. Do not use it. Ask.",
+        "Answer: this copy of the sheet should not be on a wall any more.",
+        70,
+    ),
+    FixedText(
+        "page-copy-unknown",
+        "Copy {number} was not on the list that day. Ask before you use it.",
+        "Answer: nobody had entered this copy of the sheet when the pages were made.",
+        90,
+    ),
+    FixedText("page-sheet-code", "On your sheet: {code}", "Beside the code of the pages.", 40),
+    FixedText(
+        "page-tells-until",
+        "After {date} this page cannot tell any more.",
+        "How long the pages can tell whether a sheet is current.",
+        70,
+    ),
+    FixedText(
         "page-words-differ",
         "The steps are the same, the words have changed. Ask before you use the sheet.",
         "Answer: the first half of the code is right, the second is not.",

@@ -11,7 +11,7 @@ from signage.model.messages import library_messages
 from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import CatalogueKind, Entry, catalogue_path
 from signage.words.coverage import coverage_problems, locale_problems
-from signage.words.fixed.interface import TRIAL_CONTEXTS
+from signage.words.fixed.interface import OTHER_CONTEXTS
 from signage.words.hygiene.rules import HYGIENE
 from signage.words.meaning.rules import MEANING
 from signage.words.rules import RULES
@@ -134,7 +134,7 @@ def test_a_protocol_in_use_needs_no_words_of_sheets_about_pictures(messages, tmp
         path.write_text(re.sub(r'^msgstr ".+"$', 'msgstr ""', path.read_text(), flags=re.MULTILINE))
     missing = {problem.text for problem in coverage_problems(library, messages, tmp_path, BUNDLED_FONTS)}
     assert "interface/stop" in missing
-    assert not missing & TRIAL_CONTEXTS
+    assert not missing & OTHER_CONTEXTS
 
 
 def test_a_language_that_no_font_shows_is_one_finding(messages, library, tmp_path):
