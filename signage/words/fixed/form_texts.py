@@ -29,7 +29,7 @@ _RECALL = (
     ),
     FixedText("recall-withdrawn", "withdrawn", "Why a sheet must come down: nothing takes its place.", 18),
     FixedText("recall-replaced", "replaced by {code}", "Why a sheet must come down.", 30),
-    FixedText("recall-none", "not in force", "Why a sheet must come down: nobody has signed a new one.", 20),
+    FixedText("recall-none", "ended", "Why a sheet must come down: nobody has signed a new one.", 20),
     FixedText(
         "notice-title", "Withdrawn. Ask.", "Very large, in the place of a sheet that was taken down.", 20
     ),
@@ -53,7 +53,7 @@ _AUDIT = (
     FixedText("audit-revision", "Right code", "Head of a column of boxes: its code is that of the list.", 12),
     FixedText("audit-readable", "Readable", "Head of a column of boxes.", 12),
     FixedText("audit-clean", "Clean", "Head of a column of boxes.", 12),
-    FixedText("audit-place", "Right place", "Head of a column of boxes: it hangs where the list says.", 14),
+    FixedText("audit-place", "Right spot", "Head of a column of boxes: it hangs where the list says.", 14),
     FixedText(
         "audit-others",
         "Other sheets on the walls: home-made, without a number, or not on this list",
