@@ -56,7 +56,7 @@ _AUDIT = (
     FixedText("audit-place", "Right spot", "Head of a column of boxes: it hangs where the list says.", 14),
     FixedText(
         "audit-others",
-        "Other sheets on the walls: home-made, without a number, or not on this list",
+        "Other sheets on the walls: home-made, unnumbered, or missing from this list",
         "Head over empty lines.",
         _LINE,
     ),
