@@ -22,6 +22,7 @@ _COMMANDS = (
     "explain",
     "fields",
     "pages",
+    "recall",
     "register",
     "rehearse",
     "serve",

@@ -34,11 +34,15 @@ class Per(StrEnum):
 
 
 class Offer(StrEnum):
-    """Whether a run without wishes makes it. Nobody asks for what is made ``INSTEAD`` of another kind."""
+    """Whether a run without wishes makes it. Nobody asks for what is made ``INSTEAD`` of another kind.
+
+    What is ``OF_CONTROL`` is made by the commands of document control, from what they know.
+    """
 
     USUAL = "unasked"
     ON_REQUEST = "on request"
     INSTEAD = "instead of another"
+    OF_CONTROL = "by document control"
 
 
 class Imposition(StrEnum):

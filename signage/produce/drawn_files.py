@@ -24,7 +24,7 @@ _VERSION = 1
 class DrawnFile:
     """A file of an earlier run; ``path`` is below the folder. ``of`` is the sheet that a picture shows.
 
-    ``has_usual_paper`` says that nobody asked for the paper. ``copies`` are the numbers in it, separated by
+    ``revision`` is the code printed on it. ``has_usual_paper`` says that nobody asked for the paper. ``copies`` are the numbers in it, separated by
     spaces: a file of numbered copies waits for its printer until a recall, and no run takes it away.
     """
 
@@ -39,6 +39,7 @@ class DrawnFile:
     of: str = ""
     of_sha256: str = ""
     copies: str = ""
+    revision: str = ""
 
 
 @dataclass(frozen=True)
@@ -108,6 +109,7 @@ def _files_of(output: Path, drawn: Drawn, wanted: Wanted) -> Iterable[DrawnFile]
         request.tone,
         has_usual_paper=not wanted.papers,
         copies=" ".join(request.copies),
+        revision=drawn.revision,
     )
     yield sheet
     for path in drawn.beside:
