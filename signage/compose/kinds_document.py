@@ -10,7 +10,8 @@ from signage.compose.sheet_kinds import SheetKinds
 _HEAD = """# Kinds of sheet
 
 `signage draw --sheet NAME` makes the kinds that are named; without `--sheet` it makes those that are made
-unasked. `signage sheets > docs/sheets.md` writes this table from the kinds themselves.
+unasked. Forms of document control are made by the commands that their lines name, never by `draw`.
+`signage sheets > docs/sheets.md` writes this table from the kinds themselves.
 
 | `--sheet` | What it is | One for each | Papers | Made |
 |---|---|---|---|---|
@@ -48,7 +49,10 @@ def kinds_as_data(kinds: SheetKinds) -> list[dict[str, str]]:
             "papers": _papers(kind),
             "made": kind.offer.value,
         }
-        for kind in map(kinds.of, kinds.names)
+        for kind in (
+            *map(kinds.of, kinds.names),
+            *(kind for kind in kinds if kind.offer is Offer.OF_CONTROL),
+        )
     ]
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
@@ -10,7 +10,7 @@ from typing import Any
 from signage.model.choices import PhaseTheme
 from signage.model.library import Library, Protocol
 from signage.pages import address
-from signage.pages.publication import PageContext
+from signage.pages.publication import KnownCopies, PageContext
 from signage.pages.rendering import Page
 from signage.pages.views import PhaseView, StepView, phase_views
 
@@ -23,13 +23,22 @@ PROMPTS = ("page-ask-risk", "page-ask-watch", "page-ask-mend")
 
 @dataclass(frozen=True)
 class SheetCheck:
-    """What decides whether a sheet is current: its code, older codes, and the days between which to tell."""
+    """What decides whether a sheet is current: its code, older codes, and the days between which to tell.
+
+    ``standing`` is that of the protocol in the language, ``since_words`` the day since which its code is in
+    force, if that is known. ``good`` and ``gone`` are numbers of copies, as codes bear them.
+    """
 
     code: str
     earlier: str
     made_on: str
     made_on_words: str
     until: str
+    until_words: str
+    standing: str
+    since_words: str
+    good: str
+    gone: str
 
 
 def last_day(library: Library, protocol: Protocol, made_on: date) -> date:
@@ -42,15 +51,26 @@ def last_day(library: Library, protocol: Protocol, made_on: date) -> date:
 
 def sheet_check(context: PageContext) -> SheetCheck:
     """The check for the sheets of a protocol."""
-    publication, protocol = context.publication, context.protocol
+    publication, protocol, key = context.publication, context.protocol, (context.protocol.id, context.tag)
     made_on = publication.made_on
+    until = last_day(publication.library, protocol, made_on)
+    sheet, copies = publication.current.get(key), publication.copies.get(key, KnownCopies())
     return SheetCheck(
         code=context.revision,
         earlier=" ".join(publication.earlier_revisions.get(protocol.id, ())),
         made_on=made_on.isoformat(),
         made_on_words=context.words.date(made_on),
-        until=last_day(publication.library, protocol, made_on).isoformat(),
+        until=until.isoformat(),
+        until_words=context.words.date(until),
+        standing=context.standing,
+        since_words=context.words.date(sheet.since) if sheet is not None and sheet.since else "",
+        good=_as_in_codes(copies.good),
+        gone=_as_in_codes(copies.gone),
     )
+
+
+def _as_in_codes(numbers: Iterable[str]) -> str:
+    return " ".join(number.replace("-", "") for number in numbers)
 
 
 def control_lines(context: PageContext) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 
+from signage.model.current_sheet import CurrentSheet
 from signage.model.library import Library, Protocol, Step, Ward
 from signage.pages.picture import PagePictures
 from signage.pages.words import PageWords
@@ -15,13 +16,22 @@ _NAMES = ("library/name",)
 
 
 @dataclass(frozen=True)
+class KnownCopies:
+    """The numbers of the copies of a sheet: those that may hang on a wall, and those that must not."""
+
+    good: tuple[str, ...] = ()
+    gone: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Publication:
     """All content of a site.
 
     ``words`` are by locale, in the order in which languages are offered. ``revisions`` are the codes as they
     stand, by protocol and language, ``earlier_revisions`` by protocol the codes, or parts of codes, that they
     have replaced. ``approved`` names protocol and locale of what is no draft, ``left_out`` of what must
-    have no pages. ``made_on`` is printed on every page.
+    have no pages. ``made_on`` is printed on every page. ``current`` is what is in force, and ``copies`` what
+    the register knew of numbered copies, by protocol and language.
     """
 
     library: Library
@@ -32,6 +42,8 @@ class Publication:
     earlier_revisions: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     approved: frozenset[tuple[str, str]] = frozenset()
     left_out: frozenset[tuple[str, str]] = frozenset()
+    current: Mapping[tuple[str, str], CurrentSheet] = field(default_factory=dict)
+    copies: Mapping[tuple[str, str], KnownCopies] = field(default_factory=dict)
 
     def protocols(self, tag: str | None = None) -> tuple[Protocol, ...]:
         """The protocols that have pages, in a language or in any, by their codes: P2 before P10."""
@@ -53,6 +65,8 @@ class Publication:
             },
             revisions={key: code for key, code in self.revisions.items() if key[1] == tag},
             approved=frozenset(key for key in self.approved if key[1] == tag),
+            current={key: sheet for key, sheet in self.current.items() if key[1] == tag},
+            copies={key: known for key, known in self.copies.items() if key[1] == tag},
         )
 
     def languages_of(self, protocol: Protocol) -> tuple[str, ...]:
@@ -87,6 +101,14 @@ class PageContext:
     def is_draft(self) -> bool:
         """Whether nobody has signed the protocol in this language."""
         return (self.protocol.id, self.tag) not in self.publication.approved
+
+    @property
+    def standing(self) -> str:
+        """Whether its sheets are in force: ``current``, ``draft`` or ``withdrawn``."""
+        sheet = self.publication.current.get((self.protocol.id, self.tag))
+        if sheet is not None and sheet.is_withdrawn:
+            return "withdrawn"
+        return "draft" if self.is_draft else "current"
 
     @property
     def title(self) -> str:

@@ -24,8 +24,9 @@ _VERSION = 1
 class DrawnFile:
     """A file of an earlier run; ``path`` is below the folder. ``of`` is the sheet that a picture shows.
 
-    ``revision`` is the code printed on it. ``has_usual_paper`` says that nobody asked for the paper. ``copies`` are the numbers in it, separated by
-    spaces: a file of numbered copies waits for its printer until a recall, and no run takes it away.
+    ``revision`` is the code printed on it. ``has_usual_paper`` says that nobody asked for the paper.
+    ``copies`` are the numbers in it, separated by spaces: a file of numbered copies waits for its printer
+    until a recall, and no run takes it away.
     """
 
     path: str

@@ -143,6 +143,8 @@ class Fingerprints:
                 "earlier": sorted([name, *codes] for name, codes in publication.earlier_revisions.items()),
                 "approved": sorted(publication.approved),
                 "left out": sorted(publication.left_out),
+                "current": sorted([*key, plain(sheet)] for key, sheet in publication.current.items()),
+                "copies": sorted([*key, plain(known)] for key, known in publication.copies.items()),
                 "made on": publication.made_on.isoformat(),
             }
         )

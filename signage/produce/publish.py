@@ -7,18 +7,24 @@ from dataclasses import dataclass, replace
 from datetime import date
 from pathlib import Path
 
+from signage.control.recall import Cause, cause_of
+from signage.control.register.store import find_register, register_path
 from signage.ground.errors import RefusedError
 from signage.ground.files import write_changed
 from signage.ground.made_files import is_inside, take_away
+from signage.model.copies import PRINTED, CopyState, EventKind
+from signage.model.current_sheet import CurrentSheets
 from signage.model.mark import Mark
 from signage.pages.address import FILE_LIST
 from signage.pages.picture import PagePictures
 from signage.pages.practice.reasons import rehearsing
-from signage.pages.publication import Publication
+from signage.pages.publication import KnownCopies, Publication
 from signage.pages.site import Site, build_site
 from signage.pages.words import PageWords
+from signage.produce.current_sheets import ReleasedSheets
 from signage.produce.kept import KeptResults
 from signage.produce.release import Releases
+from signage.produce.released_list import RELEASED_LIST, released_list
 from signage.project import Project
 
 SITE_FOLDER = "site"
@@ -84,16 +90,51 @@ def publication_of(
     revisions = {
         (name, tag): project.revision(protocol, tag) for name, protocol in protocols.items() for tag in words
     }
+    current, states = ReleasedSheets(project, releases), _states(project)
     made = Publication(
         project.marked_library,
         words,
         PagePictures(project.picture_set),
         revisions,
         made_on,
+        earlier_revisions=_earlier_codes(states, current),
         left_out=frozenset(left_out),
         approved=project.signed,
+        current=dict(current),
+        copies=_known_copies(states, current),
     )
     return made, told
+
+
+def _states(project: Project) -> tuple[CopyState, ...]:
+    """What the register of the library knows of copies."""
+    register = find_register(register_path(project.content))
+    if register is None:
+        return ()
+    with register:
+        return register.states()
+
+
+def _known_copies(states: Iterable[CopyState], current: CurrentSheets) -> dict[tuple[str, str], KnownCopies]:
+    """By protocol and language: what may hang on a wall, for it is in force and not ended, and all others."""
+    good: dict[tuple[str, str], list[str]] = {}
+    gone: dict[tuple[str, str], list[str]] = {}
+    for state in states:
+        key = (state.copy.subject, state.copy.locale)
+        is_good = state.state in {PRINTED, EventKind.MOUNTED} and cause_of(state, current) is None
+        (good if is_good else gone).setdefault(key, []).append(state.copy.number)
+    return {
+        key: KnownCopies(tuple(good.get(key, ())), tuple(gone.get(key, ()))) for key in sorted({*good, *gone})
+    }
+
+
+def _earlier_codes(states: Iterable[CopyState], current: CurrentSheets) -> dict[str, tuple[str, ...]]:
+    """By protocol the codes of printed copies that a sheet in force has replaced."""
+    codes: dict[str, dict[str, None]] = {}
+    for state in states:
+        if cause_of(state, current) is Cause.REPLACED:
+            codes.setdefault(state.copy.subject, {})[state.copy.code] = None
+    return {subject: tuple(found) for subject, found in codes.items()}
 
 
 def _worth_telling(
@@ -114,7 +155,9 @@ def _worth_telling(
 def site_of(project: Project, publication: Publication, results: KeptResults | None = None) -> Site:
     """The files of the site; exercises are judged by rehearsing the protocols."""
     once = (results or KeptResults(project)).page_files
-    return build_site(publication, rehearsing(project.library), once)
+    site = build_site(publication, rehearsing(project.library), once)
+    files = {**site.files, RELEASED_LIST: released_list(publication.current)}
+    return Site(dict(sorted(files.items())), site.pages)
 
 
 def publish(

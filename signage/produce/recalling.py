@@ -1,4 +1,4 @@
-"""A recall: what must come down, the papers for it, earlier prints set aside, and whether it may be closed."""
+"""A recall: what must come down, the papers for it, earlier prints set aside, and whether it can end."""
 
 from __future__ import annotations
 

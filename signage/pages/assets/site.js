@@ -42,7 +42,7 @@
         if (value) values.set(name, value);
         else values.delete(name);
       }
-      if (anchor.hreflang && asked.get("r")) values.set("r", asked.get("r"));
+      for (const name of ["r", "c"]) if (anchor.hreflang && asked.get(name)) values.set(name, asked.get(name));
       const text = values.toString();
       anchor.setAttribute("href", file + (text ? `?${text}` : "") + (fragment ? `#${fragment}` : ""));
     }
@@ -183,37 +183,60 @@
     }
   }
 
-  /* Whether a sheet is current. Its code has a part for the steps and one for the words. A phone whose date is wrong cannot tell, and neither can old pages. */
-  function judgeSheet(code, known) {
+  /* Whether a sheet is current. Its code has a part for the steps and one for the words; a copy may have a number. A phone whose date is wrong cannot tell, and neither can old pages. Only what is signed is ever called current. */
+  function judgeSheet(code, copy, known) {
     const today = new Date();
     const day = [today.getFullYear(), today.getMonth() + 1, today.getDate()]
       .map((part) => String(part).padStart(2, "0")).join("-");
     const [order, words] = code.split("-");
     const earlier = known.earlier.split(" ");
-    if (earlier.includes(code) || earlier.includes(order)) return "replaced";
+    if (known.standing === "withdrawn") return "withdrawn";
+    if (code !== known.code && (earlier.includes(code) || earlier.includes(order))) return "replaced";
     if (day < known.madeOn || day > known.until) return "unknown";
-    if (code === known.code) return "current";
-    return words && order === known.code.split("-")[0] ? "words" : "unknown";
+    if (code !== known.code) return words && order === known.code.split("-")[0] ? "words" : "unknown";
+    if (known.standing !== "current") return "draft";
+    if (copy && known.gone.split(" ").includes(copy)) return "takenDown";
+    if (copy && !known.good.split(" ").includes(copy)) return "stranger";
+    return "current";
   }
+
+  /* The two parts of a revision code and the number of a copy, as they are typed or stand in a scanned address. */
+  function readSheet(typed, scannedCopy) {
+    const text = typed.toUpperCase();
+    const number = /\b([A-Z]{2})-?(\d{4,7})-?([0-9A-Z])\b/.exec(text);
+    const rest = number ? text.replace(number[0], " ") : text;
+    const parts = rest.split(/[^A-Z0-9]+/).filter((part) => part.length === 4);
+    const copy = number ? number.slice(1).join("") : scannedCopy.toUpperCase().replace(/[^A-Z0-9]/g, "");
+    return { code: parts.slice(-2).join("-"), copy };
+  }
+
+  /* A word joiner behind each hyphen keeps the number on one line. */
+  const withHyphens = (copy) => copy.replace(/^(..)(.*)(.)$/, "$1-\u2060$2-\u2060$3");
 
   function offerSheetCheck() {
     const place = one("[data-made-on]");
     if (!place) return;
-    const answer = one("[data-answer]", place);
-    const show = (typed) => {
-      const parts = typed.toUpperCase().split(/[^A-Z0-9]+/).filter((part) => part.length === 4);
-      const code = parts.slice(-2).join("-");
+    const [answer, codes] = [one("[data-answer]", place), one("[data-codes]", place)];
+    const show = (typed, scannedCopy) => {
+      const { code, copy } = readSheet(typed, scannedCopy);
       if (!code) return;
-      const state = judgeSheet(code, place.dataset);
-      say(answer, place.dataset[state], state === "current" ? "right" : "wrong");
+      const state = judgeSheet(code, copy, place.dataset);
+      const isolated = (text) => `\u2066${text}\u2069`;
+      const number = isolated(withHyphens(copy));
+      say(answer, filled(place.dataset[state], { number }), state === "current" ? "right" : "wrong");
+      const onSheet = filled(place.dataset.sheetCode, { code: isolated(copy ? `${code} · ${withHyphens(copy)}` : code) });
+      const standing = one("[data-standing-note]", place);
+      if (standing) standing.hidden = state === place.dataset.standing;
+      codes.hidden = false;
+      codes.textContent = `${onSheet} — ${place.dataset.pageCode}`;
     };
     const form = one("form", place);
     form?.addEventListener("submit", (event) => {
       event.preventDefault();
-      show(one("input", form).value);
+      show(one("input", form).value, "");
     });
     if (form) form.hidden = false;
-    show(asked.get("r") || "");
+    show(asked.get("r") || "", asked.get("c") || "");
   }
 
   /* Exercises and quizzes: the answers were worked out when the pages were made. */
