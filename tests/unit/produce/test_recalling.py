@@ -115,7 +115,8 @@ def test_earlier_prints_are_set_aside_and_others_stay(tmp_path):
         listed.append(
             {
                 "path": name, "sha256": "", "protocol": subject, "locale": "en", "kind": "poster",
-                "paper": "A4", "tone": "colour", "has_usual_paper": True, "of": "", "of_sha256": "", "copies": "",
+                "paper": "A4", "tone": "colour", "has_usual_paper": True, "of": "", "of_sha256": "",
+                "copies": "",
                 "revision": revision,
             }
         )  # fmt: skip
