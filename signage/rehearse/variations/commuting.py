@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
-from itertools import combinations
 from typing import Any
 
 from signage.model.choices import ActionVerb
@@ -172,7 +171,7 @@ def _changed_places(stress: Stress, walk: WalkedOrder, arrangement: Arrangement)
     start, end = arrangement.window
     own, own_end = _walk(walk, start, range(start, end))
     theirs, their_end = _walk(walk, start, arrangement.inside)
-    pairs = [pair[::-1] for pair in combinations(arrangement.inside, 2) if pair[0] > pair[1]]
+    pairs = _turned_round(arrangement)
     common = [each for pair in pairs for each in _in_common(stress.steps, pair, own, theirs)]
     changed = {thing for seen in (*own.values(), *theirs.values()) for thing in seen.changed}
     names = (stress.steps[arrangement.inside[0]], stress.steps[arrangement.inside[-1]])
@@ -189,6 +188,14 @@ def _changed_places(stress: Stress, walk: WalkedOrder, arrangement: Arrangement)
         return Reason(Grounds.NONE, disjoint, unchanged, differing)
     grounds = Grounds.SHARED_AS_BEFORE if common else Grounds.NOTHING_SHARED
     return Reason(grounds, disjoint, unchanged, tuple(dict.fromkeys(common)))
+
+
+def _turned_round(arrangement: Arrangement) -> list[tuple[int, int]]:
+    """The pairs of steps that stand the other way round, each as in the protocol's own order."""
+    places = {index: place for place, index in enumerate(arrangement.inside)}
+    moved = [arrangement.step] if arrangement.slip is Slip.MOVE else [arrangement.step, arrangement.place]
+    pairs = {(min(one, other), max(one, other)) for one in moved for other in places if one != other}
+    return sorted(pair for pair in pairs if places[pair[0]] > places[pair[1]])
 
 
 _CAN_BE_USED_UNCHANGED = frozenset({Kind.HANDS, Kind.SITE, Kind.GARMENT, Kind.FIXTURE})
