@@ -126,7 +126,8 @@ def _of_action(scene: Scene, action: Action) -> Iterator[Shared]:
 
 def _kit(scene: Scene, action: Action, on: Person) -> Iterator[Shared]:
     """The item, the parts of the body where it is handled, and what lies beneath or over it."""
-    for item in (action.item, action.together, action.target):
+    changed = tuple(on.worn) if action.verb is ActionVerb.CHANGE_CLOTHES else ()
+    for item in (action.item, action.together, action.target, *changed):
         garment = scene.setting.garments.get(item or "")
         if garment is None:
             continue
