@@ -33,7 +33,16 @@ YES_NO_POLICIES = (
     "needs-before-kit",
     "signatures-required",
 )
-NUMBER_POLICIES = ("min-rub", "min-wash", "min-wipe", "glove-hygiene-limit", "drying-seconds")
+NUMBER_POLICIES = (
+    "min-rub",
+    "min-wash",
+    "min-wipe",
+    "glove-hygiene-limit",
+    "drying-seconds",
+    "training-pages-days",
+    "audit-days",
+    "refresher-days",
+)
 AGENT_POLICIES = ("agents-on-glove", "agents-on-skin", "agents-on-kit")
 CHOICE_POLICIES = {"critical-marks": ("every-s1", "exposure")}
 KNOWN_POLICIES = (*YES_NO_POLICIES, *NUMBER_POLICIES, *AGENT_POLICIES, *CHOICE_POLICIES)
