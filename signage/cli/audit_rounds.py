@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from signage.control.audit import AuditRound, Overdue
     from signage.control.due_dates import Due
     from signage.control.register.store import Register, Report
+    from signage.model.copies import CopyState
 
 AsOption = Annotated[str, typer.Option("--as", help="The id of the role that went round, of people.yaml.")]
 
@@ -72,10 +73,9 @@ def print_round(
     tag = locale or project.library.source_locale
     must_exist([tag], project.library.locales, "locale")
     order = walking_order(project.library)
-    states = sorted(
-        (state for state in register_of(content).states() if state.is_out),
-        key=lambda state: place_in(order, state),
-    )
+    with register_of(content) as register:
+        out = [state for state in register.states() if state.is_out]
+    states = sorted(out, key=lambda state: place_in(order, state))
     if not states:
         raise WrongUsageError("No copy is mounted or handed out, so there is nothing to go round for.")
     current = ReleasedSheets(project, Releases(project, today(), KeptResults(project)))
@@ -177,8 +177,10 @@ def due(
     from signage.project import open_project
 
     library = open_project(content, locales, kept_of_user(is_fresh=False)).library
-    register = find_register(register_path(content))
-    states = register.states() if register else ()
+    states: Sequence[CopyState] = ()
+    if (register := find_register(register_path(content))) is not None:
+        with register:
+            states = register.states()
     dates = due_dates(library, states)
     late = overdue(library, states, today())
     past = [each for each in dates if each.on < today()]

@@ -87,7 +87,8 @@ def draw(
         releases, requests_for(project, wanted), wants_proof=proof, dots_per_inch=resolution if png else 0
     )
     if copies:
-        jobs = numbered_jobs(results, jobs, copies, open_register(register_path(content)), today())
+        with open_register(register_path(content)) as register:
+            jobs = numbered_jobs(results, jobs, copies, register, today())
     outcomes = draw_all(project, jobs, output, results)
     bar = progress_bar(is_wanted=form is Format.TEXT and not quiet, description="Drawing")
     made = list(bar(outcomes, total=len(jobs)) if bar else outcomes)

@@ -73,16 +73,17 @@ def recall(
     if register is None:
         raise WrongUsageError(f"{nothing_told(0)} So there is nothing to recall.")
     current = ReleasedSheets(project, Releases(project, today(), KeptResults(project)))
-    found = recall_of(project, register, current, meant)
     papers: Sequence[Path] = ()
     moved: Sequence[str] = ()
-    if not close:
-        papers = recall_papers(FormMaker(project, tag, today()), found, current, output)
-        moved = set_aside(project, output, meant, current)
-    points = open_points(project, output, found, current)
-    is_closed = role is not None and not points and bool(found.outcome.done)
-    if role is not None and is_closed:
-        close_recall(register, found, role.id, today())
+    with register:
+        found = recall_of(project, register, current, meant)
+        if not close:
+            papers = recall_papers(FormMaker(project, tag, today()), found, current, output)
+            moved = set_aside(project, output, meant, current)
+        points = open_points(project, output, found, current)
+        is_closed = role is not None and not points and bool(found.outcome.done)
+        if role is not None and is_closed:
+            close_recall(register, found, role.id, today())
     if form is Format.JSON:
         print_json(_as_json(found, papers, moved, points, is_closed=is_closed))
     elif close:

@@ -33,7 +33,7 @@ if TYPE_CHECKING:
 
     from signage.control.register.store import NewEvent
     from signage.ground.problem import Problem
-    from signage.model.copies import CopyState
+    from signage.model.copies import CopyState, Event
     from signage.trials.ward_table import Columns, Filled
 
 register_application = typer.Typer(
@@ -151,10 +151,13 @@ def list_copies(
     """The copies of this library and their states."""
     from signage.control.register.store import find_register, register_path
 
-    register = find_register(register_path(content))
-    states = register.states() if register is not None else ()
+    states: Sequence[CopyState] = ()
+    events: Sequence[Event] = ()
+    if (register := find_register(register_path(content))) is not None:
+        with register:
+            states, events = register.states(), register.events()
     if number:
-        return tell_history(states, register.events() if register else (), number, form)
+        return tell_history(states, events, number, form)
     subject = _subject(protocol, states, content, locales) if protocol else ""
     shown = [
         each
@@ -183,7 +186,8 @@ def export(
     register = find_register(register_path(content))
     if register is None:
         raise WrongUsageError(f"{nothing_told(0)} So there is nothing to export.")
-    text = history_csv(register.copies(), register.events())
+    with register:
+        text = history_csv(register.copies(), register.events())
     write_whole(file, text.encode())
     rows = text.count("\n") - 1
     if form is Format.JSON:

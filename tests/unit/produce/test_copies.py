@@ -6,6 +6,7 @@ import demo
 import pytest
 import zxingcpp
 from pypdf import PdfReader
+from register_samples import signed
 
 from signage.compose.sheet_kinds import read_sheet_kinds
 from signage.control.register.store import open_register
@@ -22,30 +23,30 @@ WANTED = Wanted(protocols=("clean-hands",), locales=("en", "ar"), kinds=("pocket
 
 
 @pytest.fixture(scope="module")
-def signed():
+def english_only():
     """The demo, signed in English and not in Arabic."""
-    return replace(demo.project(), signed=frozenset({("clean-hands", "en")}))
+    return signed(demo.project(), ("clean-hands", "en"))
 
 
 @pytest.fixture(scope="module")
-def drawn(signed, tmp_path_factory):
+def drawn(english_only, tmp_path_factory):
     output = tmp_path_factory.mktemp("copies")
-    results = KeptResults(signed)
-    jobs = jobs_for(Releases(signed, DAY, results), requests_for(signed, WANTED))
+    results = KeptResults(english_only)
+    jobs = jobs_for(Releases(english_only, DAY, results), requests_for(english_only, WANTED))
     with open_register(output / "register.db") as register:
         jobs = numbered_jobs(results, jobs, 2, register, DAY, workers=1)
-        made = list(draw_all(signed, jobs, output, results, workers=1))
+        made = list(draw_all(english_only, jobs, output, results, workers=1))
         return output, made, register.states()
 
 
-def test_released_sheets_get_numbers_and_drafts_none(signed, drawn):
+def test_released_sheets_get_numbers_and_drafts_none(english_only, drawn):
     _, (english, arabic), states = drawn
     assert [state.copy.number for state in states] == list(english.request.copies)
     assert {(state.copy.subject, state.copy.locale, state.state) for state in states} == {
         ("clean-hands", "en", "printed")
     }
-    protocol = signed.library.protocols["clean-hands"]
-    assert {state.copy.hash for state in states} == {signed.content_hash(protocol, "en")}
+    protocol = english_only.library.protocols["clean-hands"]
+    assert {state.copy.hash for state in states} == {english_only.content_hash(protocol, "en")}
     assert (english.as_json()["copies"], english.as_json()["numbers"]) == (2, list(english.request.copies))
     assert (arabic.as_json()["copies"], arabic.as_json()["numbers"], arabic.mark) == (1, [], "draft")
 
