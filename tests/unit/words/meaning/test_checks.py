@@ -173,12 +173,12 @@ def test_putting_on_and_taking_off_never_change_places_unseen():
 
 
 def test_the_text_of_another_step_is_found_and_so_is_its_owner():
-    swapped = {**texts("fr"), f"{LAYERED}/hood-off/detail": texts("fr")[f"{LAYERED}/goggles-off/detail"]}
+    swapped = {**texts("fr"), f"{LAYERED}/hood-off/detail": texts("fr")[f"{LAYERED}/zip-open/detail"]}
     spoiled = MeaningCheck(demo.project().library, "fr", swapped)
     found = list(spoiled.faults_across_texts(list(messages().values())))
     assert {(message.context, fault[0]) for message, fault in found} == {
         (f"{LAYERED}/hood-off/detail", "WD-55"),
-        (f"{LAYERED}/goggles-off/detail", "WD-55"),
+        (f"{LAYERED}/zip-open/detail", "WD-55"),
     }
 
 
