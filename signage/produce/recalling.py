@@ -14,11 +14,12 @@ from signage.ground.made_files import made_file
 from signage.model.copies import CopyState, Spot
 from signage.model.current_sheet import CurrentSheets
 from signage.model.library import Protocol
-from signage.produce.drawn_files import read_list
+from signage.produce.drawn_files import DrawnFile, read_list
 from signage.produce.publish import SITE_FOLDER
 from signage.produce.released_list import published_state, read_published
 from signage.produce.ward_forms import FormMaker
 from signage.project import Project
+from signage.words.standin import STAND_INS
 
 SUPERSEDED = "superseded"
 """The folder, inside that for what is made, where earlier prints of a recalled protocol go."""
@@ -84,15 +85,23 @@ def set_aside(project: Project, output: Path, protocol: Protocol, current: Curre
         path = made_file(output, file.path)
         if path is None or file.protocol != protocol.id or not file.revision:
             continue
-        sheet = current.get((protocol.id, file.locale))
-        is_withdrawn = sheet is not None and sheet.is_withdrawn
-        if file.revision == project.revision(protocol, file.locale) and not is_withdrawn:
+        if not _is_superseded(project, protocol, file, current):
             continue
         target = _free(output / SUPERSEDED / file.path)
         target.parent.mkdir(parents=True, exist_ok=True)
         path.replace(target)
         moved.append(file.path)
     return tuple(moved)
+
+
+def _is_superseded(project: Project, protocol: Protocol, file: DrawnFile, current: CurrentSheets) -> bool:
+    """Whether a drawn file shows something else than the content does now; stand-ins are never in force."""
+    if file.locale in STAND_INS:
+        return False
+    sheet = current.get((protocol.id, file.locale))
+    if sheet is None or sheet.is_withdrawn:
+        return True
+    return file.revision != project.revision(protocol, file.locale)
 
 
 def _free(path: Path) -> Path:
