@@ -151,11 +151,36 @@ def _tell_round(audit: AuditRound, before: Sequence[Report], *, quiet: bool) -> 
         say(f"Should not hang there: {what}{where}{told}. Take it down.")
     if before and not quiet:
         scores = [json.loads(each.content) for each in before[-5:]]
-        told = ", ".join(
-            f"{each['day']} {'–' if each['score'] is None else format(each['score'], '.0%')}"
-            for each in scores
-        )
+        told = ", ".join(f"{each['day']} {_percent(each['score'])}" for each in scores)
         say(f"Rounds before: {told}")
+
+
+@audit_application.command()
+def rounds(
+    content: ContentOption = CONTENT,
+    locales: LocalesOption = LOCALES,  # noqa: ARG001 - every command takes the folders
+    form: FormatOption = Format.TEXT,
+    quiet: QuietOption = False,
+) -> int:
+    """Every audit round so far: day, score, and which checks failed how often."""
+    with register_of(content) as register:
+        reports = register.reports("audit")
+    told = [{**json.loads(each.content), "by": each.by_role} for each in reports]
+    if form is Format.JSON:
+        print_json({"rounds": told})
+        return 0
+    if not told and not quiet:
+        say("No audit round was entered yet: 'signage audit round' prints its form.")
+    for each in told:
+        failures = [f"{number} not {check}" for check, number in each["failures"].items()]
+        if each["strangers"]:
+            failures.append(f"{counted(len(each['strangers']), 'sheet')} that should not hang there")
+        say(f"{each['day']} {_percent(each['score'])} of {each['expected']} {', '.join(failures)}".rstrip())
+    return 0
+
+
+def _percent(score: float | None) -> str:
+    return "–" if score is None else f"{score:.0%}"
 
 
 @audit_application.command()

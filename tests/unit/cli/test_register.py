@@ -83,6 +83,7 @@ def test_an_audit_round_is_printed_filled_and_scored(run, ward):
     told = run("audit result filled.csv --as icn", expect=1)
     assert (told["score"], told["failures"], len(told["strangers"])) == (0.5, {"clean": 1}, 1)
     assert run("audit result filled.csv --as icn", expect=1)["before"][0]["score"] == 0.5
+    assert [each["score"] for each in run("audit rounds")["rounds"]] == [0.5, 0.5]
     assert run("audit due --calendar dates.ics")["overdue"] == []
     assert (ward / "dates.ics").read_bytes().startswith(b"BEGIN:VCALENDAR")
 
