@@ -136,9 +136,8 @@ class SheetContext(LocaleContext):
         return f"{base}{training_path(self.wording.tag, self.protocol, step)}?r={self.revision}{copy}"
 
     def revision_words(self) -> str:
-        """Such as ``r1 · 3YH6-K2MP``, kept left-to-right in every script, with the number of the copy."""
-        number = f" · {self.copy}" if self.copy else ""
-        return self.wording.code(f"r{self.protocol.revision} · {self.revision}{number}")
+        """Such as ``r1 · 3YH6-K2MP``, kept left-to-right in every script."""
+        return self.wording.code(f"r{self.protocol.revision} · {self.revision}")
 
     def seconds(self, action: Action) -> str | None:
         """The time of an action in short words, where it has one."""

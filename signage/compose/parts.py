@@ -277,6 +277,11 @@ def _fits_together(joined: str, together: float, face: Face, points: float, widt
     return line_width(joined, face, points) <= width
 
 
+def copy_items(context: LocaleContext) -> tuple[str, ...]:
+    """The number of the copy, where it has one, as an item of control text: it is never broken."""
+    return (context.wording.code(context.copy),) if context.copy else ()
+
+
 def control_lines(context: SheetContext, page: str) -> tuple[str, ...]:
     """The control text of every sheet: revision, page with language, owner, review date."""
     wording = context.wording

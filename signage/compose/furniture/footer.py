@@ -9,7 +9,7 @@ from signage.compose.canvas import Canvas
 from signage.compose.context import SheetContext
 from signage.compose.furniture.grid import Grid
 from signage.compose.lettering import Anchor, Lettering, TextPlace
-from signage.compose.parts import RULER_MM, control_lines, packed, ruler
+from signage.compose.parts import RULER_MM, control_lines, copy_items, packed, ruler
 from signage.compose.typesetting import Face, Room, fit, line_width, measure, sizes_down
 from signage.drawing.marks import FitStep
 from signage.drawing.roles import TypeRole
@@ -92,7 +92,7 @@ def plan_footer(
     blocks = footer_blocks(x, width, grid)
     of_pages = wording.fixed("page-of", page=wording.number(page), pages=wording.number(pages))
     revision, _, owner, review = control_lines(context, of_pages)
-    identity_items = [revision, of_pages, wording.name]
+    identity_items = [revision, *copy_items(context), of_pages, wording.name]
     if context.is_draft and not context.is_source_language:
         identity_items.append(wording.fixed("translation-unverified"))
     names = [wording.content("library/name"), wording.content(f"ward/{context.ward.id}/name")]

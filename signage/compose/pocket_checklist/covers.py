@@ -299,7 +299,7 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
     policy, face = wording.fixed("local-policy"), canvas.face()
     code = wording.code(context.protocol.code)
     revision, page_line, owner, review = parts.control_lines(context, page)
-    items = [f"{code} · {revision}", owner, review, page_line]
+    items = [f"{code} · {revision}", *parts.copy_items(context), owner, review, page_line]
     if context.is_draft:
         items.append(parts.state_sentence(context, wording))
         if not context.is_source_language:

@@ -315,7 +315,9 @@ def card_lines(context: SheetContext, phase: str, card: str, width: float) -> li
     revision, page, owner, review = parts.control_lines(context, card)
     code = context.wording.code(f"{context.protocol.code}-{phase}")
     face = Face.of(context.wording)
-    return parts.packed((code, revision, page, owner, review), face, CONTROL_POINTS, width)
+    return parts.packed(
+        (code, revision, *parts.copy_items(context), page, owner, review), face, CONTROL_POINTS, width
+    )
 
 
 def _control_height(context: SheetContext, phase: str, card: str, width: float) -> float:
