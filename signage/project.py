@@ -13,6 +13,9 @@ from signage.compose.pictures.context import PictureContext
 from signage.compose.sheet_kind import SheetKind
 from signage.compose.sheet_kinds import SheetKinds, read_sheet_kinds
 from signage.compose.theme import Tone
+from signage.control.approvals_file import approvals_file
+from signage.control.binding import free_code
+from signage.control.standing import NO_SIGN_OFFS, SignOffs, judge
 from signage.ground.errors import UnreadableInputError
 from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.kept import Kept
@@ -22,7 +25,8 @@ from signage.load.library import load_library
 from signage.model.library import Library, LocaleState, Protocol
 from signage.model.mark import Mark
 from signage.model.messages import Message, contexts_of_protocol, library_messages
-from signage.model.revision import language_fingerprint, protocol_fingerprint, revision_of
+from signage.model.revision import language_content, protocol_content
+from signage.model.sign_off import SignedBy, SignOff
 from signage.model.vocabulary import Vocabulary
 from signage.pictograms.own_scenes import read_own_pictures
 from signage.pictograms.picture import NOTHING_KEPT
@@ -32,7 +36,7 @@ from signage.rehearse.report import Report, report_on
 from signage.rehearse.variations.alternatives import with_marks
 from signage.rehearse.variations.study import Study, study_protocol
 from signage.text.font_set import FontSet, open_font_set
-from signage.words.fixed.interface import SHEET_CONTEXTS
+from signage.words.fixed.interface import SHEET_CONTEXTS, SIGN_OFF_CONTEXTS
 from signage.words.wording import Wording, open_wording, source_texts
 
 LANGUAGES_AT_HAND = 8
@@ -43,8 +47,8 @@ LANGUAGES_AT_HAND = 8
 class Project:
     """Loaded content with its messages.
 
-    ``signed`` names protocol and locale of what is no draft. ``own_kinds`` are kinds of sheet beside those
-    that ship with the programme.
+    ``sign_offs`` are what roles have signed. ``own_kinds`` are kinds of sheet beside those that ship with the
+    programme.
     """
 
     library: Library
@@ -52,15 +56,19 @@ class Project:
     locales: Path
     fonts: FontSet
     picture_set: PictureSet
-    signed: frozenset[tuple[str, str]] = frozenset()
+    sign_offs: SignOffs = NO_SIGN_OFFS
     own_kinds: tuple[SheetKind[Any], ...] = ()
     _wordings: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
     _proofs: dict[str, Wording] = field(init=False, default_factory=dict, compare=False, repr=False)
-    _parts: dict[tuple[str, str, bool], Wording] = field(
+    _parts: dict[tuple[str, str, bool, bool], Wording] = field(
         init=False, default_factory=dict, compare=False, repr=False
     )
-    _codes: dict[tuple[str, str], str] = field(init=False, default_factory=dict, compare=False, repr=False)
-    _prints: dict[str, str] = field(init=False, default_factory=dict, compare=False, repr=False)
+    _codes: dict[tuple[str, str | None], str] = field(
+        init=False, default_factory=dict, compare=False, repr=False
+    )
+    _prints: dict[tuple[str, str | None], str] = field(
+        init=False, default_factory=dict, compare=False, repr=False
+    )
     _studies: dict[str, Study] = field(init=False, default_factory=dict, compare=False, repr=False)
 
     @cached_property
@@ -149,23 +157,47 @@ class Project:
         return replace(self.library, protocols=protocols)
 
     def revision(self, protocol: Protocol, tag: str) -> str:
-        """The short revision code of a protocol in a language: one part for each."""
-        return revision_of(*self._prints_of(protocol, tag))
+        """The short revision code of a protocol in a language, one part for each, such as ``3YH6-K2MP``."""
+        return f"{self.code(protocol)}-{self.code(protocol, tag)}"
+
+    def code(self, protocol: Protocol, tag: str | None = None) -> str:
+        """The printed code of a protocol, or with a tag of its words; nothing else was signed with it."""
+        key = (protocol.id, tag)
+        if key not in self._codes:
+            taken = self.sign_offs.contents_by_code(protocol.code, tag)
+            self._codes[key] = free_code(self.part_hash(protocol, tag), taken)
+        return self._codes[key]
 
     def content_hash(self, protocol: Protocol, tag: str) -> str:
         """SHA-256 of both parts that a revision code stands for, in full."""
-        return fingerprint(self._prints_of(protocol, tag))
+        return fingerprint((self.part_hash(protocol), self.part_hash(protocol, tag)))
 
-    def _prints_of(self, protocol: Protocol, tag: str) -> tuple[str, str]:
-        """The fingerprints of a protocol and of its words in a language."""
-        if protocol.id not in self._prints:
-            prints = self.picture_fingerprints
-            self._prints[protocol.id] = protocol_fingerprint(self.library, protocol, prints)
-        if (protocol.id, tag) not in self._codes:
-            words = self._words_of(protocol, tag)
-            part = language_fingerprint(self.library, tag, words.texts, words.numeral_system)
-            self._codes[protocol.id, tag] = part
-        return self._prints[protocol.id], self._codes[protocol.id, tag]
+    def part_hash(self, protocol: Protocol, tag: str | None = None) -> str:
+        """SHA-256 of what readers of a protocol see or act on, or with a tag of its words in a language."""
+        key = (protocol.id, tag)
+        if key not in self._prints:
+            self._prints[key] = fingerprint(self.content_of(protocol, tag))
+        return self._prints[key]
+
+    def content_of(self, protocol: Protocol, tag: str | None = None) -> dict[str, Any]:
+        """What the codes of a protocol, or with a tag of its words in a language, stand for."""
+        if tag is None:
+            return protocol_content(self.library, protocol, self.picture_fingerprints)
+        words = self._words_of(protocol, tag)
+        return language_content(self.library, tag, words.texts, words.numeral_system)
+
+    def sign_off_words(self, tag: str) -> dict[str, str | None]:
+        """The fixed words of a language that only signed sheets carry."""
+        return dict(self.wording(tag).only(SIGN_OFF_CONTEXTS).texts)
+
+    def signed_by(self, protocol: Protocol, tag: str) -> SignedBy | None:
+        """Who has signed a protocol and its words in a language; None where either is missing."""
+        state = self.sign_offs.of(protocol.code)
+        steps, words = state.order, state.words.get(tag)
+        if steps is None or words is None:
+            return None
+        verified = self.sign_offs.verified
+        return SignedBy(*(SignOff(each.by, each.on, each.n in verified) for each in (steps, words)))
 
     def context(
         self, protocol: Protocol, tag: str, tone: Tone = Tone.COLOUR, mark: Mark = Mark.DRAFT
@@ -176,12 +208,23 @@ class Project:
         """
         marked = with_marks(protocol, self.study(protocol).steps.marked)
         is_proof = mark is Mark.PROOF
-        wording = self._words_of(protocol, tag, is_proof=is_proof)
-        source = self._words_of(protocol, self.library.source_locale)
+        wording = self._words_of(protocol, tag, mark)
+        source = self._words_of(
+            protocol, self.library.source_locale, mark if mark.is_released else Mark.DRAFT
+        )
         code = wording.fixed("proof") if is_proof else self.revision(protocol, tag)
         pictures = self.picture_set.only({*(step.picture for step in protocol.steps), *self.kinds.signs})
+        signed = self.signed_by(protocol, tag) if mark.is_released else None
         return SheetContext(
-            self._part_of(protocol), wording, source, pictures, code, tone, mark, protocol=marked
+            self._part_of(protocol),
+            wording,
+            source,
+            pictures,
+            code,
+            tone,
+            mark,
+            signed=signed,
+            protocol=marked,
         )
 
     def _part_of(self, protocol: Protocol) -> Library:
@@ -199,12 +242,14 @@ class Project:
             vocabulary=Vocabulary(),
         )
 
-    def _words_of(self, protocol: Protocol, tag: str, *, is_proof: bool = False) -> Wording:
-        """The words of a locale as far as sheets of a protocol show them."""
-        key = (protocol.id, tag, is_proof)
+    def _words_of(self, protocol: Protocol, tag: str, mark: Mark = Mark.DRAFT) -> Wording:
+        """The words of a locale as far as sheets of a protocol show them as what has been decided."""
+        is_proof = mark is Mark.PROOF
+        key = (protocol.id, tag, is_proof, mark.is_released)
         if key not in self._parts:
             whole = self.proof_wording(tag) if is_proof else self.wording(tag)
-            self._parts[key] = whole.only(contexts_of_protocol(protocol, self.messages) | SHEET_CONTEXTS)
+            fixed = SHEET_CONTEXTS | SIGN_OFF_CONTEXTS if mark.is_released else SHEET_CONTEXTS
+            self._parts[key] = whole.only(contexts_of_protocol(protocol, self.messages) | fixed)
         return self._parts[key]
 
     def picture_context(
@@ -252,7 +297,8 @@ def open_project(content: Path, locales: Path, kept: Kept = NOTHING_KEPT) -> Pro
     pictures, faults = with_problems(read_own_pictures(drawn))
     if problems or faults:
         raise UnreadableInputError(sorted([*problems, *faults], key=lambda problem: problem.place))
-    return Project(library, content, locales, fonts, PictureSet(pictures, kept=kept))
+    sign_offs = judge(approvals_file(content).read(), library)
+    return Project(library, content, locales, fonts, PictureSet(pictures, kept=kept), sign_offs)
 
 
 def _rules_to_waive(content: Path) -> dict[str, Severity] | None:

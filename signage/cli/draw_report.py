@@ -20,6 +20,8 @@ from signage.project import Project
 _MOST_FINDINGS = 10
 """Findings of a protocol in a language that are told with its drafts."""
 _DRAFTS = "Every sheet is marked DRAFT: nobody has signed its words and its order. Not for clinical use."
+_SOME_DRAFTS = "Drafts are marked DRAFT: their words or their order are not signed. Not for clinical use."
+_DEMONSTRATIONS = "Signed sheets are marked as a demonstration, since library.yaml says 'demo: yes'."
 _PROOFS = (
     "Proofs have faults and are marked so on four edges: read them, mend what they name, never post them."
 )
@@ -99,7 +101,9 @@ def _print_summary(sheets: Sequence[Drawn], output: Path, seconds: float) -> Non
         say(f"{len(sheets) - kept} drawn anew; {kept} are as they were.")
     marks = {sheet.mark for sheet in sheets}
     if Mark.DRAFT in marks:
-        say(_DRAFTS)
+        say(_SOME_DRAFTS if any(mark.is_released for mark in marks) else _DRAFTS)
+    if Mark.DEMONSTRATION in marks:
+        say(_DEMONSTRATIONS)
     if Mark.PROOF in marks:
         say(_PROOFS)
 

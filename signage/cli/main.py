@@ -16,6 +16,8 @@ from signage.ground.garbage import collect_rarely
 
 _COMMANDS = (
     "about",
+    "approvals",
+    "approve",
     "audit",
     "check",
     "draw",

@@ -17,13 +17,14 @@ from signage.cli.application import (
     QuietOption,
     typer_application,
 )
-from signage.cli.report import cell, print_json, print_problems, say
+from signage.cli.report import cell, print_json, print_problems, say, say_error
 from signage.ground.counting import counted
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from signage.project import Project
+    from signage.words.checking import CheckedOff
     from signage.words.update import FileChange, LocaleProgress
 
 words_application = typer.Typer(
@@ -189,3 +190,55 @@ def _print_table(counts: dict[str, LocaleProgress], states: dict[str, str]) -> N
         row = (count.messages, count.missing, count.doubtful, count.translated, count.checked, count.stale)
         table.add_row(cell(tag), states.get(tag, "not in library.yaml"), *map(str, row))
     Console(highlight=False).print(table)
+
+
+@words_application.command(name="check-off")
+def check_off(
+    tag: Annotated[str, typer.Argument(help="The language whose words were checked, such as ar.")],
+    protocol: Annotated[str, typer.Option(help="Id or code of the protocol that was read.")] = "",
+    as_role: Annotated[str, typer.Option("--as", help="The id of the role that checked.")] = "",
+    content: ContentOption = CONTENT,
+    locales: LocalesOption = LOCALES,
+    form: FormatOption = Format.TEXT,
+    quiet: QuietOption = False,
+) -> int:
+    """Record that a second person has read every text of a protocol in a language, and found it right."""
+    from signage.cli.choice import must_exist, protocol_named
+    from signage.control.duties import acting_role
+    from signage.ground.day import today
+    from signage.ground.errors import WrongUsageError
+    from signage.model.people import translators_of
+    from signage.project import open_project
+    from signage.words.checking import check_off as check
+    from signage.words.update import write_changes
+
+    project = open_project(content, locales)
+    library = project.library
+    must_exist([tag], library.locales, "locale")
+    if not protocol:
+        raise WrongUsageError("Say with --protocol which protocol was read, such as --protocol P3.")
+    chosen = library.protocols[protocol_named(library, protocol)]
+    duty = f"check the words of {tag}"
+    role = acting_role(library.people, as_role, duty, lambda each: tag in each.checks)
+    translators = translators_of(library.people, tag)
+    made = check(library, project.messages, locales, tag, chosen, role.id, today(), translators)
+    write_changes(made.changes)
+    if form is Format.JSON:
+        left = [{"text": each.context, "why": why, "path": str(each.place)} for each, why in made.left]
+        print_json({"marked": made.marked, "already": made.already, "left": left})
+        return int(bool(made.left))
+    if not quiet:
+        say(f"Marked {counted(made.marked, 'text')} as checked by {role.id}; {made.already} were before.")
+        say("Whoever changes one of them afterwards, or its source, ends its mark.")
+    _tell_left(made)
+    return int(bool(made.left))
+
+
+_MOST_LEFT = 10
+
+
+def _tell_left(made: CheckedOff) -> None:
+    for each, why in made.left[:_MOST_LEFT]:
+        say_error(f"{each.place}: '{each.context}' {why} and got no mark.")
+    if len(made.left) > _MOST_LEFT:
+        say_error(f"{len(made.left) - _MOST_LEFT} more got none.")

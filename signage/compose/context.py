@@ -9,6 +9,7 @@ from signage.compose.theme import Tone
 from signage.model.choices import StepCondition
 from signage.model.library import Action, Fixture, Library, Protocol, Step, Ward
 from signage.model.mark import Mark
+from signage.model.sign_off import SignedBy, SignOff
 from signage.model.training_path import training_path
 from signage.pictograms.picture_set import PictureSet
 from signage.words.wording import Wording
@@ -23,7 +24,8 @@ def container_message(ward: Ward, fixture: Fixture) -> str:
 class LocaleContext:
     """What every sheet has: a library in one locale. ``source`` words the draft sentence once more.
 
-    ``copy`` is the number of the copy that is printed, empty for a sheet that nobody counts.
+    ``copy`` is the number of the copy that is printed, empty for a sheet that nobody counts. ``signed``
+    says who has signed a sheet that is released; None on every other.
     """
 
     library: Library
@@ -34,11 +36,35 @@ class LocaleContext:
     tone: Tone = Tone.COLOUR
     mark: Mark = Mark.DRAFT
     copy: str = ""
+    signed: SignedBy | None = None
+
+    @property
+    def has_state(self) -> bool:
+        """Whether it bears a word and a sentence that say what it is: all but a sheet for clinical use."""
+        return self.mark is not Mark.NONE
 
     @property
     def is_draft(self) -> bool:
         """Whether it is not released: a draft or a proof."""
-        return self.mark is not Mark.NONE
+        return not self.mark.is_released
+
+    def state_notes(self) -> tuple[str, ...]:
+        """Who signed it and when, or that nobody has verified a translation."""
+        wording, signed = self.wording, self.signed
+        if self.is_draft:
+            return () if self.is_source_language else (wording.fixed("translation-unverified"),)
+        if signed is None:
+            return ()
+        lines = [self._signed("signed-by" if signed.is_one else "steps-signed-by", signed.steps)]
+        if not signed.is_one:
+            lines.append(self._signed("words-signed-by", signed.words))
+        if not signed.is_verified:
+            lines.append(wording.fixed("role-declared"))
+        return tuple(lines)
+
+    def _signed(self, text: str, sign_off: SignOff) -> str:
+        wording = self.wording
+        return wording.fixed(text, role=wording.code(sign_off.role), date=wording.date(sign_off.on))
 
     @property
     def is_source_language(self) -> bool:

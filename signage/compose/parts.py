@@ -30,12 +30,12 @@ def tag_width(canvas: Canvas, word: str, height: float, points: float) -> float:
 
 
 def state_word(context: LocaleContext) -> str:
-    """The word for what a sheet that is not released is: DRAFT or PROOF."""
+    """The word for what a sheet is that is not for use: DRAFT, PROOF or DEMO."""
     return context.wording.fixed(context.mark.value)
 
 
 def state_sentence(context: LocaleContext, wording: Wording) -> str:
-    """The sentence that keeps a sheet that is not released from being followed or posted."""
+    """The sentence that keeps a sheet that is not for use from being followed or posted."""
     return wording.fixed(f"{context.mark.value}-sentence")
 
 
@@ -50,8 +50,8 @@ def draft_tag(
     *,
     is_at_end: bool = False,
 ) -> float:
-    """The framed word DRAFT or PROOF with its start (or end) edge at x; returns its width, 0 if released."""
-    if not context.is_draft:
+    """The framed word DRAFT, PROOF or DEMO with its start (or end) edge at x; its width, 0 if none."""
+    if not context.has_state:
         return 0.0
     face = canvas.face(700)
     word = state_word(context)
@@ -72,11 +72,11 @@ def draft_tag(
 
 
 def draft_ribbon(canvas: Canvas, context: LocaleContext, points: float) -> None:
-    """The draft or proof sentence along all four edges, in the language of the sheet and of its source.
+    """The sentence of its state along all four edges, in the language of the sheet and of its source.
 
     An edge too short for both bears one: the sheet's own at the top and left, the source's opposite.
     """
-    if not context.is_draft:
+    if not context.has_state:
         return
     sentences = [(state_sentence(context, context.wording), canvas.face(600))]
     if not context.is_source_language:

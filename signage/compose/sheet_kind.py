@@ -86,6 +86,7 @@ class ControlText(StrEnum):
     OWNER = "the role of its owner"
     REVIEW = "the review date"
     POLICY = "the local-policy caution"
+    SIGNED = "who signed it and when"
 
 
 class RulePlace(StrEnum):

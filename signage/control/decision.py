@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from signage.ground.counting import counted
@@ -35,7 +35,8 @@ class ReleaseFacts:
     ``gaps`` are messages without a text to print, and ``causes`` what was found at them. ``problems`` are
     the findings of content, order, words and of the composed sheet itself that no waiver of this day
     excuses. ``has_checked_words`` says that every text of the language was checked by a second person and
-    none is left as a machine made it.
+    none is left as a machine made it. ``withdrawal`` says who withdrew it, why and when. ``uncounted`` are
+    why sign-offs that were made do not count, and ``changes`` what has changed since it was signed.
     """
 
     locale: str
@@ -49,6 +50,10 @@ class ReleaseFacts:
     has_checked_words: bool = False
     is_order_signed: bool = False
     are_words_signed: bool = False
+    withdrawal: Reason | None = None
+    uncounted: tuple[Reason, ...] = ()
+    changes: tuple[Reason, ...] = ()
+    is_demo: bool = False
 
 
 @dataclass(frozen=True)
@@ -56,11 +61,13 @@ class Decision:
     """What prints unasked, and the reasons that keep it from being more.
 
     ``on_request`` is what ``--proof`` prints instead of a refusal; REFUSED where nothing may be printed.
+    ``is_withdrawn``: it is refused because it was withdrawn, whatever else is known of it.
     """
 
     mark: Mark
     reasons: tuple[Reason, ...] = ()
     on_request: Mark = Mark.REFUSED
+    is_withdrawn: bool = False
 
     def granted(self, *, wants_proof: bool) -> Mark:
         """What prints, given whether a proof was asked for in place of a refusal."""
@@ -68,12 +75,28 @@ class Decision:
 
 
 def decide(facts: ReleaseFacts) -> Decision:
-    """The first row of the table that fits wins; a row refuses, asks for a proof, or leaves a draft."""
+    """The first row of the table that fits wins; a row refuses, asks for a proof, or leaves a draft.
+
+    What no row holds back is released: in a demonstration as one, else for use.
+    """
     for row in _ROWS:
         reasons = row.reasons(facts)
         if reasons:
-            return Decision(row.mark, reasons, row.on_request)
-    return Decision(Mark.NONE, (), Mark.NONE)
+            return Decision(row.mark, reasons, row.on_request, row.is_withdrawal)
+    mark = Mark.DEMONSTRATION if facts.is_demo else Mark.NONE
+    return Decision(mark, (), mark)
+
+
+def standing_against(facts: ReleaseFacts) -> tuple[tuple[Reason, str], ...]:
+    """All that keeps a protocol in a language from being signed, each with what to do about it."""
+    unsigned = replace(
+        facts, withdrawal=None, is_order_signed=True, are_words_signed=True, uncounted=(), changes=()
+    )
+    return tuple((reason, row.cure) for row in _ROWS for reason in row.reasons(unsigned))
+
+
+def _withdrawn(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    return (facts.withdrawal,) if facts.withdrawal else ()
 
 
 def _obstacles(facts: ReleaseFacts) -> tuple[Reason, ...]:
@@ -125,7 +148,11 @@ def _nobody_signed(facts: ReleaseFacts) -> tuple[Reason, ...]:
         reasons.append(Reason("Nobody has signed the order of the protocol."))
     if not facts.are_words_signed:
         reasons.append(Reason(f"Nobody has signed its words in {facts.locale}."))
-    return tuple(reasons)
+    return (*reasons, *facts.uncounted) if reasons else ()
+
+
+def _has_changed(facts: ReleaseFacts) -> tuple[Reason, ...]:
+    return facts.changes
 
 
 def _review_is_overdue(facts: ReleaseFacts) -> tuple[Reason, ...]:
@@ -141,19 +168,37 @@ def _found(problem: Problem) -> Reason:
 
 @dataclass(frozen=True)
 class _Row:
-    """Where ``reasons`` gives any, ``mark`` is printed; ``on_request`` if a proof is asked for."""
+    """Where ``reasons`` gives any, ``mark`` is printed; ``on_request`` if a proof is asked for.
+
+    ``cure`` is what to do before it can be signed.
+    """
 
     reasons: Callable[[ReleaseFacts], tuple[Reason, ...]]
     mark: Mark
     on_request: Mark
+    cure: str = ""
+    is_withdrawal: bool = False
 
 
 _ROWS = (
-    _Row(_obstacles, Mark.REFUSED, Mark.REFUSED),
-    _Row(_words_are_not_all_there, Mark.REFUSED, Mark.PROOF),
-    _Row(_can_hurt, Mark.REFUSED, Mark.PROOF),
-    _Row(_nobody_accepted, Mark.DRAFT, Mark.DRAFT),
-    _Row(_nobody_signed, Mark.DRAFT, Mark.DRAFT),
-    _Row(_review_is_overdue, Mark.DRAFT, Mark.DRAFT),
+    _Row(_withdrawn, Mark.REFUSED, Mark.REFUSED, is_withdrawal=True),
+    _Row(_obstacles, Mark.REFUSED, Mark.REFUSED, "Mend the text or the font that is named."),
+    _Row(
+        _words_are_not_all_there,
+        Mark.REFUSED,
+        Mark.PROOF,
+        "Complete the words; 'signage words progress' counts.",
+    ),
+    _Row(_can_hurt, Mark.REFUSED, Mark.PROOF, "Mend it: nobody can accept what can hurt."),
+    _Row(_nobody_accepted, Mark.DRAFT, Mark.DRAFT, "Mend it, or let a role accept it (waivers.yaml)."),
+    _Row(_nobody_signed, Mark.DRAFT, Mark.DRAFT, "A second person checks them: 'signage words check-off'."),
+    _Row(_has_changed, Mark.DRAFT, Mark.DRAFT),
+    _Row(
+        _review_is_overdue,
+        Mark.DRAFT,
+        Mark.DRAFT,
+        "Review the protocol, then write the next review-by.",
+    ),
 )
-"""In the order in which they are asked; what nobody can waive stands before what a sign-off answers."""
+"""In the order in which they are asked: what was withdrawn, then what nobody can waive, then what a sign-off
+answers, and what has changed under one."""

@@ -215,7 +215,7 @@ class Overflow:
 class Sheet:
     """A finished document to paint: pages with all that a file name, a title and a rule need.
 
-    ``mark`` is what it is printed as: none, draft or proof.
+    ``mark`` is what it is printed as: none, demonstration, draft or proof.
     """
 
     kind: str
@@ -234,8 +234,8 @@ class Sheet:
     overflows: tuple[Overflow, ...] = ()
 
     @property
-    def is_draft(self) -> bool:
-        """Whether it is not released: a draft or a proof."""
+    def has_state(self) -> bool:
+        """Whether it must say what it is: a draft, a proof or a demonstration."""
         return self.mark != "none"
 
 

@@ -9,7 +9,6 @@ from enum import Enum
 from functools import cache
 from typing import Any
 
-from signage.ground.fingerprint import fingerprint, revision_code
 from signage.model.library import Door, Library, Protocol, Ward
 
 _NOT_CONTENT = {"place", "places"}
@@ -53,8 +52,8 @@ def _says_nothing(field: Field[Any], value: Any) -> bool:
     return bool(value == default)
 
 
-def protocol_fingerprint(library: Library, protocol: Protocol, pictures: Mapping[str, str]) -> str:
-    """SHA-256 of what readers of a protocol see or act on, without the texts of other languages.
+def protocol_content(library: Library, protocol: Protocol, pictures: Mapping[str, str]) -> dict[str, Any]:
+    """What readers of a protocol see or act on, without the texts of other languages, as plain values.
 
     Steps and source texts, the values of the policy, the kit it uses and which models of it the ward has,
     the zones it uses with their doors and fixtures, and its pictures: ``pictures`` maps the name of each to
@@ -66,26 +65,24 @@ def protocol_fingerprint(library: Library, protocol: Protocol, pictures: Mapping
     zones = _zones_in_use(ward, protocol)
     kit = sorted(_kit_in_use(library, protocol))
     models = {name: ward.models[name] for name in kit if name in ward.models}
-    return fingerprint(
-        {
-            "hospital": library.name,
-            "source": library.source_locale,
-            "protocol": plain(protocol),
-            "policy": {name: plain(policy.value) for name, policy in library.policy.items()},
-            "ward": {
-                "id": ward.id,
-                "name": ward.name,
-                "zones": {name: plain(ward.zones[name]) for name in sorted(zones)},
-                "doors": sorted(_door(door) for door in ward.doors if {door.start, door.end} <= zones),
-                "fixtures": {
-                    name: plain(fixture) for name, fixture in ward.fixtures.items() if fixture.zone in zones
-                },
-                **({"models": models} if models else {}),
+    return {
+        "hospital": library.name,
+        "source": library.source_locale,
+        "protocol": plain(protocol),
+        "policy": {name: plain(policy.value) for name, policy in library.policy.items()},
+        "ward": {
+            "id": ward.id,
+            "name": ward.name,
+            "zones": {name: plain(ward.zones[name]) for name in sorted(zones)},
+            "doors": sorted(_door(door) for door in ward.doors if {door.start, door.end} <= zones),
+            "fixtures": {
+                name: plain(fixture) for name, fixture in ward.fixtures.items() if fixture.zone in zones
             },
-            "kit": {name: plain(library.garments[name]) for name in kit},
-            "pictures": {name: pictures.get(name, "") for name in sorted(used)},
-        }
-    )
+            **({"models": models} if models else {}),
+        },
+        "kit": {name: plain(library.garments[name]) for name in kit},
+        "pictures": {name: pictures.get(name, "") for name in sorted(used)},
+    }
 
 
 def _door(door: Door) -> list[str]:
@@ -93,23 +90,17 @@ def _door(door: Door) -> list[str]:
     return [door.start, door.end, *(["window"] if door.window else []), *filter(None, [door.opening])]
 
 
-def language_fingerprint(library: Library, tag: str, texts: Mapping[str, str | None], numerals: str) -> str:
-    """SHA-256 of the words of a protocol in one language: texts by context, glossary and digits."""
-    return fingerprint(
-        {
-            "texts": dict(texts),
-            "numerals": numerals,
-            "terms": {
-                term.id: [plain(term.approved.get(tag)), plain(term.forbidden.get(tag))]
-                for term in library.terms
-            },
-        }
-    )
-
-
-def revision_of(protocol_part: str, language_part: str) -> str:
-    """The short code that a sheet carries, from the fingerprints of its two parts: such as ``3YH6-K2MP``."""
-    return f"{revision_code(protocol_part)}-{revision_code(language_part)}"
+def language_content(
+    library: Library, tag: str, texts: Mapping[str, str | None], numerals: str
+) -> dict[str, Any]:
+    """The words of a protocol in one language as plain values: texts by context, glossary and digits."""
+    return {
+        "texts": dict(texts),
+        "numerals": numerals,
+        "terms": {
+            term.id: [plain(term.approved.get(tag)), plain(term.forbidden.get(tag))] for term in library.terms
+        },
+    }
 
 
 def _zones_in_use(ward: Ward, protocol: Protocol) -> set[str]:

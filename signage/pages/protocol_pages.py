@@ -9,10 +9,12 @@ from typing import Any
 
 from signage.model.choices import PhaseTheme
 from signage.model.library import Library, Protocol
+from signage.model.sign_off import SignedBy
 from signage.pages import address
 from signage.pages.publication import KnownCopies, PageContext
 from signage.pages.rendering import Page
 from signage.pages.views import PhaseView, StepView, phase_views
+from signage.pages.words import PageWords
 
 PAGE_AGE_POLICY = "training-pages-days"
 """A value of policy.yaml: after so many days pages no longer say that a sheet is current."""
@@ -74,13 +76,27 @@ def _as_in_codes(numbers: Iterable[str]) -> str:
 
 
 def control_lines(context: PageContext) -> tuple[str, ...]:
-    """What sheets carry at their foot: revision, owner, review date."""
+    """What sheets carry at their foot: revision, owner, review date, and who signed."""
     words, protocol = context.words, context.protocol
     return (
+        *signed_lines(context.words, context.signed),
         words.fixed("revision", code=_revision_words(context)),
         words.fixed("owner", role=words.content(f"{protocol.id}/owner")),
         words.fixed("review-by", date=words.date(protocol.review_by)),
     )
+
+
+def signed_lines(words: PageWords, signed: SignedBy | None) -> tuple[str, ...]:
+    """Who has signed the steps and the words, and when; one line where one role did both on one day."""
+    if signed is None:
+        return ()
+    told = {"signed-by": signed.steps}
+    if not signed.is_one:
+        told = {"steps-signed-by": signed.steps, "words-signed-by": signed.words}
+    lines = [
+        words.fixed(text, role=words.code(each.role), date=words.date(each.on)) for text, each in told.items()
+    ]
+    return tuple(lines) if signed.is_verified else (*lines, words.fixed("role-declared"))
 
 
 def protocol_page(
@@ -105,7 +121,7 @@ def protocol_page(
         languages={tag: address_of(tag) for tag in context.publication.languages_of(protocol)},
         up=up or (overview, f"{words.code(protocol.code)} {context.title}"),
         theme=theme,
-        is_draft=context.is_draft,
+        state=context.state,
         control=control_lines(context),
     )
 

@@ -5,14 +5,26 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
+from enum import StrEnum
 
 from signage.model.current_sheet import CurrentSheet
 from signage.model.library import Library, Protocol, Step, Ward
+from signage.model.sign_off import SignedBy
 from signage.pages.picture import PagePictures
 from signage.pages.words import PageWords
 
 _NAMES = ("library/name",)
 """What pages of one language show of the words of another, beside its name."""
+
+
+class PageState(StrEnum):
+    """What a page says of what it shows, the gravest first; nothing where it shows several approved ones."""
+
+    WITHDRAWN = "withdrawn"
+    DRAFT = "draft"
+    DEMONSTRATION = "demonstration"
+    APPROVED = "approved"
+    NONE = ""
 
 
 @dataclass(frozen=True)
@@ -29,9 +41,10 @@ class Publication:
 
     ``words`` are by locale, in the order in which languages are offered. ``revisions`` are the codes as they
     stand, by protocol and language, ``earlier_revisions`` by protocol the codes, or parts of codes, that they
-    have replaced. ``approved`` names protocol and locale of what is no draft, ``left_out`` of what must
-    have no pages. ``made_on`` is printed on every page. ``current`` is what is in force, and ``copies`` what
-    the register knew of numbered copies, by protocol and language.
+    have replaced. ``approved`` says by protocol and locale who has signed what is no draft, ``withdrawn``
+    names what was withdrawn, ``left_out`` what must have no pages. ``made_on`` is printed on every page.
+    ``current`` is what is in force, and ``copies`` what the register knew of numbered copies, by protocol and
+    language.
     """
 
     library: Library
@@ -40,7 +53,8 @@ class Publication:
     revisions: Mapping[tuple[str, str], str]
     made_on: date
     earlier_revisions: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
-    approved: frozenset[tuple[str, str]] = frozenset()
+    approved: Mapping[tuple[str, str], SignedBy] = field(default_factory=dict)
+    withdrawn: frozenset[tuple[str, str]] = frozenset()
     left_out: frozenset[tuple[str, str]] = frozenset()
     current: Mapping[tuple[str, str], CurrentSheet] = field(default_factory=dict)
     copies: Mapping[tuple[str, str], KnownCopies] = field(default_factory=dict)
@@ -64,7 +78,8 @@ class Publication:
                 for each, words in self.words.items()
             },
             revisions={key: code for key, code in self.revisions.items() if key[1] == tag},
-            approved=frozenset(key for key in self.approved if key[1] == tag),
+            approved={key: signed for key, signed in self.approved.items() if key[1] == tag},
+            withdrawn=frozenset(key for key in self.withdrawn if key[1] == tag),
             current={key: sheet for key, sheet in self.current.items() if key[1] == tag},
             copies={key: known for key, known in self.copies.items() if key[1] == tag},
         )
@@ -98,9 +113,20 @@ class PageContext:
         return self.publication.revisions[self.protocol.id, self.tag]
 
     @property
-    def is_draft(self) -> bool:
-        """Whether nobody has signed the protocol in this language."""
-        return (self.protocol.id, self.tag) not in self.publication.approved
+    def state(self) -> PageState:
+        """Whether the protocol is a draft in this language, approved, or withdrawn."""
+        key = (self.protocol.id, self.tag)
+        if key in self.publication.withdrawn:
+            return PageState.WITHDRAWN
+        if key not in self.publication.approved:
+            return PageState.DRAFT
+        return PageState.DEMONSTRATION if self.publication.library.is_demo else PageState.APPROVED
+
+    @property
+    def signed(self) -> SignedBy | None:
+        """Who has signed it, where it is in force."""
+        key = (self.protocol.id, self.tag)
+        return None if key in self.publication.withdrawn else self.publication.approved.get(key)
 
     @property
     def standing(self) -> str:
@@ -108,7 +134,7 @@ class PageContext:
         sheet = self.publication.current.get((self.protocol.id, self.tag))
         if sheet is not None and sheet.is_withdrawn:
             return "withdrawn"
-        return "draft" if self.is_draft else "current"
+        return "draft" if self.state is PageState.DRAFT else "current"
 
     @property
     def title(self) -> str:

@@ -12,7 +12,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined, Template
 from signage.model.choices import PhaseTheme
 from signage.pages import address
 from signage.pages.embedded_font import RARE_ON_PHONES, letter_style, own_letters
-from signage.pages.publication import Publication
+from signage.pages.publication import PageState, Publication
 from signage.pages.words import PageWords
 
 
@@ -41,7 +41,7 @@ class Page:
     languages: Mapping[str, str]
     up: tuple[str, str] | None = None
     theme: PhaseTheme = PhaseTheme.PLAIN
-    is_draft: bool = True
+    state: PageState = PageState.DRAFT
     control: Sequence[str] = ()
     root: str | None = None
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from urllib.parse import urlsplit
 
@@ -9,7 +10,7 @@ from signage.model.choices import ActionVerb, PhaseTheme, RuleKind
 from signage.model.library import Library, Phase, Protocol, Step
 from signage.pages import address
 from signage.pages.picture import PictureKey
-from signage.pages.publication import PageContext, Publication
+from signage.pages.publication import PageContext, PageState, Publication
 from signage.pages.rendering import Page
 from signage.pages.views import TECHNIQUE, PhaseView, phase_view
 from signage.pages.words import PageWords
@@ -96,6 +97,7 @@ def languages_page(publication: Publication) -> Page:
         title=source.content("library/name"),
         values={"title": source.content("library/name"), "choices": language_choices(publication)},
         languages={},
+        state=_state_in(publication, publication.words.values()),
     )
 
 
@@ -111,6 +113,7 @@ def not_found_page(publication: Publication) -> Page:
         values={"choices": language_choices(publication)},
         languages={},
         root=root,
+        state=_state_in(publication, publication.words.values()),
     )
 
 
@@ -128,6 +131,7 @@ def contents_page(publication: Publication, words: PageWords) -> Page:
             "what_if": address.what_if(words.tag),
         },
         languages={tag: address.contents(tag) for tag in publication.words},
+        state=_state_in(publication, [words]),
         up=(address.LANGUAGES, words.fixed("page-languages")),
     )
 
@@ -156,7 +160,8 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
     """Every stop rule, then one card for each phase that answers to an event."""
     rules: list[StopRule] = []
     cards: list[WhatIfCard] = []
-    contexts = [PageContext(publication, protocol, words) for protocol in publication.protocols(words.tag)]
+    every = (PageContext(publication, protocol, words) for protocol in publication.protocols(words.tag))
+    contexts = [each for each in every if each.state is not PageState.WITHDRAWN]
     for context in contexts:
         for phase in context.protocol.phases:
             view = phase_view(context, phase)
@@ -174,8 +179,27 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
         values={"rules": rules, "cards": cards},
         languages={tag: address.what_if(tag) for tag in publication.words},
         up=(address.contents(words.tag), words.fixed("page-contents")),
-        is_draft=any(context.is_draft for context in contexts),
+        state=_state_of_all(contexts),
     )
+
+
+def _state_in(publication: Publication, languages: Iterable[PageWords]) -> PageState:
+    """The state of a page that leads to every protocol in some languages."""
+    return _state_of_all(
+        PageContext(publication, protocol, words)
+        for words in languages
+        for protocol in publication.protocols(words.tag)
+    )
+
+
+def _state_of_all(contexts: Iterable[PageContext]) -> PageState:
+    """The gravest state of several protocols that a page shows at once.
+
+    That all are approved goes unsaid; what was withdrawn says so on its own pages.
+    """
+    states = {context.state for context in contexts} - {PageState.WITHDRAWN}
+    found = next((state for state in PageState if state in states), PageState.DRAFT)
+    return PageState.NONE if found is PageState.APPROVED else found
 
 
 def _first_words(publication: Publication) -> PageWords:

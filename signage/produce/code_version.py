@@ -15,7 +15,7 @@ WORDS = ("ground", "model", "text", "words")
 SHEETS = ("ground", "model", "drawing", "text", "rehearse", "words", "pictograms", "compose", "impose")
 PICTURES = ("ground", "model", "drawing", "pictograms")
 PAINT = ("paint",)
-RULES = ("check",)
+RULES = ("check", "control")
 PAGES = ("ground", "model", "drawing", "text", "rehearse", "words", "pictograms", "pages")
 
 _NOT_CODE = frozenset({"__pycache__", "scenes", "scene_catalogue.json"})

@@ -15,7 +15,7 @@ from signage.produce.making import Making, NotKeptError
 from signage.produce.workers import work_through
 from signage.project import Project
 
-NUMBERED = frozenset({Mark.NONE})
+NUMBERED = frozenset({Mark.NONE, Mark.DEMONSTRATION})
 """What may hang on a wall and so gets a number."""
 
 
@@ -34,10 +34,16 @@ def numbered_jobs(
     """
     project = results.project
     marks = _marks(results, [_with_some_number(project, job) for job in jobs], workers)
-    wanted = [job for job, mark in zip(jobs, marks, strict=True) if mark in NUMBERED and job.request.protocol]
-    new = [each for job in wanted for each in [_new_copy(project, job, Mark.NONE)] * count]
+    wanted = [
+        (job, mark)
+        for job, mark in zip(jobs, marks, strict=True)
+        if mark in NUMBERED and job.request.protocol
+    ]
+    new = [each for job, mark in wanted for each in [_new_copy(project, job, mark)] * count]
     numbers = [copy.number for copy in register.add_copies(new, on, "")] if new else []
-    given = {id(job): numbers[place * count : (place + 1) * count] for place, job in enumerate(wanted)}
+    given = {
+        id(job): numbers[place * count : (place + 1) * count] for place, (job, _mark) in enumerate(wanted)
+    }
     return [replace(job, request=replace(job.request, copies=tuple(given.get(id(job), ())))) for job in jobs]
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
+from signage.ground.fingerprint import fingerprint
 from signage.model.current_sheet import CurrentSheet
-from signage.model.mark import Mark
 from signage.produce.release import Releases
 from signage.project import Project
 
@@ -34,14 +34,18 @@ class ReleasedSheets(Mapping[tuple[str, str], CurrentSheet]):
         return sum(1 for _ in self)
 
     def _find(self, name: str, tag: str) -> CurrentSheet:
-        project = self.project
-        protocol = project.library.protocols[name]
-        if (name, tag) not in project.signed:
-            return CurrentSheet(name, tag, None)
+        protocol = self.project.library.protocols[name]
+        state = self.project.sign_offs.of(protocol.code)
+        is_withdrawn = state.withdrawal(tag) is not None
+        steps, words = state.order, state.words.get(tag)
+        if steps is None or words is None:
+            return CurrentSheet(name, tag, None, is_withdrawn=is_withdrawn)
         return CurrentSheet(
             name,
             tag,
-            project.content_hash(protocol, tag),
-            project.revision(protocol, tag),
-            may_be_mounted=self.releases.of(name, tag).decision.mark is Mark.NONE,
+            fingerprint((steps.content, words.content)),
+            f"{steps.code}-{words.code}",
+            max(steps.on, words.on),
+            is_withdrawn,
+            may_be_mounted=self.releases.of(name, tag).decision.mark.is_released,
         )

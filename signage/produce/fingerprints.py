@@ -60,12 +60,15 @@ class Fingerprints:
                     "library": self._once(("library", *about), lambda: _plain(context.library)),
                     "protocols": self._once(("protocols", *about), lambda: _plain(context.protocols)),
                     "words": self._words_in(context.wording, mark, *about),
-                    "source": self._words_in(context.source, Mark.DRAFT, *about),
+                    "source": self._words_in(
+                        context.source, mark if mark.is_released else Mark.DRAFT, *about
+                    ),
                     "pictures": [(name, self._picture(name)) for name in context.picture_set.names],
                     "fonts": self._fonts,
                     "revision": context.revision,
                     "tone": context.tone.value,
                     "mark": context.mark.value,
+                    "signed": None if context.signed is None else plain(context.signed),
                 }
             )
 
@@ -74,7 +77,7 @@ class Fingerprints:
     def _words_in(self, wording: Wording, mark: Mark, *about: Hashable) -> str:
         """Of words as they are written."""
         return self._once(
-            ("words", wording.tag, mark is Mark.PROOF, *about),
+            ("words", wording.tag, mark is Mark.PROOF, mark.is_released, *about),
             lambda: fingerprint([wording.tag, wording.name, wording.numeral_system, wording.texts]),
         )
 
@@ -141,7 +144,8 @@ class Fingerprints:
                 "fonts": self._fonts,
                 "revisions": sorted([*key, code] for key, code in publication.revisions.items()),
                 "earlier": sorted([name, *codes] for name, codes in publication.earlier_revisions.items()),
-                "approved": sorted(publication.approved),
+                "approved": sorted([*key, plain(signed)] for key, signed in publication.approved.items()),
+                "withdrawn": sorted(publication.withdrawn),
                 "left out": sorted(publication.left_out),
                 "current": sorted([*key, plain(sheet)] for key, sheet in publication.current.items()),
                 "copies": sorted([*key, plain(known)] for key, known in publication.copies.items()),

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 
 from signage.compose.proof import Faulty
+from signage.control.binding import ShownOnSheet
 from signage.drawing.marks import Sheet
 from signage.ground.kept import Kept
 from signage.ground.place import Place
@@ -114,6 +115,25 @@ class KeptResults:
     ) -> None:
         """Keep what was found on a sheet that can hurt."""
         self._keep_sheet_problems(request, mark, faulty, "grave", found)
+
+    def released(self, request: SheetRequest, mark: Mark) -> tuple[tuple[Problem, ...], ShownOnSheet] | None:
+        """What was found on a released sheet beside what can hurt, and what it shows, where they are kept."""
+        found = self._sheet_problems(request, mark, NO_FAULTS, "lesser")
+        key = self._verdict(request, mark, NO_FAULTS, "shown")
+        value = None if key is None else self.kept.find_json(key)
+        try:
+            return None if found is None or value is None else (found, ShownOnSheet.from_json(value))
+        except (KeyError, TypeError, ValueError):
+            return None
+
+    def keep_released(
+        self, request: SheetRequest, mark: Mark, found: Iterable[Problem], shown: ShownOnSheet
+    ) -> None:
+        """Keep what was found on a released sheet beside what can hurt, and what it shows."""
+        self._keep_sheet_problems(request, mark, NO_FAULTS, "lesser", found)
+        key = self._verdict(request, mark, NO_FAULTS, "shown")
+        if key is not None:
+            self.kept.keep_json(key, shown.as_json())
 
     def sheet_facts(self, request: SheetRequest, mark: Mark, faulty: Faulty) -> SheetFacts | None:
         """What is told of a sheet, where it is kept."""

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from signage.check.blockers import reasons_not_to_print
 from signage.check.registry import all_sheet_rules
 from signage.check.rule import SheetSubject
 from signage.compose.proof import Faulty
+from signage.control.binding import ShownOnSheet, losses, shown_on
+from signage.control.waiving import beyond_rehearsal, excuse
 from signage.drawing.marks import Sheet
 from signage.ground.errors import SignageError
 from signage.ground.problem import Problem, Severity
@@ -20,6 +22,9 @@ from signage.project import Project
 
 _OBSTACLES = frozenset({"SH-1", "SH-2"})
 """Rules about text that cannot be printed as it is; ``reasons_not_to_print`` tells of it in full."""
+
+
+_MOST_LOSSES = 3
 
 
 class NotKeptError(Exception):
@@ -63,7 +68,9 @@ class Making:
     def outcome(self, release: Release, *, wants_proof: bool = False) -> Outcome:
         """Decide with what is found on the sheet itself.
 
-        A sheet may be composed twice: as a draft to be looked at, then as the proof that shows its faults.
+        A sheet may be composed twice: as what it would be, to be looked at, then as the draft or the proof
+        that it is. What nobody has accepted, and what it showed when it was signed, is asked only where it
+        would else be released.
         """
         mark = release.decision.granted(wants_proof=wants_proof)
         faulty = release.faulty if mark is Mark.PROOF else NO_FAULTS
@@ -80,6 +87,9 @@ class Making:
                 return Outcome(None, mark, faulty, release)
             if mark is not before:
                 faulty = release.faulty if mark is Mark.PROOF else NO_FAULTS
+        if mark.is_released:
+            release = self._looked_at_again(release, mark)
+            mark = release.decision.mark
         return Outcome(self._facts(mark, faulty), mark, faulty, release)
 
     def sheet(self, mark: Mark, faulty: Faulty) -> Sheet:
@@ -130,6 +140,18 @@ class Making:
             self._results.keep_grave_problems(self._request, mark, faulty, grave)
         return grave, obstacles
 
+    def _looked_at_again(self, release: Release, mark: Mark) -> Release:
+        """With the lesser findings of the sheet that nobody has accepted, and what it no longer shows."""
+        kept = self._results.released(self._request, mark)
+        if kept is None:
+            sheet = self.sheet(mark, NO_FAULTS)
+            kept = lesser_findings_of(self.project, self._request, sheet, mark), shown_on(sheet)
+            self._results.keep_released(self._request, mark, *kept)
+        found, shown = kept
+        waivers = beyond_rehearsal(self.project.library.waivers)
+        standing = excuse(found, waivers, release.facts.today).standing
+        return release.with_sheet(standing, (), tuple(_losses(release, self._request, shown)))
+
     def _facts(self, mark: Mark, faulty: Faulty) -> SheetFacts:
         facts = self._results.sheet_facts(self._request, mark, faulty)
         if facts is None:
@@ -143,11 +165,42 @@ def findings_of(
 ) -> tuple[tuple[Problem, ...], tuple[str, ...]]:
     """What stands on the sheet and can hurt, and what keeps it from being printed at all."""
     obstacles = reasons_not_to_print(sheet, project.wording(request.locale))
+    return _found_by(Severity.S1, project, request, sheet, mark), obstacles
+
+
+def lesser_findings_of(
+    project: Project, request: SheetRequest, sheet: Sheet, mark: Mark
+) -> tuple[Problem, ...]:
+    """What stands on the sheet against approval and cannot hurt."""
+    return _found_by(Severity.S2, project, request, sheet, mark)
+
+
+def _found_by(
+    severity: Severity, project: Project, request: SheetRequest, sheet: Sheet, mark: Mark
+) -> tuple[Problem, ...]:
     subject = SheetSubject(sheet, context_of(project, request, mark), project.kinds.of(sheet.kind))
-    grave = [
+    return tuple(
         problem
         for each in all_sheet_rules()
-        if each.rule.severity is Severity.S1 and each.rule.code not in _OBSTACLES
+        if each.rule.severity is severity and each.rule.code not in _OBSTACLES
         for problem in each.find(subject)
-    ]
-    return tuple(grave), obstacles
+    )
+
+
+def name_in_binding(kind: str, part: str) -> str:
+    """How what is signed names a kind of sheet and its phase."""
+    return f"{kind} {part}".strip()
+
+
+def _losses(release: Release, request: SheetRequest, shown: ShownOnSheet) -> Iterator[str]:
+    """What the sheet showed when its words were signed and shows no longer, in one sentence."""
+    name = name_in_binding(request.kind, request.part)
+    signed = release.signed.sheets.get(name) if release.signed else None
+    if signed is None:
+        yield f"The sheet '{name}' was not there when the words in {request.locale} were signed. Sign again."
+        return
+    lost = tuple(losses(signed, shown))
+    if lost:
+        more = f"; and {len(lost) - _MOST_LOSSES} more" if len(lost) > _MOST_LOSSES else ""
+        told = "; ".join(lost[:_MOST_LOSSES])
+        yield f"The sheet '{name}' no longer shows what was signed: {told}{more}."

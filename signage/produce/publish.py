@@ -14,7 +14,6 @@ from signage.ground.files import write_changed
 from signage.ground.made_files import is_inside, take_away
 from signage.model.copies import PRINTED, CopyState, EventKind
 from signage.model.current_sheet import CurrentSheets
-from signage.model.mark import Mark
 from signage.pages.address import FILE_LIST
 from signage.pages.picture import PagePictures
 from signage.pages.practice.reasons import rehearsing
@@ -74,9 +73,9 @@ def publication_of(
     left_out: dict[tuple[str, str], LeftOut] = {}
     for tag in _by_readers(project, locales or project.locales_in_use):
         refused = {
-            name: LeftOut(tag, tuple(map(str, decision.reasons)), protocol.code)
+            name: LeftOut(tag, tuple(map(str, release.decision.reasons)), protocol.code)
             for name, protocol in protocols.items()
-            if (decision := releases.of(name, tag).decision).mark is Mark.REFUSED
+            if not (release := releases.of(name, tag)).has_pages
         }
         left_out.update({(name, tag): each for name, each in refused.items()})
         if len(refused) < len(protocols):
@@ -99,7 +98,13 @@ def publication_of(
         made_on,
         earlier_revisions=_earlier_codes(states, current),
         left_out=frozenset(left_out),
-        approved=project.signed,
+        approved={
+            (name, tag): signed
+            for name, tag in revisions
+            if releases.of(name, tag).decision.mark.is_released
+            and (signed := project.signed_by(protocols[name], tag)) is not None
+        },
+        withdrawn=frozenset(key for key in revisions if releases.of(*key).decision.is_withdrawn),
         current=dict(current),
         copies=_known_copies(states, current),
     )

@@ -10,6 +10,7 @@ from functools import cached_property
 from signage.check.content_rule import ContentSubject
 from signage.check.registry import all_content_rules
 from signage.compose.proof import Faulty
+from signage.control.binding import Binding
 from signage.control.decision import Decision, Reason, ReleaseFacts, decide
 from signage.control.waiving import beyond_rehearsal, excuse
 from signage.ground.errors import UnreadableInputError
@@ -18,10 +19,12 @@ from signage.ground.problem import Problem, Severity
 from signage.load.file_text import shown_path
 from signage.load.unread_files import unread_files
 from signage.model.library import LocaleState, Protocol
+from signage.model.mark import Mark
 from signage.model.messages import contexts_of_protocol
 from signage.produce.kept import KeptResults
+from signage.produce.signed_facts import SignedFacts
 from signage.project import Project
-from signage.words.fixed.interface import OTHER_CONTEXTS
+from signage.words.checking import is_of_protocol
 from signage.words.folders import unlisted_folders
 from signage.words.standin import STAND_INS
 
@@ -34,6 +37,8 @@ class Release:
     """The facts of a protocol in a language, what follows from them, and what a proof outlines."""
 
     facts: ReleaseFacts
+    signed: Binding | None = None
+    """What was signed of its words, and what its sheets showed then."""
 
     @cached_property
     def decision(self) -> Decision:
@@ -44,6 +49,11 @@ class Release:
     def is_worded(self) -> bool:
         """Whether every text is there, so that sheets can be composed without a gap."""
         return self.facts.is_in_use and not self.facts.gaps and not self.facts.obstacles
+
+    @property
+    def has_pages(self) -> bool:
+        """Whether pages may show it; what was withdrawn keeps its pages, which say so on every step."""
+        return decide(replace(self.facts, withdrawal=None)).mark is not Mark.REFUSED
 
     @property
     def has_grave_findings(self) -> bool:
@@ -63,14 +73,18 @@ class Release:
             for problem in self.facts.problems
         )
 
-    def with_sheet(self, problems: Sequence[Problem], obstacles: Sequence[str] = ()) -> Release:
-        """The same with what was found on a composed sheet."""
-        return Release(
-            replace(
+    def with_sheet(
+        self, problems: Sequence[Problem], obstacles: Sequence[str] = (), changes: Sequence[str] = ()
+    ) -> Release:
+        """The same with what was found on a composed sheet, and what it shows no longer."""
+        return replace(
+            self,
+            facts=replace(
                 self.facts,
                 problems=(*self.facts.problems, *problems),
                 obstacles=(*self.facts.obstacles, *map(Reason, obstacles)),
-            )
+                changes=(*self.facts.changes, *map(Reason, changes)),
+            ),
         )
 
     @property
@@ -92,19 +106,27 @@ class Releases:
         self._orders: dict[str, tuple[Problem, ...]] = {}
         self._excused: dict[str, tuple[Problem, ...]] = {}
         self._known: dict[tuple[str, str], Release] = {}
+        self._sign_offs = SignedFacts(project)
 
     def of(self, protocol: str, tag: str) -> Release:
         """What may be printed of a protocol, or with an empty name of pictures alone, in a language."""
         key = (protocol, tag)
         if key not in self._known:
-            facts = self._facts(self._project.library.protocols[protocol], tag) if protocol else None
-            self._known[key] = Release(facts or self._facts_of_pictures(tag))
+            self._known[key] = (
+                self._release(self._project.library.protocols[protocol], tag)
+                if protocol
+                else Release(self._facts_of_pictures(tag))
+            )
         return self._known[key]
+
+    def _release(self, protocol: Protocol, tag: str) -> Release:
+        facts = self._facts(protocol, tag)
+        standing = self._sign_offs.standing(protocol, tag)
+        return Release(standing.told_in(facts), standing.signed)
 
     def _facts(self, protocol: Protocol, tag: str) -> ReleaseFacts:
         project, library = self._project, self._project.library
         locale = library.locales.get(tag)
-        is_signed = (protocol.id, tag) in project.signed
         known = contexts_of_protocol(protocol, project.messages)
         try:
             wording = project.wording(tag)
@@ -113,7 +135,7 @@ class Releases:
                 Reason(f"{each.code} {each.message}", each.place) for each in unreadable.problems
             )
             return self._bare(tag, protocol.review_by, obstacles)
-        gaps = tuple(context for context in wording.gaps if _is_concerned(context, known))
+        gaps = tuple(context for context in wording.gaps if is_of_protocol(context, known))
         return ReleaseFacts(
             locale=tag,
             today=self._today,
@@ -123,9 +145,8 @@ class Releases:
             gaps=gaps,
             causes=tuple(self._causes(tag, gaps)),
             problems=tuple(self._problems(protocol, tag, known)),
-            has_checked_words=not any(_is_concerned(context, known) for context in wording.unchecked),
-            is_order_signed=is_signed,
-            are_words_signed=is_signed,
+            has_checked_words=not any(is_of_protocol(context, known) for context in wording.unchecked),
+            is_demo=library.is_demo,
         )
 
     def _problems(self, protocol: Protocol, tag: str, known: frozenset[str]) -> Iterable[Problem]:
@@ -201,13 +222,8 @@ class Releases:
         return ReleaseFacts(locale=tag, today=self._today, review_by=review_by, obstacles=obstacles)
 
 
-def _is_concerned(context: str, known: frozenset[str]) -> bool:
-    """Whether the text stands on sheets or pages of a protocol; fixed words stand on all."""
-    return context in known or (context.startswith("interface/") and context not in OTHER_CONTEXTS)
-
-
 def _concerns(problem: Problem, protocol: Protocol, known: frozenset[str]) -> bool:
     """Whether a fault of words is one of this protocol: its own, of a text it shows, or of a whole file."""
     if problem.text is not None:
-        return _is_concerned(problem.text, known)
+        return is_of_protocol(problem.text, known)
     return problem.protocol in {None, protocol.id}

@@ -73,7 +73,7 @@ class Entry:
     def state(self) -> EntryState:
         """The state; a check counts if another person made it and the text is still the one checked.
 
-        That is known from the seal, which ``words update`` adds: a mark without one does not count yet.
+        That is known from the seal, which ``words check-off`` writes: a mark without one does not count.
         """
         if not self.translation:
             return EntryState.MISSING

@@ -7,8 +7,8 @@ A mark is a comment line of its own::
     # origin: machine
     # same as source
 
-``words update`` adds to a ``checked`` mark the seal of the text that was checked, ``(K7M2PQ)``; only from
-then on does it count, and a text that has changed since no longer does.
+``words check-off`` writes a ``checked`` mark with the seal of source and translation, ``(K7M2PQ)``. A mark
+without a seal, as somebody types it by hand, does not count, nor does one of a text that has changed since.
 """
 
 from __future__ import annotations
@@ -78,6 +78,16 @@ def read_marks(comments: Iterable[str]) -> Marks:
     return Marks(translated, checked, is_machine, is_same_as_source, tuple(unreadable))
 
 
+def checked_mark(person: str, day: date, source: str, translation: str) -> str:
+    """The comment that says who has checked a text as it is, and when."""
+    return f" checked: {person} {day.isoformat()} ({seal(source, translation)})"
+
+
+def is_of_machine(comment: str) -> bool:
+    """Whether a comment says that a machine made the text and nobody has looked at it."""
+    return read_marks([comment]).is_machine
+
+
 def is_mark(comment: str) -> bool:
     """Whether a comment says only who did what, and nothing about the text."""
     return not comment.strip() or read_marks([comment]) != Marks()
@@ -94,21 +104,17 @@ def _read_signature(rest: str) -> Signature | None:
     return Signature(match.group(1), day, match.group(3))
 
 
-def seal_checks(comments: Iterable[str], source: str, translation: str) -> tuple[str, ...]:
-    """The comments with the seal added to each ``checked`` mark that has none.
+def end_checks(comments: Iterable[str], source: str, translation: str) -> tuple[str, ...]:
+    """The comments with each ``checked`` mark whose seal is of another text turned into ``was checked``.
 
-    A mark whose seal is of another text becomes ``was checked``: kept to be read, no longer counted.
+    It is kept to be read and no longer counted; a mark without a seal stays as it is and counts for nothing.
     """
     current = seal(source, translation)
     sealed: list[str] = []
     for comment in comments:
         signature = read_marks([comment]).checked
-        if signature is None:
-            sealed.append(comment)
-        elif signature.seal is None:
-            sealed.append(f"{comment.rstrip()} ({current})")
-        else:
-            sealed.append(comment if signature.seal == current else _withdrawn(comment))
+        is_of_other = signature is not None and signature.seal not in {None, current}
+        sealed.append(_withdrawn(comment) if is_of_other else comment)
     return tuple(sealed)
 
 

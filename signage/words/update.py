@@ -33,7 +33,7 @@ from signage.words.catalogue import (
     template_path,
 )
 from signage.words.fixed.interface import FIXED_TEXTS
-from signage.words.marks import is_mark, seal_checks, withdraw_checks
+from signage.words.marks import end_checks, is_mark, withdraw_checks
 from signage.words.numerals import autonym, cldr_locale
 from signage.words.offers import Donors, without_offer
 from signage.words.po.reader import read_catalogue_file
@@ -90,7 +90,7 @@ def collect(library: Library, messages: Sequence[Message], locales: Path) -> lis
             header=complete_header(kind, None, {}),
             header_comments=(f" {_TITLES[kind]}: template of every locale.",),
         )
-        changes.append(_change(template_path(locales, kind), write_catalogue(catalogue)))
+        changes.append(file_change(template_path(locales, kind), write_catalogue(catalogue)))
     return changes
 
 
@@ -113,7 +113,7 @@ def update(library: Library, messages: Sequence[Message], locales: Path) -> list
             wanted = blank_entries(library, messages, kind, tag)
             merged.append((path, merge(present, wanted, kind, tag)))
     refuse_lossy(problems)
-    return [_change(path, write_catalogue(catalogue)) for path, catalogue in merged]
+    return [file_change(path, write_catalogue(catalogue)) for path, catalogue in merged]
 
 
 def add_locale(
@@ -142,7 +142,7 @@ def add_locale(
     for kind in kinds:
         wanted = blank_entries(library, messages, kind, tag)
         catalogue = merge(_brought(wanted, tag), wanted, kind, tag)
-        changes.append(_change(catalogue_path(locales, tag, kind), write_catalogue(catalogue)))
+        changes.append(file_change(catalogue_path(locales, tag, kind), write_catalogue(catalogue)))
     return changes
 
 
@@ -320,11 +320,12 @@ def _merged(old: Entry, blank: Entry) -> Entry:
         comments = withdraw_checks(comments)
     if FUZZY not in flags:
         comments = without_offer(comments)
-        previous, comments = None, seal_checks(comments, blank.source, translation)
+        previous, comments = None, end_checks(comments, blank.source, translation)
     elif previous == blank.source:
         previous = None
     return replace(blank, translation=translation, comments=comments, flags=flags, previous=previous)
 
 
-def _change(path: Path, data: bytes) -> FileChange:
+def file_change(path: Path, data: bytes) -> FileChange:
+    """What a file should hold, and whether it holds it already."""
     return FileChange(path, data, not path.is_file() or path.read_bytes() != data)

@@ -9,6 +9,7 @@ from serving import serving
 from site_samples import MADE_ON, UNEXAMINED, page_context, publication
 
 from signage.model.current_sheet import CurrentSheet
+from signage.model.sign_off import SignedBy, SignOff
 from signage.pages.protocol_pages import last_day
 from signage.pages.publication import KnownCopies, PageContext
 from signage.pages.site import build_site
@@ -18,6 +19,7 @@ CODE = page_context("en").revision
 REVIEW = page_context("en").protocol.review_by
 
 
+BY = SignOff("ward-lead", date(2026, 11, 20))
 COPY, OTHER, GONE = "LB-0001-4", "LB-0002-2", "LB-0003-Z"
 KEY = ("layered-protection", "en")
 PLACES = ["en/is-current/p1/", "en/p1/", "en/p1/apron-off/"]
@@ -28,7 +30,7 @@ def signed(**changes):
     made = publication()
     values = {
         "words": {"en": made.words["en"]},
-        "approved": frozenset({KEY}),
+        "approved": {KEY: SignedBy(BY, BY)},
         "left_out": frozenset((name, "en") for name in made.library.protocols if name != KEY[0]),
         "current": {KEY: CurrentSheet(*KEY, "h", CODE, date(2026, 11, 20), may_be_mounted=True)},
         "copies": {KEY: KnownCopies((COPY,), (GONE,))},
@@ -42,7 +44,7 @@ def sites(tmp_path_factory):
     withdrawn = {KEY: CurrentSheet(*KEY, "h", CODE, is_withdrawn=True)}
     made = {
         "signed": signed(),
-        "draft": signed(approved=frozenset(), current={}),
+        "draft": signed(approved={}, current={}),
         "withdrawn": signed(current=withdrawn),
     }
     folder = tmp_path_factory.mktemp("sites")

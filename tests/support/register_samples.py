@@ -1,6 +1,5 @@
 """Copies and events for tests of the register."""
 
-from dataclasses import replace
 from datetime import date
 
 from signage.control.register.store import NewCopy, NewEvent
@@ -24,8 +23,3 @@ def happened(number, kind, note="", on=DAY):
 def add(register, *events):
     with register.changing():
         register.add_events(events)
-
-
-def signed(project, *keys):
-    """The project as if these protocols had been signed in these languages, as they are."""
-    return replace(project, signed=frozenset(keys))

@@ -15,7 +15,7 @@ CONTROL_TEXT_MISSING = Rule(
     severity=S1,
     what=(
         "Every page, card and folded sheet carries protocol code, revision code, language name, owner "
-        "role, review date and the local-policy caution."
+        "role, review date and the local-policy caution; where it is signed, by whom and when."
     ),
     why="A sheet without them can be neither checked, recalled nor reviewed.",
     example="A step card without its revision code.",
@@ -44,6 +44,7 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
         ControlText.OWNER: owners,
         ControlText.REVIEW: (review_by,),
         ControlText.POLICY: (wording.fixed("local-policy"),),
+        ControlText.SIGNED: () if context.is_draft else context.state_notes(),
     }
     wanted = [
         (what, words) for what in ControlText if what in subject.kind.control for words in said_of[what]

@@ -14,8 +14,8 @@ DRAFT_MARK_MISSING = Rule(
     name="draft-mark-missing",
     severity=S1,
     what=(
-        "A sheet that is not approved carries the draft tag on every page or card; a poster also the "
-        "ribbon on all four edges, in its language and in the source language."
+        "A sheet that is not approved, or that is a demonstration, carries the tag that says so on every "
+        "page or card; a poster also the ribbon on all four edges, in its language and in the source."
     ),
     why="An unapproved sheet on a wall is followed like any other.",
     example="The ribbon is missing on the lower edge of an Arabic poster.",
@@ -27,7 +27,7 @@ _EDGES = ("top", "bottom", "left", "right")
 
 def find(subject: SheetSubject) -> Iterator[Problem]:
     """Problems of tags and ribbons, page by page."""
-    if not subject.sheet.is_draft:
+    if not subject.sheet.has_state:
         return
     for number, page in enumerate(subject.sheet.pages, start=1):
         cards, panels = groups_of(page, GroupRole.CARD), groups_of(page, GroupRole.PANEL)

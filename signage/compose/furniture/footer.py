@@ -92,9 +92,7 @@ def plan_footer(
     blocks = footer_blocks(x, width, grid)
     of_pages = wording.fixed("page-of", page=wording.number(page), pages=wording.number(pages))
     revision, _, owner, review = control_lines(context, of_pages)
-    identity_items = [revision, *copy_items(context), of_pages, wording.name]
-    if context.is_draft and not context.is_source_language:
-        identity_items.append(wording.fixed("translation-unverified"))
+    identity_items = [revision, *copy_items(context), of_pages, wording.name, *context.state_notes()]
     names = [wording.content("library/name"), wording.content(f"ward/{context.ward.id}/name")]
     identity = _set_lines(identity_items, face, scale, blocks[0].width, 2)
     duties = _set_lines([owner, review, *names], face, scale, blocks[1].width, 2 if is_landscape else 4)

@@ -143,7 +143,7 @@ class TitleBand:
 
     def _tag_width(self) -> float:
         """The width of the draft tag, which ``draft_tag`` draws."""
-        if not self.context.is_draft:
+        if not self.context.has_state:
             return 0.0
         word = state_word(self.context)
         return tag_width(self.canvas, word, 7 * self.k, 12 * self.k)

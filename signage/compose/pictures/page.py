@@ -96,8 +96,7 @@ def draw_foot(canvas: Canvas, context: PictureContext, words: PageWords, count: 
     identity = [wording.fixed("revision", code=wording.code(context.revision)), of_pages, wording.name]
     if words.code:
         identity.insert(1, wording.code(words.code))
-    if context.is_draft and not context.is_source_language:
-        identity.append(wording.fixed("translation-unverified"))
+    identity += context.state_notes()
     _draw_items(canvas, identity, blocks[0], _draw_code_title(canvas, words.title, blocks[0], top))
     _draw_items(canvas, context.control_items(), blocks[1], top)
     canvas.text(

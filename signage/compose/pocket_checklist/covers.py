@@ -300,10 +300,9 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
     code = wording.code(context.protocol.code)
     revision, page_line, owner, review = parts.control_lines(context, page)
     items = [f"{code} · {revision}", *parts.copy_items(context), owner, review, page_line]
-    if context.is_draft:
+    if context.has_state:
         items.append(parts.state_sentence(context, wording))
-        if not context.is_source_language:
-            items.append(wording.fixed("translation-unverified"))
+    items += context.state_notes()
     for policy_points, points, is_packed in (
         (10.5, 8.2, False),
         (10.5, 7.5, False),

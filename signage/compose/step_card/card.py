@@ -95,7 +95,7 @@ def _head(canvas: Canvas, context: SheetContext, phase: Phase, cards: CardSet) -
     colour = draw_head_band(canvas, style, MARGIN, MARGIN, width, HEAD)
     title = context.wording.content(f"{context.protocol.id}/title")
     phase_title = context.wording.content(f"{context.protocol.id}/phase/{phase.id}/title")
-    word = parts.state_word(context) if context.is_draft else ""
+    word = parts.state_word(context) if context.has_state else ""
     points = 10 if parts.tag_width(canvas, word, HEAD - 4, 10) <= width * 0.3 else 7
     tag = parts.draft_tag(
         canvas, context, MARGIN + width - 3, middle, HEAD - 4, points, colour, is_at_end=True

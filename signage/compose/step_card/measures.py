@@ -278,14 +278,10 @@ def _number_block(zone: ZoneName, critical_word: float, picture: float) -> Numbe
 
 
 def draft_sentence(context: SheetContext) -> str:
-    """What a cut card must still say: not for clinical use, and of a translation that nobody checked it."""
-    if not context.is_draft:
-        return ""
-    wording = context.wording
-    sentences = [parts.state_sentence(context, wording)]
-    if not context.is_source_language:
-        sentences.append(wording.fixed("translation-unverified"))
-    return " ".join(sentences)
+    """What a cut card must still say: not for clinical use, that a translation is unverified, who signed."""
+    sentences = [parts.state_sentence(context, context.wording)] if context.has_state else []
+    joint = " " if context.is_draft else " · "
+    return joint.join((*sentences, *context.state_notes()))
 
 
 @dataclass(frozen=True)

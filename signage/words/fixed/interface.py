@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from signage.words.fixed.form_texts import FORM_TEXTS
 from signage.words.fixed.page_texts import PAGE_TEXTS
+from signage.words.fixed.sign_off_texts import SIGN_OFF_TEXTS
 from signage.words.fixed.text import FixedText
 from signage.words.fixed.trial_texts import TRIAL_TEXTS
 
@@ -105,22 +106,26 @@ _TEXTS = (
     ),
 )
 
-FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS, *FORM_TEXTS)}
+FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *SIGN_OFF_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS, *FORM_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
 
 SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
 """Contexts of the fixed words that sheets of a protocol carry."""
+
+SIGN_OFF_CONTEXTS = frozenset(f"interface/{text.id}" for text in SIGN_OFF_TEXTS)
+"""Contexts of the fixed words that only sheets of a signed protocol carry."""
 
 WARNING_CONTEXTS = frozenset(
     f"interface/{name}"
     for name in (
         "draft-sentence",
         "proof-sentence",
+        "demonstration-sentence",
         "ruler",
         "local-policy",
         "memory-aid",
         "translation-unverified",
-        "page-is-draft",
+        "page-withdrawn",
         "page-is-replaced",
         "page-is-withdrawn",
         "page-replaced-since",

@@ -49,6 +49,16 @@ _STEP = (
     FixedText("page-time-over", "Time is over.", "Shown and spoken when the seconds have passed.", _BUTTON),
 )
 
+_STATE = (
+    FixedText("page-is-approved", "Approved.", "On every page of a protocol that is signed.", _BUTTON),
+    FixedText(
+        "page-withdrawn",
+        "Withdrawn. Do not follow it. Ask.",
+        "On every page of a protocol that was withdrawn.",
+        60,
+    ),
+)
+
 _CURRENT = (
     FixedText("page-current", "Is my sheet current?", "Link and title: compares the code of a sheet.", 34),
     FixedText(
@@ -216,6 +226,7 @@ _TRAINER = (
 PAGE_TEXTS: tuple[FixedText, ...] = (
     *_GOING_ROUND,
     *_STEP,
+    *_STATE,
     *_CURRENT,
     *_PRACTICE,
     *_REASONS,

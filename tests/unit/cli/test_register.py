@@ -3,7 +3,7 @@
 import csv
 
 import pytest
-from register_samples import signed
+from signing import signed_anew
 
 from signage import project
 
@@ -16,7 +16,7 @@ def run(ward, signage, monkeypatch):
     """Runs a command on the library that 'signage start' writes, opened as if it were signed in English."""
     opened = project.open_project
     monkeypatch.setenv("SOURCE_DATE_EPOCH", "1795651200")
-    monkeypatch.setattr(project, "open_project", lambda *given: signed(opened(*given), (PROTOCOL, "en")))
+    monkeypatch.setattr(project, "open_project", lambda *given: signed_anew(opened(*given), PROTOCOL, "en"))
 
     def command(line, *, expect=0):
         told = signage(f"{line} --format json")

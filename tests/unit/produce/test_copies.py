@@ -2,11 +2,10 @@ import io
 from dataclasses import replace
 from datetime import date
 
-import demo
 import pytest
 import zxingcpp
 from pypdf import PdfReader
-from register_samples import signed
+from signing import SignedCopy
 
 from signage.compose.sheet_kinds import read_sheet_kinds
 from signage.control.register.store import open_register
@@ -23,9 +22,11 @@ WANTED = Wanted(protocols=("clean-hands",), locales=("en", "ar"), kinds=("pocket
 
 
 @pytest.fixture(scope="module")
-def english_only():
-    """The demo, signed in English and not in Arabic."""
-    return signed(demo.project(), ("clean-hands", "en"))
+def english_only(tmp_path_factory):
+    """A copy of the demo for use, signed in English and not in Arabic."""
+    copy = SignedCopy(tmp_path_factory.mktemp("signed") / "ward")
+    copy.sign()
+    return copy.project
 
 
 @pytest.fixture(scope="module")

@@ -1,7 +1,7 @@
 from datetime import date
 
 from signage.words.catalogue import Entry, EntryState
-from signage.words.marks import is_mark, read_marks, seal, seal_checks, withdraw_checks
+from signage.words.marks import checked_mark, end_checks, is_mark, read_marks, seal, withdraw_checks
 
 
 def entry(*comments, translation="Retirer le tablier.", flags=()):
@@ -46,11 +46,18 @@ def test_a_doubtful_text_is_doubtful_although_it_was_checked():
     assert entry(" checked: b 2026-11-26", flags=("fuzzy",)).state is EntryState.DOUBTFUL
 
 
+TEXTS = ("Take off the apron.", "Retirer le tablier.")
+BY_B = checked_mark("b", date(2026, 11, 26), *TEXTS)
+
+
 def test_a_text_checked_by_another_person_is_checked():
-    marks = (" translated: a 2026-11-25", " checked: b 2026-11-26")
-    sealed = seal_checks(marks, "Take off the apron.", "Retirer le tablier.")
-    assert entry(*sealed).state is EntryState.CHECKED
-    assert entry(*marks).state is EntryState.TRANSLATED, "without a seal nobody knows what was checked"
+    assert entry(" translated: a 2026-11-25", BY_B).state is EntryState.CHECKED
+
+
+def test_a_mark_typed_by_hand_without_its_seal_does_not_count_and_no_update_seals_it():
+    typed = " checked: b 2026-11-26"
+    assert end_checks([typed], *TEXTS) == (typed,)
+    assert entry(" translated: a 2026-11-25", typed).state is EntryState.TRANSLATED
 
 
 def test_a_text_checked_by_its_translator_is_not_checked():
@@ -58,20 +65,17 @@ def test_a_text_checked_by_its_translator_is_not_checked():
 
 
 def test_a_text_changed_after_the_check_is_no_longer_checked():
-    sealed = seal_checks([" checked: b 2026-11-26"], "Take off the apron.", "Retirer le tablier.")
-    assert entry(*sealed).state is EntryState.CHECKED
-    assert entry(*sealed, translation="Retirer le grand tablier.").state is EntryState.TRANSLATED
+    assert entry(BY_B).state is EntryState.CHECKED
+    assert entry(BY_B, translation="Retirer le grand tablier.").state is EntryState.TRANSLATED
 
 
-def test_sealing_twice_changes_nothing():
-    once = seal_checks([" checked: b 2026-11-26", " remark"], "source", "text")
-    assert seal_checks(once, "source", "text") == once
-    assert f"({seal('source', 'text')})" in once[0]
+def test_a_check_of_the_text_as_it_is_stays_as_it_is():
+    assert end_checks([BY_B, " remark"], *TEXTS) == (BY_B, " remark")
+    assert f" checked: b 2026-11-26 ({seal(*TEXTS)})" == BY_B
 
 
 def test_a_seal_of_another_text_withdraws_the_check_but_keeps_the_comment():
-    sealed = seal_checks([" checked: b 2026-11-26"], "source", "text")
-    withdrawn = seal_checks(sealed, "source", "other text")
+    withdrawn = end_checks([BY_B], TEXTS[0], "other text")
     assert withdrawn[0].startswith(" was checked: b 2026-11-26")
     assert read_marks(withdrawn).checked is None
     assert read_marks(withdrawn).unreadable == ()

@@ -1,6 +1,7 @@
 """A translation that is there already is offered where its text has none, and never printed unasked."""
 
 from dataclasses import replace
+from datetime import date
 
 import pytest
 from word_samples import build_library
@@ -8,6 +9,7 @@ from word_samples import build_library
 from signage.model.messages import library_messages
 from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
+from signage.words.marks import checked_mark
 from signage.words.po.reader import read_catalogue_file
 from signage.words.update import update, write_changes
 from signage.words.wording import MissingMessageError, open_wording
@@ -102,10 +104,13 @@ def test_of_two_steps_with_one_text_each_gets_its_own_back(library, locales, fre
     assert entries["doffing/rub/text"].translation == french["off/rub/text"].translation
 
 
-def test_a_check_counts_once_it_is_sealed_and_ends_with_an_edit(library, locales, french, rewrite):
+def test_a_check_counts_with_its_seal_alone_and_ends_with_an_edit(library, locales, french, rewrite):
     entry = replace(french["off/rub/text"], comments=CHECKED)
     rewrite({entry.context: entry})
+    run_update(library, locales)
     assert content(locales)[entry.context].state is EntryState.TRANSLATED
+    mark = checked_mark("b", date(2026, 11, 26), entry.source, entry.translation)
+    rewrite({entry.context: replace(entry, comments=(CHECKED[0], mark))})
     run_update(library, locales)
     sealed = content(locales)[entry.context]
     assert sealed.state is EntryState.CHECKED

@@ -1,4 +1,5 @@
 from dataclasses import replace
+from datetime import date
 
 import demo
 import pytest
@@ -11,7 +12,7 @@ from signage.model.messages import library_messages
 from signage.text.font_set import BUNDLED_FONTS
 from signage.words.catalogue import CatalogueKind, EntryState, catalogue_path
 from signage.words.fixed.interface import FIXED_TEXTS
-from signage.words.marks import seal_checks
+from signage.words.marks import checked_mark
 from signage.words.po.reader import read_catalogue_file
 from signage.words.update import (
     add_locale,
@@ -113,10 +114,9 @@ def test_a_source_changed_back_stays_doubtful_until_somebody_has_looked(library,
 
 
 def test_a_changed_source_withdraws_the_check_and_keeps_the_comment(library, locales, french, rewrite):
-    checked = replace(
-        french["off/apron-off/text"],
-        comments=(" translated: a 2026-11-25", " checked: b 2026-11-26", " a remark"),
-    )
+    apron = french["off/apron-off/text"]
+    mark = checked_mark("b", date(2026, 11, 26), apron.source, apron.translation)
+    checked = replace(apron, comments=(" translated: a 2026-11-25", mark, " a remark"))
     rewrite({"off/apron-off/text": checked})
     run_update(library, locales)
     assert content(locales).by_context["off/apron-off/text"].state is EntryState.CHECKED
@@ -241,8 +241,9 @@ def test_english_needs_no_interface_and_the_source_language_no_content(library, 
 
 
 def test_progress_counts_each_state(library, messages, locales, french, rewrite):
-    both = (" translated: a 2026-11-25", " checked: b 2026-11-26")
-    both = seal_checks(both, french["off/title"].source, french["off/title"].translation)
+    title = french["off/title"]
+    mark = checked_mark("b", date(2026, 11, 26), title.source, title.translation)
+    both = (" translated: a 2026-11-25", mark)
     rewrite(
         {
             "off/rub/text": replace(french["off/rub/text"], translation=""),
