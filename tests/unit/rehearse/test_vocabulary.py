@@ -37,7 +37,8 @@ def test_agents():
 
 def test_local_decisions():
     of_the_rehearsal = {*local_policy.STRICTEST, local_policy.CRITICAL_MARKS}
-    assert of_the_rehearsal | {SIGNATURES_REQUIRED} == set(policy_file.KNOWN_POLICIES)
+    of_document_control = {SIGNATURES_REQUIRED, "audit-days", "training-pages-days", "refresher-days"}
+    assert of_the_rehearsal | of_document_control == set(policy_file.KNOWN_POLICIES)
     choices = policy_file.CHOICE_POLICIES[local_policy.CRITICAL_MARKS]
     assert set(choices) == {local_policy.MARK_EVERY_S1, local_policy.MARK_EXPOSURE}
 
