@@ -14,6 +14,23 @@ from signage.model.library import Library
 
 
 @dataclass(frozen=True)
+class SignOffFault:
+    """What is wrong with sign-offs, and where; the hint is empty where the cure of the rule holds."""
+
+    message: str
+    place: Place = NOWHERE
+    hint: str = ""
+
+
+@dataclass(frozen=True)
+class SignOffFaults:
+    """``fault``: for which no sign-off counts at all. ``uncounted``: those that do not, in a whole file."""
+
+    fault: SignOffFault | None = None
+    uncounted: tuple[SignOffFault, ...] = ()
+
+
+@dataclass(frozen=True)
 class ContentSubject:
     """A library on a day, with what its folders hold beside it.
 
@@ -24,6 +41,7 @@ class ContentSubject:
     today: date
     unread: tuple[UnreadFile, ...] = ()
     unlisted: tuple[tuple[str, Place], ...] = ()
+    sign_offs: SignOffFaults = SignOffFaults()
 
     def problem(
         self,

@@ -16,6 +16,7 @@ from signage.produce.kept import KeptResults
 from signage.produce.making import Making, NotKeptError, Outcome
 from signage.produce.release import Release, Releases
 from signage.produce.requests import SheetRequest, order_of
+from signage.produce.signed_facts import remember_head
 from signage.produce.workers import work_through
 from signage.project import Project
 
@@ -202,6 +203,7 @@ def draw_all(
 ) -> Iterator[Drawn | Refused]:
     """Every document, in the order of the jobs; what has to be composed, on all processors."""
     results = results or KeptResults(project)
+    remember_head(project)
     known = [_from_kept(results, job, output) for job in jobs]
     missing = [job for job, outcome in zip(jobs, known, strict=True) if outcome is None]
     made = work_through(_draw, (results, output), missing, workers)

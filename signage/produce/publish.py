@@ -24,6 +24,7 @@ from signage.produce.current_sheets import ReleasedSheets
 from signage.produce.kept import KeptResults
 from signage.produce.release import Releases
 from signage.produce.released_list import RELEASED_LIST, released_list
+from signage.produce.signed_facts import remember_head
 from signage.project import Project
 
 SITE_FOLDER = "site"
@@ -175,6 +176,7 @@ def publish(
     """Make the site and write it into its folder; what an earlier run wrote and this one did not goes."""
     publication, refused = publication_of(project, made_on, locales, results)
     site = site_of(project, publication, results)
+    remember_head(project)
     folder = output / SITE_FOLDER
     removed = take_away(folder, _listed(folder) - site.files.keys())
     write_site(folder, site.files)

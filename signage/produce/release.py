@@ -22,7 +22,7 @@ from signage.model.library import LocaleState, Protocol
 from signage.model.mark import Mark
 from signage.model.messages import contexts_of_protocol
 from signage.produce.kept import KeptResults
-from signage.produce.signed_facts import SignedFacts
+from signage.produce.signed_facts import SignedFacts, sign_off_faults
 from signage.project import Project
 from signage.words.checking import is_of_protocol
 from signage.words.folders import unlisted_folders
@@ -191,6 +191,7 @@ class Releases:
             self._today,
             unread_files(project.content),
             tuple((folder.name, Place(shown_path(folder))) for folder in folders),
+            sign_off_faults(project),
         )
         return tuple(problem for rule in all_content_rules() for problem in rule.find(subject))
 

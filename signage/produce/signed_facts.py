@@ -6,7 +6,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from signage.check.content_rule import SignOffFault, SignOffFaults
 from signage.check.registry import all_rules
+from signage.control.approvals_file import approvals_file
 from signage.control.approved_content import find_approved, path_of
 from signage.control.binding import Binding, changes_of_content, changes_of_rules
 from signage.control.decision import Reason, ReleaseFacts
@@ -131,3 +133,30 @@ class SignedFacts:
 
 def _of_fault(message: str, place: Place) -> Reason:
     return Reason(f"No sign-off counts: {message} ('signage approvals' tells what to do.)", place)
+
+
+def sign_off_faults(project: Project) -> SignOffFaults:
+    """What is wrong with the sign-offs of a library as a whole."""
+    sign_offs = project.sign_offs
+    fault = sign_offs.fault
+    if fault is not None:
+        return SignOffFaults(SignOffFault(fault.message, fault.place, fault.hint))
+    path = shown_path(project.content / SIGN_OFFS)
+    last = {(each.protocol, each.locale): each for each in sign_offs.ledger.records if each.code}
+    uncounted = (each for each in last.values() if each.n in sign_offs.discounted)
+    return SignOffFaults(
+        None,
+        tuple(
+            SignOffFault(
+                f"The sign-off of {each.protocol}{f' in {each.locale}' if each.locale else ''} by {each.by} "
+                f"does not count: {sign_offs.discounted[each.n]}",
+                Place(path, each.n, 1),
+            )
+            for each in uncounted
+        ),
+    )
+
+
+def remember_head(project: Project) -> None:
+    """Keep the end of a sound file of sign-offs as the last one seen."""
+    approvals_file(project.content).remember(project.sign_offs.ledger)
