@@ -51,7 +51,7 @@ def recall(
     from signage.control.duties import acting_role
     from signage.control.register.store import find_register, register_path
     from signage.ground.day import today
-    from signage.produce.current_sheets import ReleasedSheets
+    from signage.produce.current_sheets import ReleasedSheets, refuse_damaged
     from signage.produce.kept import KeptResults
     from signage.produce.recalling import close as close_recall
     from signage.produce.recalling import open_points, recall_of, recall_papers, set_aside
@@ -72,6 +72,7 @@ def recall(
     register = find_register(register_path(content))
     if register is None:
         raise WrongUsageError(f"{nothing_told(0)} So there is nothing to recall.")
+    refuse_damaged(project)
     current = ReleasedSheets(project, Releases(project, today(), KeptResults(project)))
     papers: Sequence[Path] = ()
     moved: Sequence[str] = ()

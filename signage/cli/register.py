@@ -233,7 +233,7 @@ def _change(
     from signage.control.register.store import open_register, register_path
     from signage.ground.day import today
     from signage.ground.problem import with_problems
-    from signage.produce.current_sheets import ReleasedSheets
+    from signage.produce.current_sheets import ReleasedSheets, refuse_damaged
     from signage.produce.kept import KeptResults
     from signage.produce.release import Releases
     from signage.project import open_project
@@ -244,6 +244,8 @@ def _change(
     path = register_path(content)
     if not path.exists():
         raise WrongUsageError(nothing_told(0))
+    if kind in {"mount", "replace"}:
+        refuse_damaged(project)
     with open_register(path) as register:
 
         def planned() -> tuple[tuple[NewEvent, ...], tuple[Problem, ...]]:

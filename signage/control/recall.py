@@ -112,7 +112,7 @@ def outcome_of(
 
 
 def _has_successor(sheet: CurrentSheet | None) -> bool:
-    return sheet is not None and sheet.hash is not None and not sheet.is_withdrawn and sheet.may_be_mounted
+    return sheet is not None and sheet.hash is not None and not sheet.is_withdrawn and sheet.may_be_drawn
 
 
 Order = Mapping[tuple[str, str], int]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
+from signage.ground.errors import RefusedError
 from signage.ground.fingerprint import fingerprint
 from signage.model.current_sheet import CurrentSheet
 from signage.produce.release import Releases
@@ -40,12 +41,25 @@ class ReleasedSheets(Mapping[tuple[str, str], CurrentSheet]):
         steps, words = state.order, state.words.get(tag)
         if steps is None or words is None:
             return CurrentSheet(name, tag, None, is_withdrawn=is_withdrawn)
+        whole = fingerprint((steps.content, words.content))
+        may_be_drawn = self.releases.of(name, tag).decision.mark.is_released
+        is_being_revised = whole != self.project.content_hash(protocol, tag)
+        reviews = [record.review_by for record in (steps, words) if record.review_by is not None]
+        is_reviewed = all(self.releases.today <= review_by for review_by in reviews)
         return CurrentSheet(
             name,
             tag,
-            fingerprint((steps.content, words.content)),
+            whole,
             f"{steps.code}-{words.code}",
             max(steps.on, words.on),
             is_withdrawn,
-            may_be_mounted=self.releases.of(name, tag).decision.mark.is_released,
+            may_be_mounted=may_be_drawn or (is_being_revised and is_reviewed),
+            may_be_drawn=may_be_drawn,
         )
+
+
+def refuse_damaged(project: Project) -> None:
+    """Raises RefusedError where no sign-off counts for the file is damaged: nothing could be told by it."""
+    fault = project.sign_offs.fault
+    if fault is not None:
+        raise RefusedError(f"What is in force cannot be told. {fault}")

@@ -95,13 +95,14 @@ def set_aside(project: Project, output: Path, protocol: Protocol, current: Curre
 
 
 def _is_superseded(project: Project, protocol: Protocol, file: DrawnFile, current: CurrentSheets) -> bool:
-    """Whether a drawn file shows something else than the content does now; stand-ins are never in force."""
+    """Whether a drawn file shows neither what is in force nor the content as it is; stand-ins never are."""
     if file.locale in STAND_INS:
         return False
     sheet = current.get((protocol.id, file.locale))
     if sheet is None or sheet.is_withdrawn:
         return True
-    return file.revision != project.revision(protocol, file.locale)
+    in_force = {sheet.code} if sheet.hash is not None else set()
+    return file.revision not in {project.revision(protocol, file.locale), *in_force}
 
 
 def _free(path: Path) -> Path:

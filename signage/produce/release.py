@@ -108,6 +108,11 @@ class Releases:
         self._known: dict[tuple[str, str], Release] = {}
         self._sign_offs = SignedFacts(project)
 
+    @property
+    def today(self) -> date:
+        """The day on which is decided."""
+        return self._today
+
     def of(self, protocol: str, tag: str) -> Release:
         """What may be printed of a protocol, or with an empty name of pictures alone, in a language."""
         key = (protocol, tag)

@@ -26,7 +26,7 @@ def _at(slot="", learner=""):
 
 
 CURRENT = {
-    ("clean-hands", "en"): CurrentSheet("clean-hands", "en", "new", may_be_mounted=True),
+    ("clean-hands", "en"): CurrentSheet("clean-hands", "en", "new", may_be_mounted=True, may_be_drawn=True),
     ("clean-hands", "ar"): CurrentSheet("clean-hands", "ar", None),
     ("contact-room", "en"): CurrentSheet("contact-room", "en", "old", is_withdrawn=True),
 }

@@ -20,7 +20,7 @@ DAY = date(2026, 12, 20)
 PROTOCOL = "clean-hands"
 CURRENT = {
     (PROTOCOL, "en"): CurrentSheet(
-        PROTOCOL, "en", "new", "BBBB-BBBB", date(2026, 12, 19), may_be_mounted=True
+        PROTOCOL, "en", "new", "BBBB-BBBB", date(2026, 12, 19), may_be_mounted=True, may_be_drawn=True
     ),
     (PROTOCOL, "ar"): CurrentSheet(PROTOCOL, "ar", None),
 }
