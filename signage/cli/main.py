@@ -20,6 +20,7 @@ _COMMANDS = (
     "approve",
     "audit",
     "check",
+    "compare",
     "draw",
     "explain",
     "fields",

@@ -68,14 +68,19 @@ def check_project(
         today,
         results,
     )
-    content = releases.content_problems
-    looked_at = [*words, *content, *training, *drawn.problems]
-    excused = excuse(looked_at, beyond_rehearsal(project.library.waivers), today)
-    found = {*excused.standing, *excused.faults, *check_orders(project, today)}
-    problems = sorted(found, key=_order)
+    problems = standing_problems(project, today, releases, [*words, *training, *drawn.problems])
     sheets = len(requests) + len(tried)
     seen = LookedAt(len(project.messages), len(locales), sheets, len(pictures), drawn.anew)
     return problems, seen
+
+
+def standing_problems(
+    project: Project, today: date, releases: Releases, looked_at: Iterable[Problem]
+) -> list[Problem]:
+    """What was looked at, content and orders, without what waivers of the day excuse; sorted."""
+    found = [*looked_at, *releases.content_problems]
+    excused = excuse(found, beyond_rehearsal(project.library.waivers), today)
+    return sorted({*excused.standing, *excused.faults, *check_orders(project, today)}, key=_order)
 
 
 def stand_in_requests(project: Project) -> tuple[SheetRequest, ...]:
