@@ -31,6 +31,7 @@ _COMMANDS = (
     "serve",
     "sheets",
     "start",
+    "status",
     "words",
 )
 _STOPPED = 130

@@ -38,7 +38,7 @@ def review_sheet(
 
     ``context`` speaks the language of the messages; what is in small keeps its own.
     """
-    canvases = [*_text_pages(context, title, passages), *_picture_pages(context, sheets)]
+    canvases = [*text_pages(context, title, passages), *_picture_pages(context, sheets)]
     for number, canvas in enumerate(canvases, start=1):
         _line(canvas, f"{foot} · {number}/{len(canvases)}", _SMALL, _HEIGHT - _MARGIN + 2)
     return finished_sheet(context, "review", title, canvases, protocol=None, paper="A4")
@@ -48,7 +48,8 @@ def _new_canvas(context: LocaleContext) -> Canvas:
     return Canvas(_WIDTH, _HEIGHT, context, style_of(PhaseTheme.PLAIN), 1.0, _MARGIN)
 
 
-def _text_pages(context: LocaleContext, title: str, passages: Sequence[Passage]) -> Iterator[Canvas]:
+def text_pages(context: LocaleContext, title: str, passages: Sequence[Passage]) -> Iterator[Canvas]:
+    """The title, then the passages, on as many pages of A4 as they take."""
     canvas = _new_canvas(context)
     with canvas.group(structure=Structure.HEADING_1):
         y = _line(canvas, title, _TITLE, _MARGIN, weight=700)

@@ -33,13 +33,18 @@ def sections_of(comparison: Comparison) -> tuple[Section, ...]:
     if comparison.is_same:
         return ()
     return (
-        *(_protocol(each) for each in comparison.protocols),
+        *(_protocol(each) for each in sorted(comparison.protocols, key=_by_code)),
         *(_part(each) for each in comparison.parts),
         *_languages(comparison),
         *_codes(comparison),
         _findings(comparison),
         *_copies(comparison),
     )
+
+
+def _by_code(change: ProtocolChange) -> tuple[int, str]:
+    """P2 comes before P10."""
+    return len(change.code), change.code
 
 
 def _protocol(change: ProtocolChange) -> Section:
@@ -80,7 +85,7 @@ def step_words(change: StepChange) -> str:
 def _values(values: Iterable[ValueChange], depth: int) -> Iterator[tuple[int, str]]:
     for each in values:
         old, new = ("none" if value is None else value for value in (each.old, each.new))
-        yield depth, f"{each.path}: {old} → {new}"
+        yield depth, f"{each.path}: {old} became {new}"
 
 
 def _texts(texts: Iterable[TextChange], depth: int) -> Iterator[tuple[int, str]]:
@@ -96,14 +101,17 @@ def _texts(texts: Iterable[TextChange], depth: int) -> Iterator[tuple[int, str]]
 
 
 def exchanges_of(change: TextChange) -> str:
-    """The words that went and came, such as ``“both” → “all”; “slowly” added``."""
+    """The words that went and came, such as ``“both” became “all”; “slowly” added``.
+
+    A word stands between them, for an arrow between two words that run to the left points the wrong way.
+    """
     return "; ".join(_exchange(*pair) for pair in change.exchanges)
 
 
 def _exchange(out: str, came: str) -> str:
     if not came:
         return f"“{out}” dropped"
-    return f"“{out}” → “{came}”" if out else f"“{came}” added"
+    return f"“{out}” became “{came}”" if out else f"“{came}” added"
 
 
 def _part(change: PartChange) -> Section:

@@ -100,8 +100,8 @@ def text_changes(
 ) -> tuple[TextChange, ...]:
     """The texts that differ in a language that both have.
 
-    ``contexts`` are the name of a field and where it stood and stands. A text that is not there to be
-    printed is told only where the other side is.
+    ``contexts`` are the name of a field and where it stood and stands. A translation that may not be printed
+    any more is no change of a text but a gap of its language.
     """
     both = [tag for tag in new.words if tag in old.words]
     found = (
@@ -109,4 +109,7 @@ def text_changes(
         for name, before, after in contexts
         for tag in both
     )
-    return tuple(each for each in found if each.old != each.new)
+    source = new.library.source_locale
+    return tuple(
+        each for each in found if each.old != each.new and (each.new is not None or each.locale == source)
+    )

@@ -1,0 +1,216 @@
+"""What needs whom: the duties that follow from where a library stands, the most pressing first."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from datetime import timedelta
+
+from signage.ground.counting import counted
+from signage.model.mark import Mark
+from signage.model.people import People, Role
+from signage.model.status import LanguageStatus, LibraryStatus, ProtocolStatus, SheetStatus, Task
+
+REVIEW_NOTICE = timedelta(days=60)
+"""How long before its day a review is called for. Common practice, no source."""
+
+
+def tasks_of(status: LibraryStatus, people: People) -> tuple[Task, ...]:
+    """The tasks in the order in which a late answer hurts.
+
+    First what hangs on walls and is wrong, then what can hurt when it is printed, then what keeps sheets
+    from being released, then what is merely due.
+    """
+    return tuple(task for find in _DUTIES for task in find(status, people))
+
+
+def _records(status: LibraryStatus, people: People) -> Iterator[Task]:
+    if status.fault:
+        yield Task(_who(people, _signs), f"No sign-off counts: {status.fault}", "", "signage approvals")
+
+
+def _recalls(status: LibraryStatus, people: People) -> Iterator[Task]:
+    """Copies out that show what is no longer so, by protocol, most copies first."""
+    counts = {each.code: sum(sheet.obsolete for sheet in each.sheets) for each in status.protocols}
+    everything = {**{code: number for code, number in counts.items() if number}, **status.strays}
+    for code, number in sorted(everything.items(), key=lambda item: -item[1]):
+        copies = counted(number, "copy of it is out and obsolete", "copies of it are out and obsolete")
+        yield Task(_who(people, _mounts), f"{code}: {copies}", "", f"signage recall {code}")
+
+
+def _grave(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.protocols:
+        if each.findings.s1:
+            found = counted(each.findings.s1, "finding that can hurt", "findings that can hurt")
+            yield Task(
+                _author(people, each),
+                f"{each.code}: {found} (S1)",
+                each.path,
+                f"signage rehearse {each.code}",
+            )
+
+
+def _overdue(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.protocols:
+        if each.review_by < status.day:
+            what = f"{each.code}: review overdue since {each.review_by.isoformat()}; it prints as a draft"
+            yield Task(_author(people, each), what, each.path)
+
+
+def _standing(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.protocols:
+        if each.findings.s2:
+            found = counted(each.findings.s2, "finding", "findings")
+            what = f"{each.code}: {found} to mend or to waive before it can be signed (S2)"
+            yield Task(_author(people, each), what, each.path, "signage check")
+
+
+def _gaps(status: LibraryStatus, people: People) -> Iterator[Task]:
+    """Of languages in use: a gap refuses sheets."""
+    for each in status.languages:
+        if each.is_in_use and not each.words.are_complete:
+            refused = [
+                protocol.code
+                for protocol in status.protocols
+                for sheet in protocol.sheets
+                if sheet.locale == each.tag and sheet.is_in_use and not sheet.words.are_complete
+            ]
+            follows = f"; no sheets of {', '.join(refused)}" if refused else ""
+            yield Task(_translator(people, each), f"{each.tag}: {_gap_words(each)}{follows}", each.path)
+
+
+def _changes(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.protocols:
+        changed = [sheet.locale for sheet in each.sheets if sheet.is_signed and sheet.has_changed]
+        if changed:
+            what = (
+                f"{each.code}: changed since it was signed in {', '.join(changed)}; compare, then sign anew"
+            )
+            yield Task(_who(people, _signs), what, each.path, _approve(each, changed))
+
+
+def _checks(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.languages:
+        if each.is_in_use and each.words.translated:
+            wanting = [
+                protocol.code
+                for protocol in status.protocols
+                for sheet in protocol.sheets
+                if sheet.locale == each.tag and sheet.is_in_use and sheet.words.translated
+            ]
+            texts = counted(each.words.translated, "text") + " that no second person has checked"
+            what = f"{each.tag}: {texts}" + (f" ({', '.join(wanting)})" if wanting else "")
+            command = f"signage words check-off {each.tag}"
+            if wanting:
+                command += f" --protocol {wanting[0]}"
+            yield Task(_checker(people, each), what, each.path, command)
+
+
+def _signatures(status: LibraryStatus, people: People) -> Iterator[Task]:
+    """What may be signed now; what something stands against has a task of its own."""
+    for each in status.protocols:
+        ready = [sheet for sheet in each.sheets if _may_be_signed(each, sheet, status)]
+        unsigned = [sheet.locale for sheet in ready if not sheet.are_words_signed]
+        if ready and not all(sheet.is_order_signed for sheet in ready):
+            words = f" and its words in {', '.join(unsigned)}" if unsigned else ""
+            what, locales = f"{each.code}: sign its steps{words}", []
+        elif unsigned:
+            what, locales = f"{each.code}: sign its words in {', '.join(unsigned)}", unsigned
+        else:
+            continue
+        yield Task(_who(people, _signs), what, each.path, _approve(each, locales))
+
+
+def _may_be_signed(protocol: ProtocolStatus, sheet: SheetStatus, status: LibraryStatus) -> bool:
+    return (
+        sheet.is_in_use
+        and sheet.mark is Mark.DRAFT
+        and sheet.words.are_complete
+        and not sheet.words.translated
+        and not protocol.findings.s1
+        and not protocol.findings.s2
+        and status.day <= protocol.review_by
+        and not sheet.is_signed
+    )
+
+
+def _approve(protocol: ProtocolStatus, locales: Sequence[str]) -> str:
+    locale = f" --locale {locales[0]}" if locales else ""
+    return f"signage approve {protocol.code}{locale}"
+
+
+def _reviews(status: LibraryStatus, people: People) -> Iterator[Task]:
+    for each in status.protocols:
+        if status.day <= each.review_by <= status.day + REVIEW_NOTICE:
+            yield Task(
+                _author(people, each), f"{each.code}: review due by {each.review_by.isoformat()}", each.path
+            )
+
+
+def _unseen(status: LibraryStatus, people: People) -> Iterator[Task]:
+    number = sum(each.unseen for each in status.protocols)
+    if number:
+        sheets = counted(
+            number, "sheet that no check has seen as it is", "sheets that no check has seen as they are"
+        )
+        yield Task(_who(people, _writes), sheets, "", "signage check")
+
+
+def _progress(status: LibraryStatus, people: People) -> Iterator[Task]:
+    """Of languages in work: a gap is progress."""
+    for each in status.languages:
+        if not each.is_in_use and not each.words.are_complete:
+            yield Task(_translator(people, each), f"{each.tag}, in work: {_gap_words(each)}", each.path)
+
+
+_DUTIES: Sequence[Callable[[LibraryStatus, People], Iterator[Task]]] = (
+    _records,
+    _recalls,
+    _grave,
+    _overdue,
+    _standing,
+    _gaps,
+    _changes,
+    _checks,
+    _signatures,
+    _reviews,
+    _unseen,
+    _progress,
+)
+
+
+def _gap_words(language: LanguageStatus) -> str:
+    words = language.words
+    told = (
+        f"{counted(words.missing, 'text')} missing" if words.missing else "",
+        f"{counted(words.doubtful, 'text')} doubtful" if words.doubtful else "",
+    )
+    return ", ".join(filter(None, told))
+
+
+def _who(people: People, may: Callable[[Role], bool], otherwise: str = "nobody yet: see people.yaml") -> str:
+    """The roles that may do it, by their ids."""
+    return " or ".join(role.id for role in people.values() if may(role)) or otherwise
+
+
+def _author(people: People, protocol: ProtocolStatus) -> str:
+    return _who(people, lambda role: role.is_author_of(protocol.id), protocol.owner)
+
+
+def _translator(people: People, language: LanguageStatus) -> str:
+    return _who(people, lambda role: language.tag in role.translates, language.owner)
+
+
+def _checker(people: People, language: LanguageStatus) -> str:
+    return _who(people, lambda role: language.tag in role.checks)
+
+
+def _signs(role: Role) -> bool:
+    return role.signs
+
+
+def _mounts(role: Role) -> bool:
+    return role.mounts
+
+
+def _writes(role: Role) -> bool:
+    return bool(role.writes)
