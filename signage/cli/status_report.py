@@ -70,11 +70,12 @@ def _tell_stacked(status: LibraryStatus) -> None:
     for protocol in status.protocols:
         say(f"\n{_protocol_words(protocol)}")
         for row in rows_of(protocol):
-            tags, *told = _cells(row, status)[:4]
-            copies = [f"{row.sheet.mounted} out, {row.sheet.obsolete} old"] if status.has_register else []
-            say(f"  {tags}")
-            for each in (*told, *copies):
-                say(f"    {each}")
+            say(f"  {', '.join(row.tags)}")
+            say(f"    words: {row.words}")
+            say(f"    prints as {row.prints_as}")
+            say(f"    signed by {row.signed}")
+            if status.has_register:
+                say(f"    {row.sheet.mounted} out, {row.sheet.obsolete} old")
 
 
 def _protocol_words(protocol: ProtocolStatus) -> str:

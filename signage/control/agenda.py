@@ -25,7 +25,12 @@ def tasks_of(status: LibraryStatus, people: People) -> tuple[Task, ...]:
 
 def _records(status: LibraryStatus, people: People) -> Iterator[Task]:
     if status.fault:
-        yield Task(_who(people, _signs), f"No sign-off counts: {status.fault}", "", "signage approvals")
+        yield Task(
+            _named(_ids(people, lambda role: role.signs)),
+            f"No sign-off counts: {status.fault}",
+            "",
+            "signage approvals",
+        )
 
 
 def _recalls(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -34,7 +39,9 @@ def _recalls(status: LibraryStatus, people: People) -> Iterator[Task]:
     everything = {**{code: number for code, number in counts.items() if number}, **status.strays}
     for code, number in sorted(everything.items(), key=lambda item: -item[1]):
         copies = counted(number, "copy of it is out and obsolete", "copies of it are out and obsolete")
-        yield Task(_who(people, _mounts), f"{code}: {copies}", "", f"signage recall {code}")
+        yield Task(
+            _named(_ids(people, lambda role: role.mounts)), f"{code}: {copies}", "", f"signage recall {code}"
+        )
 
 
 def _grave(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -79,13 +86,21 @@ def _gaps(status: LibraryStatus, people: People) -> Iterator[Task]:
 
 
 def _changes(status: LibraryStatus, people: People) -> Iterator[Task]:
+    """What was signed and is another now; gaps and unchecked words have tasks of their own."""
     for each in status.protocols:
-        changed = [sheet.locale for sheet in each.sheets if sheet.is_signed and sheet.has_changed]
+        changed = [
+            sheet.locale
+            for sheet in each.sheets
+            if sheet.is_signed
+            and sheet.has_changed
+            and sheet.mark is Mark.DRAFT
+            and not sheet.words.translated
+        ]
         if changed:
             what = (
                 f"{each.code}: changed since it was signed in {', '.join(changed)}; compare, then sign anew"
             )
-            yield Task(_who(people, _signs), what, each.path, _approve(each, changed))
+            yield _to_sign(status, people, each, what, changed)
 
 
 def _checks(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -99,10 +114,10 @@ def _checks(status: LibraryStatus, people: People) -> Iterator[Task]:
             ]
             texts = counted(each.words.translated, "text") + " that no second person has checked"
             what = f"{each.tag}: {texts}" + (f" ({', '.join(wanting)})" if wanting else "")
-            command = f"signage words check-off {each.tag}"
-            if wanting:
-                command += f" --protocol {wanting[0]}"
-            yield Task(_checker(people, each), what, each.path, command)
+            ids = _checkers(people, each.tag)
+            of = f" --protocol {wanting[0]}" if wanting else ""
+            command = f"signage words check-off {each.tag}{of}{_as(ids)}"
+            yield Task(_named(ids), what, each.path, command)
 
 
 def _signatures(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -111,13 +126,13 @@ def _signatures(status: LibraryStatus, people: People) -> Iterator[Task]:
         ready = [sheet for sheet in each.sheets if _may_be_signed(each, sheet, status)]
         unsigned = [sheet.locale for sheet in ready if not sheet.are_words_signed]
         if ready and not all(sheet.is_order_signed for sheet in ready):
-            words = f" and its words in {', '.join(unsigned)}" if unsigned else ""
-            what, locales = f"{each.code}: sign its steps{words}", []
+            others = [tag for tag in unsigned if tag != status.source]
+            then = f", then its words in {', '.join(others)}" if others else ""
+            what = f"{each.code}: sign its steps with its words in {status.source}{then}"
+            yield _to_sign(status, people, each, what, [status.source])
         elif unsigned:
-            what, locales = f"{each.code}: sign its words in {', '.join(unsigned)}", unsigned
-        else:
-            continue
-        yield Task(_who(people, _signs), what, each.path, _approve(each, locales))
+            what = f"{each.code}: sign its words in {', '.join(unsigned)}"
+            yield _to_sign(status, people, each, what, unsigned)
 
 
 def _may_be_signed(protocol: ProtocolStatus, sheet: SheetStatus, status: LibraryStatus) -> bool:
@@ -133,9 +148,13 @@ def _may_be_signed(protocol: ProtocolStatus, sheet: SheetStatus, status: Library
     )
 
 
-def _approve(protocol: ProtocolStatus, locales: Sequence[str]) -> str:
-    locale = f" --locale {locales[0]}" if locales else ""
-    return f"signage approve {protocol.code}{locale}"
+def _to_sign(
+    status: LibraryStatus, people: People, protocol: ProtocolStatus, what: str, locales: Sequence[str]
+) -> Task:
+    """The source words are signed together with the steps; nobody signs their own work."""
+    ids = _ids(people, lambda role: role.signs and not role.is_author_of(protocol.id))
+    locale = "" if status.source in locales else f" --locale {locales[0]}"
+    return Task(_named(ids), what, protocol.path, f"signage approve {protocol.code}{locale}{_as(ids)}")
 
 
 def _reviews(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -152,7 +171,7 @@ def _unseen(status: LibraryStatus, people: People) -> Iterator[Task]:
         sheets = counted(
             number, "sheet that no check has seen as it is", "sheets that no check has seen as they are"
         )
-        yield Task(_who(people, _writes), sheets, "", "signage check")
+        yield Task(_named(_ids(people, lambda role: bool(role.writes))), sheets, "", "signage check")
 
 
 def _progress(status: LibraryStatus, people: People) -> Iterator[Task]:
@@ -187,30 +206,27 @@ def _gap_words(language: LanguageStatus) -> str:
     return ", ".join(filter(None, told))
 
 
-def _who(people: People, may: Callable[[Role], bool], otherwise: str = "nobody yet: see people.yaml") -> str:
-    """The roles that may do it, by their ids."""
-    return " or ".join(role.id for role in people.values() if may(role)) or otherwise
+def _ids(people: People, may: Callable[[Role], bool]) -> tuple[str, ...]:
+    """The ids of the roles that may do something."""
+    return tuple(role.id for role in people.values() if may(role))
+
+
+def _named(ids: Sequence[str], otherwise: str = "nobody yet: see content/people.yaml") -> str:
+    return " or ".join(ids) or otherwise
+
+
+def _as(ids: Sequence[str]) -> str:
+    """How a command is told who acts."""
+    return f" --as {ids[0]}" if ids else ""
 
 
 def _author(people: People, protocol: ProtocolStatus) -> str:
-    return _who(people, lambda role: role.is_author_of(protocol.id), protocol.owner)
+    return _named(_ids(people, lambda role: role.is_author_of(protocol.id)), protocol.owner)
 
 
 def _translator(people: People, language: LanguageStatus) -> str:
-    return _who(people, lambda role: language.tag in role.translates, language.owner)
+    return _named(_ids(people, lambda role: language.tag in role.translates), language.owner)
 
 
-def _checker(people: People, language: LanguageStatus) -> str:
-    return _who(people, lambda role: language.tag in role.checks)
-
-
-def _signs(role: Role) -> bool:
-    return role.signs
-
-
-def _mounts(role: Role) -> bool:
-    return role.mounts
-
-
-def _writes(role: Role) -> bool:
-    return bool(role.writes)
+def _checkers(people: People, tag: str) -> tuple[str, ...]:
+    return _ids(people, lambda role: tag in role.checks)

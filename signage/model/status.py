@@ -150,13 +150,15 @@ class Task:
 
 @dataclass(frozen=True, kw_only=True)
 class LibraryStatus:
-    """A library on a day. ``strays`` are copies that hang of protocols it no longer has, by their ids.
+    """A library on a day; ``source`` is the language of its authors.
 
+    ``strays`` are how many copies hang of protocols, by their ids, or in languages that it no longer has.
     ``fault`` is why no sign-off counts at all, empty where the records are sound. ``tasks``: the most
     pressing first.
     """
 
     name: str
+    source: str
     day: date
     is_demo: bool
     protocols: tuple[ProtocolStatus, ...]

@@ -187,9 +187,10 @@ def _told(what: str, problems: Sequence[Problem]) -> Iterator[tuple[int, str]]:
 
 def _copies(comparison: Comparison) -> Iterator[Section]:
     if comparison.copies:
-        copies = counted(len(comparison.copies), "copy shows", "copies show")
         lines = (
             (0, f"{each.copy.number} {each.copy.subject} {each.copy.sheet} [{each.copy.locale}] {each.spot}")
             for each in comparison.copies
         )
-        yield Section(f"On walls and with learners: {copies} what is no longer so", tuple(lines))
+        yield Section(
+            f"Copies on walls and with learners that this touches: {len(comparison.copies)}", tuple(lines)
+        )

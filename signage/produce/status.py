@@ -46,6 +46,7 @@ def status_of_library(
     fault = project.sign_offs.fault
     status = LibraryStatus(
         name=library.name,
+        source=library.source_locale,
         day=today,
         is_demo=library.is_demo,
         protocols=tuple(
