@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from pathlib import Path
@@ -68,7 +69,8 @@ def report_drawn(
         _print_copies(sheets, copies)
         _print_cleared(cleared, output)
         _print_left_out(project, wanted)
-    for line in (*_proof_lines(sheets), *_finding_lines(sheets), *_refusal_lines(refused)):
+    lines = (_proof_lines(sheets), _finding_lines(sheets), _unsigned_lines(project, sheets))
+    for line in (*itertools.chain(*lines), *_refusal_lines(refused)):
         say_error(line)
     for reason in unmade:
         say_error(f"Not made: {reason}")
@@ -169,6 +171,21 @@ def _finding_lines(sheets: Iterable[Drawn]) -> Iterable[str]:
         yield from (f"    {reason}" for reason in list(reasons)[:_MOST_FINDINGS])
         if len(reasons) > _MOST_FINDINGS:
             yield f"    {len(reasons) - _MOST_FINDINGS} more; 'signage check' tells all."
+
+
+def _unsigned_lines(project: Project, sheets: Iterable[Drawn]) -> Iterable[str]:
+    """Why drafts of what was signed before are drafts, once for each protocol and language."""
+    told: dict[tuple[str, str], dict[str, None]] = {}
+    for sheet in sheets:
+        protocol = project.library.protocols.get(sheet.request.protocol)
+        if sheet.mark is not Mark.DRAFT or sheet.has_findings or protocol is None:
+            continue
+        tag = sheet.request.locale
+        if project.sign_offs.fault or project.sign_offs.last(protocol.code, tag):
+            told.setdefault((protocol.id, tag), {}).update(dict.fromkeys(sheet.reasons))
+    for (name, locale), reasons in told.items():
+        yield f"Draft that was signed: {name}, {locale}"
+        yield from (f"    {reason}" for reason in list(reasons)[:_MOST_FINDINGS])
 
 
 def _refusal_lines(refused: Iterable[Refused]) -> Iterable[str]:
