@@ -32,7 +32,8 @@ _FOOT = """\
 `content/scenes/*.yaml` are pictures of your own; `docs/pictures.md` tells how they are drawn.
 `content/fonts/` holds fonts for scripts that the programme has none for.
 `content/approvals.jsonl` and `content/approved/` are sign-offs and what was signed:
-`signage approve` and `signage withdraw` alone write them. Notes, pictures and backups beside these files are left alone;
+`signage approve` and `signage withdraw` alone write them.
+Notes, pictures and backups beside these files are left alone;
 what else looks as if it counted is reported by `signage check` (CN-9).
 """
 
