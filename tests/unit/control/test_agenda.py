@@ -55,7 +55,7 @@ def _arabic(words, **fields):
 GAP, UNREAD = WordCount(missing=2, doubtful=1, checked=6), WordCount(translated=4, checked=5)
 ROWS = (
     ("nothing waits", _status(), None),
-    ("records", _status(fault="a line was changed"), ("icn or lead", "signage approvals")),
+    ("records", _status(fault="a line was changed"), ("icn or lead", "signage approvals list")),
     ("recall", _status(replace(SIGNED, obsolete=2)), ("lead", "signage recall P3")),
     ("stray copies", _status(strays={"old-protocol": 1}), ("lead", "signage recall old-protocol")),
     ("grave", _status(UNSIGNED, findings=FindingCount(s1=1)), ("icn", "signage rehearse P3")),

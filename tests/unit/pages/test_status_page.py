@@ -22,7 +22,8 @@ def _page(*sheets, has_register=True):
         findings=FindingCount(s2=2), sheets=sheets,
     )  # fmt: skip
     status = LibraryStatus(
-        name="Harbour & Hill", source="en", day=DAY, is_demo=False, protocols=(protocol,), has_register=has_register,
+        name="Harbour & Hill", source="en", day=DAY, is_demo=False, protocols=(protocol,),
+        has_register=has_register,
         languages=tuple(
             LanguageStatus(tag=tag, name=name, owner="o", is_in_use=True, words=WordCount(), path="x.po")
             for tag, name in languages.items()
