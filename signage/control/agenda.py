@@ -29,7 +29,7 @@ def _records(status: LibraryStatus, people: People) -> Iterator[Task]:
             _named(_ids(people, lambda role: role.signs)),
             f"No sign-off counts: {status.fault}",
             "",
-            "signage approvals",
+            "signage approvals list",
         )
 
 
@@ -52,7 +52,7 @@ def _grave(status: LibraryStatus, people: People) -> Iterator[Task]:
                 _author(people, each),
                 f"{each.code}: {found} (S1)",
                 each.path,
-                f"signage rehearse {each.code}",
+                "signage check",
             )
 
 
@@ -79,7 +79,7 @@ def _gaps(status: LibraryStatus, people: People) -> Iterator[Task]:
                 protocol.code
                 for protocol in status.protocols
                 for sheet in protocol.sheets
-                if sheet.locale == each.tag and sheet.is_in_use and not sheet.words.are_complete
+                if sheet.locale == each.tag and _is_wanted(sheet) and not sheet.words.are_complete
             ]
             follows = f"; no sheets of {', '.join(refused)}" if refused else ""
             yield Task(_translator(people, each), f"{each.tag}: {_gap_words(each)}{follows}", each.path)
@@ -110,7 +110,7 @@ def _checks(status: LibraryStatus, people: People) -> Iterator[Task]:
                 protocol.code
                 for protocol in status.protocols
                 for sheet in protocol.sheets
-                if sheet.locale == each.tag and sheet.is_in_use and sheet.words.translated
+                if sheet.locale == each.tag and _is_wanted(sheet) and sheet.words.translated
             ]
             texts = counted(each.words.translated, "text") + " that no second person has checked"
             what = f"{each.tag}: {texts}" + (f" ({', '.join(wanting)})" if wanting else "")
@@ -137,7 +137,7 @@ def _signatures(status: LibraryStatus, people: People) -> Iterator[Task]:
 
 def _may_be_signed(protocol: ProtocolStatus, sheet: SheetStatus, status: LibraryStatus) -> bool:
     return (
-        sheet.is_in_use
+        _is_wanted(sheet)
         and sheet.mark is Mark.DRAFT
         and sheet.words.are_complete
         and not sheet.words.translated
@@ -146,6 +146,11 @@ def _may_be_signed(protocol: ProtocolStatus, sheet: SheetStatus, status: Library
         and status.day <= protocol.review_by
         and not sheet.is_signed
     )
+
+
+def _is_wanted(sheet: SheetStatus) -> bool:
+    """Whether sheets are to be printed of it: what was withdrawn waits for nobody."""
+    return sheet.is_in_use and not sheet.is_withdrawn
 
 
 def _to_sign(

@@ -58,7 +58,7 @@ ROWS = (
     ("records", _status(fault="a line was changed"), ("icn or lead", "signage approvals list")),
     ("recall", _status(replace(SIGNED, obsolete=2)), ("lead", "signage recall P3")),
     ("stray copies", _status(strays={"old-protocol": 1}), ("lead", "signage recall old-protocol")),
-    ("grave", _status(UNSIGNED, findings=FindingCount(s1=1)), ("icn", "signage rehearse P3")),
+    ("grave", _status(UNSIGNED, findings=FindingCount(s1=1)), ("icn", "signage check")),
     ("overdue", _status(review_by=DAY - timedelta(days=1)), ("icn", "")),
     ("standing", _status(UNSIGNED, findings=FindingCount(s2=1)), ("icn", "signage check")),
     ("warned", _status(findings=FindingCount(s3=1)), None),
