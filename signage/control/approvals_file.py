@@ -20,7 +20,8 @@ from signage.control.approvals import (
     written,
 )
 from signage.control.records import Record
-from signage.ground.errors import RefusedError
+from signage.control.register.store import find_register, register_path
+from signage.ground.errors import RefusedError, SignageError
 from signage.ground.file_lock import locked
 from signage.ground.files import read_ordinary, write_whole
 from signage.ground.place import Place
@@ -36,6 +37,9 @@ class HeadMemory(Protocol):
 
     def head(self) -> Head | None:
         """The last head seen; None where nobody has seen any."""
+
+    def knows(self, head: Head) -> bool:
+        """Whether this is the last one seen, wherever it can be kept."""
 
     def remember(self, head: Head) -> None:
         """Keep a head as the last one seen."""
@@ -55,10 +59,65 @@ class HeadFile:
         except (OSError, ValueError, KeyError, TypeError):
             return None
 
+    def knows(self, head: Head) -> bool:
+        """Whether this is the last one seen."""
+        return self.head() == head
+
     def remember(self, head: Head) -> None:
         """Keep a head as the last one seen."""
         data = json.dumps({"n": head.n, "hash": head.hash}, sort_keys=True) + "\n"
         write_whole(self.path, data.encode(), is_durable=True)
+
+
+@dataclass(frozen=True)
+class HeadInRegister:
+    """The head as the register of printed copies saw it; a library without a register keeps none there."""
+
+    path: Path
+
+    def head(self) -> Head | None:
+        """The last head seen; None where there is no register, or none that can be read."""
+        try:
+            register = find_register(self.path)
+        except SignageError:
+            return None
+        if register is None:
+            return None
+        with register:
+            seen = register.read_seen()
+        return None if seen is None else Head(*seen)
+
+    def knows(self, head: Head) -> bool:
+        """Whether this is the last one seen; there is nowhere to keep it without a register."""
+        return not self.path.exists() or self.head() == head
+
+    def remember(self, head: Head) -> None:
+        """Keep a head as the last one seen, where there is a register."""
+        register = find_register(self.path)
+        if register is not None:
+            with register:
+                register.remember_seen(head.n, head.hash)
+
+
+@dataclass(frozen=True)
+class HeadInTwoPlaces:
+    """A head in two places: who cuts the file of sign-offs must cut both, for the later one counts."""
+
+    places: tuple[HeadMemory, HeadMemory]
+
+    def head(self) -> Head | None:
+        """The later of the two."""
+        seen = [head for place in self.places if (head := place.head()) is not None]
+        return max(seen, key=lambda head: head.n, default=None)
+
+    def knows(self, head: Head) -> bool:
+        """Whether both know it."""
+        return all(place.knows(head) for place in self.places)
+
+    def remember(self, head: Head) -> None:
+        """Keep a head in both."""
+        for place in self.places:
+            place.remember(head)
 
 
 @dataclass(frozen=True)
@@ -87,12 +146,14 @@ class ApprovalsFile:
         return held_against(self.whole(), self.memory.head(), shown_path(self.path))
 
     def remember(self, ledger: Ledger) -> None:
-        """Keep the head of a sound ledger where it has grown; where nobody may write, the old one stays."""
+        """Keep the head of a sound ledger that is not known; where nobody may write, the old one stays."""
+        if ledger.fault is not None or not ledger.records or self.memory.knows(ledger.head):
+            return
         seen = self.memory.head()
-        if ledger.fault is None and ledger.records and (seen is None or seen.n < len(ledger.records)):
+        if seen is None or seen.n <= ledger.head.n:
             try:
                 self.memory.remember(ledger.head)
-            except OSError:
+            except (OSError, SignageError):
                 return
 
     def append(self, make: Callable[[Ledger], Record]) -> Record:
@@ -127,5 +188,9 @@ class ApprovalsFile:
 
 
 def approvals_file(content: Path, memory: HeadMemory | None = None) -> ApprovalsFile:
-    """The sign-offs of a content folder; their head is kept in the folder around it unless told otherwise."""
-    return ApprovalsFile(content / SIGN_OFFS, memory or HeadFile(content.parent / SEEN))
+    """The sign-offs of a content folder.
+
+    Their head is kept in the folder around it, in a file and in the register, unless told otherwise.
+    """
+    places = HeadFile(content.parent / SEEN), HeadInRegister(register_path(content))
+    return ApprovalsFile(content / SIGN_OFFS, memory or HeadInTwoPlaces(places))

@@ -14,8 +14,9 @@ import pytest
 from record_samples import SAMPLE, record
 
 from signage.control.approvals import Head, held_against, read_ledger, with_record, written
-from signage.control.approvals_file import approvals_file
+from signage.control.approvals_file import SEEN, approvals_file
 from signage.control.records import RecordKind
+from signage.control.register.store import open_register, register_path
 from signage.ground.errors import RefusedError
 from signage.ground.fingerprint import canonical_json
 
@@ -122,6 +123,19 @@ def test_a_head_that_has_grown_elsewhere_is_taken_and_then_remembered(tmp_path):
     assert file.memory.head() == SAMPLE.head
 
 
+def test_the_register_remembers_the_end_that_somebody_cuts_with_its_file(tmp_path):
+    file = approvals_file(tmp_path / "content")
+    for each in SAMPLE.records:
+        file.append(lambda _ledger, each=each: each)
+    open_register(register_path(tmp_path / "content")).close()
+    file.remember(file.read())
+    file.path.write_bytes(b"".join(LINES[:2]))
+    (tmp_path / SEEN).unlink()
+    assert "was cut" in file.read().fault.message
+    file.confirm(file.whole().head)
+    assert file.read().records == SAMPLE.records[:2]
+
+
 def _add(content, count):
     file = approvals_file(Path(content))
     for _ in range(count):
@@ -143,7 +157,7 @@ WRITER = """
 import sys
 from pathlib import Path
 from record_samples import record
-from signage.control.approvals_file import approvals_file
+from signage.control.approvals_file import SEEN, approvals_file
 from signage.control.records import RecordKind
 file = approvals_file(Path(sys.argv[1]))
 while True:
