@@ -36,7 +36,7 @@ from signage.rehearse.report import Report, report_on
 from signage.rehearse.variations.alternatives import with_marks
 from signage.rehearse.variations.study import Study, study_protocol
 from signage.text.font_set import FontSet, open_font_set
-from signage.words.fixed.interface import SHEET_CONTEXTS, SIGN_OFF_CONTEXTS
+from signage.words.fixed.interface import SIGN_OFF_CONTEXTS, sheet_contexts
 from signage.words.wording import Wording, open_wording, source_texts
 
 LANGUAGES_AT_HAND = 8
@@ -248,7 +248,9 @@ class Project:
         key = (protocol.id, tag, is_proof, mark.is_released)
         if key not in self._parts:
             whole = self.proof_wording(tag) if is_proof else self.wording(tag)
-            fixed = SHEET_CONTEXTS | SIGN_OFF_CONTEXTS if mark.is_released else SHEET_CONTEXTS
+            fixed = sheet_contexts(protocol)
+            if mark.is_released:
+                fixed |= SIGN_OFF_CONTEXTS
             self._parts[key] = whole.only(contexts_of_protocol(protocol, self.messages) | fixed)
         return self._parts[key]
 

@@ -10,7 +10,7 @@ from enum import StrEnum
 
 
 class Shown(StrEnum):
-    """Fields of steps, then those of phases."""
+    """Fields of steps, then those of phases, then those of the protocol."""
 
     HEADLINE = "headline"
     DETAIL = "detail"
@@ -24,6 +24,7 @@ class Shown(StrEnum):
     STOP_RULE = "stop rule"
     PHASE_CAUTION = "caution of the phase"
     NOTES = "notes"
+    POINTERS = "pointers to local documents"
 
 
 class Duty(StrEnum):

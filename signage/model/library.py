@@ -310,7 +310,8 @@ class Thing(Located):
 class Hazard(Located):
     """Something unforeseen, and what then holds: a ``branch``, or a document of ``local_policy``.
 
-    ``branch`` is a protocol, ``protocol/phase``, or a phase of the same protocol.
+    ``branch`` is a protocol, ``protocol/phase``, or a phase of the same protocol. ``local_policy`` is the
+    line that readers see, such as ``Fire alarm: fire plan``.
     """
 
     id: str
@@ -340,6 +341,11 @@ class Protocol(Located):
     def steps(self) -> tuple[Step, ...]:
         """All steps of all phases in order."""
         return tuple(step for phase in self.phases for step in phase.steps)
+
+    @property
+    def pointers(self) -> tuple[Hazard, ...]:
+        """The hazards for which a local document says what to do; each is told to readers."""
+        return tuple(hazard for hazard in self.hazards.values() if hazard.local_policy)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from signage.ground.place import Place
-from signage.model.library import Library, Phase, Protocol, Step
+from signage.model.library import Hazard, Library, Phase, Protocol, Step
 
 PLACEHOLDERS = frozenset({"time", "item", "bin", "zone", "amount"})
 """The names that a text of content may insert, filled by the locale."""
@@ -66,6 +66,11 @@ def rule_contexts(protocol: Protocol, phase: Phase) -> tuple[str, ...]:
     return (*first, *(f"{base}/rules/{number}" for number in range(1, len(phase.rules) + 1)))
 
 
+def pointer_context(protocol: Protocol, hazard: Hazard) -> str:
+    """Where the line stands that points to a local document."""
+    return f"{protocol.id}/hazard/{hazard.id}"
+
+
 def step_messages(protocol: Protocol, step: Step) -> Iterator[Message]:
     """The texts of one step: headline, detail, posture, pace, why, caution, where they exist.
 
@@ -107,6 +112,10 @@ def protocol_messages(protocol: Protocol) -> Iterator[Message]:
             )
         for step in phase.steps:
             yield from step_messages(protocol, step)
+    for hazard in protocol.pointers:
+        context = pointer_context(protocol, hazard)
+        place = hazard.at("local_policy")
+        yield Message(context, hazard.local_policy or "", MessageRole.NOTE, place, protocol.id)
 
 
 def contexts_of_protocol(protocol: Protocol, messages: Iterable[Message]) -> frozenset[str]:

@@ -8,6 +8,7 @@ from urllib.parse import urlsplit
 
 from signage.model.choices import ActionVerb, PhaseTheme, RuleKind
 from signage.model.library import Library, Phase, Protocol, Step
+from signage.model.messages import pointer_context
 from signage.pages import address
 from signage.pages.picture import PictureKey
 from signage.pages.publication import PageContext, PageState, Publication
@@ -45,6 +46,14 @@ class StopRule:
     """The sentence of a key box that tells people to stop."""
 
     word: str
+    text: str
+    where: str
+
+
+@dataclass(frozen=True)
+class LocalDocument:
+    """An event and the local document that says what to do, with the protocols that point to it."""
+
     text: str
     where: str
 
@@ -156,8 +165,18 @@ def _telling_step(phase: Phase) -> Step:
     return next(dressing, phase.steps[len(phase.steps) // 2])
 
 
+def local_documents(words: PageWords, protocols: Iterable[Protocol]) -> list[LocalDocument]:
+    """The lines that point to local documents, each once."""
+    where: dict[str, list[str]] = {}
+    for protocol in protocols:
+        name = f"{words.code(protocol.code)} {words.content(f'{protocol.id}/title')}"
+        for hazard in protocol.pointers:
+            where.setdefault(words.content(pointer_context(protocol, hazard)), []).append(name)
+    return [LocalDocument(text, words.wording.join(names)) for text, names in where.items()]
+
+
 def what_if_page(publication: Publication, words: PageWords) -> Page:
-    """Every stop rule, then one card for each phase that answers to an event."""
+    """Every stop rule, one card for each phase that answers to an event, and where to look for others."""
     rules: list[StopRule] = []
     cards: list[WhatIfCard] = []
     every = (PageContext(publication, protocol, words) for protocol in publication.protocols(words.tag))
@@ -176,7 +195,11 @@ def what_if_page(publication: Publication, words: PageWords) -> Page:
         template="what_if.html",
         words=words,
         title=words.fixed("page-what-if"),
-        values={"rules": rules, "cards": cards},
+        values={
+            "rules": rules,
+            "cards": cards,
+            "documents": local_documents(words, [context.protocol for context in contexts]),
+        },
         languages={tag: address.what_if(tag) for tag in publication.words},
         up=(address.contents(words.tag), words.fixed("page-contents")),
         state=_state_of_all(contexts),

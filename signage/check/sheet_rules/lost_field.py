@@ -15,6 +15,7 @@ from signage.ground.problem import Problem
 from signage.ground.rule import S1, Rule
 from signage.model.choices import ActionVerb, RuleKind
 from signage.model.library import Phase, Step
+from signage.model.messages import pointer_context
 
 LOST_FIELD = Rule(
     code="SH-22",
@@ -23,7 +24,8 @@ LOST_FIELD = Rule(
     what=(
         "Every field of a step or phase that its kind of sheet shows is on the sheet: headline, condition, "
         "bin, time, critical mark and stop rule on every kind; detail and caution on posters and cards; "
-        "where cautions are left out, the sheet says where they stand."
+        "the lines that point to local documents on the pocket checklist; where cautions are left out, the "
+        "sheet says where they stand."
     ),
     why="A caution, a condition or a bin that is left out unseen makes the reader do the wrong thing.",
     example="The poster has step 11 and not its caution 'Do not touch the front'.",
@@ -89,6 +91,10 @@ def find(subject: SheetSubject) -> Iterator[Problem]:
             for field, is_there in _STEP_FIELDS.items():
                 if duties[field] is Duty.OWED and not is_there(subject, step, shown[step.id], shown):
                     yield subject.problem(LOST_FIELD, f"the {field} of step {step.id} is missing", step.id)
+    for hazard in protocol.pointers:
+        line = _plain(subject.context.wording.content(pointer_context(protocol, hazard)))
+        if duties[Shown.POINTERS] is Duty.OWED and line not in sheet.words:
+            yield subject.problem(LOST_FIELD, f"the line of hazard {hazard.id} is missing")
     has_cautions = any(step.caution for step in protocol.steps)
     told = _plain(subject.context.wording.fixed("cautions-elsewhere"))
     if duties[Shown.CAUTION] is Duty.ELSEWHERE and has_cautions and told not in sheet.words:

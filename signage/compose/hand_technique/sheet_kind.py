@@ -31,7 +31,7 @@ HAND_POSTER = SheetKind(
     compose=_compose,
     offer=Offer.INSTEAD,
     owes=Owed.STEPS | Owed.RULER | Owed.TAG | Owed.RIBBON | Owed.AIR | Owed.DISTANCE,
-    shows=all_fields({Shown.WHY: Duty.ELSEWHERE, Shown.NOTES: Duty.ELSEWHERE}),
+    shows=all_fields(dict.fromkeys((Shown.WHY, Shown.NOTES, Shown.POINTERS), Duty.ELSEWHERE)),
     rules=RulePlace.EVERY_PAGE,
     code=CodeTarget.PROTOCOL,
 )

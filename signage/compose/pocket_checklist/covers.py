@@ -15,6 +15,7 @@ from signage.drawing.marks import Structure
 from signage.drawing.roles import TypeRole
 from signage.model.choices import ActionVerb, PhaseTheme
 from signage.model.library import Phase, Step
+from signage.model.messages import pointer_context
 
 _PLATE = BandForm(radius=1.2, frame_radius=1.2, tint_radius=1.2, frame=0.7, foot=0.9, is_plate=True)
 _MARGIN = 5.0
@@ -104,8 +105,18 @@ def cover_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     return canvas
 
 
-_AIR = {TypeRole.MEMORY_AID: 0.0, TypeRole.CAUTIONS: 1.2, TypeRole.CONTROL: 1.0}
+_AIR = {
+    TypeRole.MEMORY_AID: 0.0,
+    TypeRole.CAUTIONS: 1.2,
+    TypeRole.CONTROL: 1.0,
+}
 """Above a line of the foot, by its role."""
+
+_LINE_AIR, _LEAST_LINE_AIR = 0.9, 0.2
+"""Above a line of the control text; the least only where local documents leave no more."""
+
+_POINTER_AIR = {TypeRole.CONTROL_HEAD: 1.4, TypeRole.CONTROL: 0.4}
+"""Above a line of the list of local documents, by its role."""
 
 
 def _excess(text: str, face: Face, points: float, floor: float, width: float, lines: int) -> float:
@@ -294,7 +305,10 @@ def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
 
 
 def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, page: str) -> None:
-    """The local-policy caution and the control text above the ruler; smaller before fewer, longer lines."""
+    """The local-policy caution, what local documents tell, and the control text above the ruler.
+
+    Smaller before fewer, longer lines.
+    """
     wording, inner = context.wording, canvas.width - 2 * _MARGIN
     policy, face = wording.fixed("local-policy"), canvas.face()
     code = wording.code(context.protocol.code)
@@ -303,16 +317,19 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
     if context.has_state:
         items.append(parts.state_sentence(context, wording))
     items += context.state_notes()
-    for policy_points, points, is_packed in (
-        (10.5, 8.2, False),
-        (10.5, 7.5, False),
-        (9.5, 7.5, True),
-        (9.0, 7.0, True),
-        (7.5, 7.0, True),
+    for policy_points, points, is_packed, air in (
+        (10.5, 8.2, False, _LINE_AIR),
+        (10.5, 7.5, False, _LINE_AIR),
+        (9.5, 7.5, True, _LINE_AIR),
+        (9.0, 7.0, True, _LINE_AIR),
+        (7.5, 7.0, True, _LINE_AIR),
+        (7.5, 7.0, True, _LEAST_LINE_AIR),
     ):
         lines = parts.packed(items, face, points, inner) if is_packed else items
-        heights = [0.9 + measure(line, face, points, inner).height for line in lines]
+        heights = [air + measure(line, face, points, inner).height for line in lines]
         policy_height = measure(policy, canvas.face(600), policy_points, inner).height
+        pointers = _pointers(context, points, inner, is_packed=is_packed, has_head=air > _LEAST_LINE_AIR)
+        heights += [pointer.height for pointer in pointers]
         if y + policy_height + 1.2 + sum(heights) <= foot:
             break
     y = canvas.text(
@@ -320,11 +337,41 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
         Lettering(TypeRole.LOCAL_POLICY, canvas.face(600), policy_points, wanted=10.5),
         TextPlace(_MARGIN, y, inner, lines=6),
     )
+    for pointer in pointers:
+        y = pointer.draw(canvas, _MARGIN, y + _POINTER_AIR[pointer.role], inner)
     y += 1.2
     for line in lines:
-        room = foot - y - 0.9 if line is lines[-1] else None
+        room = foot - y - air if line is lines[-1] else None
         y = canvas.text(
             line,
             Lettering(TypeRole.CONTROL, face, points, wanted=8.2),
-            TextPlace(_MARGIN, y + 0.9, inner, height=room, lines=3),
+            TextPlace(_MARGIN, y + air, inner, height=room, lines=3),
         )
+
+
+def _pointers(
+    context: SheetContext, points: float, width: float, *, is_packed: bool, has_head: bool
+) -> list[Line]:
+    """The events for which a local document says what to do, each with its document, after a head."""
+    wording, protocol = context.wording, context.protocol
+    if not protocol.pointers:
+        return []
+    plain, bold = Face.of(wording, 400), Face.of(wording, 600)
+    messages: list[str | None] = [pointer_context(protocol, hazard) for hazard in protocol.pointers]
+    texts = [wording.content(message) for message in messages if message]
+    head = wording.fixed("local-documents")
+    if is_packed:
+        texts = parts.packed(texts if has_head else [head, *texts], plain, points, width)
+        messages = [None] * len(texts)
+    lines = [
+        _pointer(text, TypeRole.CONTROL, plain, points, width, message)
+        for text, message in zip(texts, messages, strict=True)
+    ]
+    return [_pointer(head, TypeRole.CONTROL_HEAD, bold, points, width), *lines] if has_head else lines
+
+
+def _pointer(
+    text: str, role: TypeRole, face: Face, points: float, width: float, message: str | None = None
+) -> Line:
+    height = measure(text, face, points, width).height + _POINTER_AIR[role]
+    return Line(text, role, face, points, 8.2, height, message)

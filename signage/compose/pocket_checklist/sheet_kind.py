@@ -35,6 +35,7 @@ POCKET_CHECKLIST = SheetKind(
         **dict.fromkeys(Shown, Duty.ELSEWHERE),
         **dict.fromkeys(NEVER_LEFT_OUT, Duty.OWED),
         Shown.PHASE_CAUTION: Duty.IF_ROOM,
+        Shown.POINTERS: Duty.OWED,
     },
     code=CodeTarget.PROTOCOL,
     imposition=Imposition.FOLD_EIGHT,

@@ -69,7 +69,7 @@ class HazardEntry(Entry):
     """What is then done: a protocol, 'protocol/phase', or a phase of this protocol."""
 
     local_policy: ReadableText | None = None
-    """The local document that says what is then done."""
+    """The event and the local document that says what is then done, in words for readers."""
 
 
 class SourceEntry(Entry):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from signage.model.library import Protocol
 from signage.words.fixed.form_texts import FORM_TEXTS
 from signage.words.fixed.page_texts import PAGE_TEXTS
 from signage.words.fixed.sign_off_texts import SIGN_OFF_TEXTS
@@ -106,11 +107,32 @@ _TEXTS = (
     ),
 )
 
-FIXED_TEXTS = {text.id: text for text in (*_TEXTS, *SIGN_OFF_TEXTS, *PAGE_TEXTS, *TRIAL_TEXTS, *FORM_TEXTS)}
+_POINTER_TEXTS = (
+    FixedText(
+        "local-documents",
+        "Local documents tell what to do",
+        "Head of a list of events and documents, such as: Fire alarm: fire plan.",
+        34,
+    ),
+)
+
+_OF_SHEETS = (*_TEXTS, *_POINTER_TEXTS, *SIGN_OFF_TEXTS)
+
+FIXED_TEXTS = {text.id: text for text in (*_OF_SHEETS, *PAGE_TEXTS, *TRIAL_TEXTS, *FORM_TEXTS)}
 """Every fixed text by its id; its message context is ``interface/<id>``."""
 
-SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
-"""Contexts of the fixed words that sheets of a protocol carry."""
+_SHEET_CONTEXTS = frozenset(f"interface/{text.id}" for text in _TEXTS)
+_POINTER_CONTEXTS = frozenset(f"interface/{text.id}" for text in _POINTER_TEXTS)
+
+
+def sheet_contexts(protocol: Protocol) -> frozenset[str]:
+    """Contexts of the fixed words that sheets of a protocol carry.
+
+    Those about local documents are among them only where it points to one: others do not become doubtful
+    by them.
+    """
+    return _SHEET_CONTEXTS | _POINTER_CONTEXTS if protocol.pointers else _SHEET_CONTEXTS
+
 
 SIGN_OFF_CONTEXTS = frozenset(f"interface/{text.id}" for text in SIGN_OFF_TEXTS)
 """Contexts of the fixed words that only sheets of a signed protocol carry."""

@@ -115,3 +115,11 @@ def test_the_demo_loses_nothing():
             ]
             for sheet in sheets:
                 assert found(RULE, sheet, context) == [], (sheet.kind, tag)
+
+
+def test_a_pocket_checklist_without_a_line_that_points_to_a_local_document_is_refused():
+    context = demo.context("en", "layered-protection")
+    whole = demo.sheet("pocket-checklist", paper="A4")
+    sheet = edited(whole, without(message="layered-protection/hazard/fire-alarm"))
+    (problem,) = found(RULE, sheet, context)
+    assert "the line of hazard fire-alarm is missing" in problem.message

@@ -43,3 +43,9 @@ def test_where_hazards_lead_is_what_is_done_if_something_happens():
     for title in ("Box full", "Alone"):
         assert title in page("what-if"), title
     assert "Take off" not in page("what-if").replace("L1", "")
+
+
+def test_local_documents_are_named_where_nothing_else_says_what_to_do():
+    assert "Local documents tell what to do" in page("what-if")
+    assert "Fire alarm: name your local document here" in page("what-if")
+    assert page("what-if").count("Fire alarm:") == 1

@@ -202,3 +202,17 @@ def test_it_says_what_it_is_not_and_where_cautions_stand():
 def test_the_address_is_readable_without_a_phone():
     page = demo.sheet("pocket-checklist", "ar", paper="A4").pages[0]
     assert any("lantern-bay.internal:8080" in mark.text for mark, _ in texts_of(page))
+
+
+def test_what_only_a_local_document_tells_stands_on_the_back_under_a_head():
+    for tag in demo.LANGUAGES:
+        context = demo.context(tag)
+        said = [mark for _, panel in panels_of(folded(context)) for mark in words_of(panel)]
+        words = " ".join(mark.text for mark in said).replace("\u00a0", " ")
+        shown = [context.wording.fixed("local-documents")]
+        shown += [
+            context.wording.content(f"layered-protection/hazard/{name}")
+            for name in ("bin-full", "observer-missing", "fire-alarm")
+        ]
+        assert all(text.replace("\u00a0", " ") in words for text in shown), tag
+        assert faults(folded(context), context) == [], tag
