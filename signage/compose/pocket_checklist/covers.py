@@ -112,9 +112,6 @@ _AIR = {
 }
 """Above a line of the foot, by its role."""
 
-_LINE_AIR, _LEAST_LINE_AIR = 0.9, 0.2
-"""Above a line of the control text; the least only where local documents leave no more."""
-
 _POINTER_AIR = {TypeRole.CONTROL_HEAD: 1.4, TypeRole.CONTROL: 0.4}
 """Above a line of the list of local documents, by its role."""
 
@@ -317,18 +314,19 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
     if context.has_state:
         items.append(parts.state_sentence(context, wording))
     items += context.state_notes()
-    for policy_points, points, is_packed, air in (
-        (10.5, 8.2, False, _LINE_AIR),
-        (10.5, 7.5, False, _LINE_AIR),
-        (9.5, 7.5, True, _LINE_AIR),
-        (9.0, 7.0, True, _LINE_AIR),
-        (7.5, 7.0, True, _LINE_AIR),
-        (7.5, 7.0, True, _LEAST_LINE_AIR),
+    for policy_points, points, is_packed, has_head, air in (
+        (10.5, 8.2, False, True, 0.9),
+        (10.5, 7.5, False, True, 0.9),
+        (9.5, 7.5, True, True, 0.9),
+        (9.0, 7.0, True, True, 0.9),
+        (7.5, 7.0, True, True, 0.9),
+        (7.5, 7.0, True, False, 0.9),
+        (7.5, 7.0, True, False, 0.3),
     ):
         lines = parts.packed(items, face, points, inner) if is_packed else items
         heights = [air + measure(line, face, points, inner).height for line in lines]
         policy_height = measure(policy, canvas.face(600), policy_points, inner).height
-        pointers = _pointers(context, points, inner, is_packed=is_packed, has_head=air > _LEAST_LINE_AIR)
+        pointers = _pointers(context, points, inner, is_packed=is_packed, has_head=has_head)
         heights += [pointer.height for pointer in pointers]
         if y + policy_height + 1.2 + sum(heights) <= foot:
             break
