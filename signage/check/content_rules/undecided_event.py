@@ -9,7 +9,7 @@ from signage.model.choices import ActionVerb, ZoneClass
 from signage.model.library import Library, Protocol
 
 UNDECIDED_EVENT = Rule(
-    code="CN-12",
+    code="CN-14",
     name="undecided-event",
     severity=S2,
     what=(
