@@ -87,14 +87,19 @@ def _protocol_words(protocol: ProtocolStatus) -> str:
 
 def _tell_tasks(status: LibraryStatus, width: int) -> None:
     from rich.console import Console
+    from rich.table import Table
 
     console = Console(highlight=False, width=width)
     if not status.tasks:
         say("Nothing waits for anybody.")
         return
     say(f"Next, the most pressing first ({counted(len(status.tasks), 'task')}):")
+    table = Table.grid(padding=(0, 1, 0, 0))
+    table.add_column(justify="right", width=3)
+    table.add_column(overflow="fold")
     for number, task in enumerate(status.tasks, start=1):
-        console.print(cell(f"{number:3}. {task.what}"))
+        table.add_row(cell(f"{number}."), cell(task.what))
         for line in (task.role, task.command or task.path):
             if line:
-                console.print(cell(f"       {line}", "dim"))
+                table.add_row(cell(""), cell(f"  {line}", "dim"))
+    console.print(table)

@@ -34,7 +34,12 @@ def _records(status: LibraryStatus, people: People) -> Iterator[Task]:
 
 
 def _recalls(status: LibraryStatus, people: People) -> Iterator[Task]:
-    """Copies out that show what is no longer so, by protocol, most copies first."""
+    """Copies out that show what is no longer so, by protocol, most copies first.
+
+    Where no sign-off can be read nobody knows which copies these are.
+    """
+    if status.fault:
+        return
     counts = {each.code: sum(sheet.obsolete for sheet in each.sheets) for each in status.protocols}
     everything = {**{code: number for code, number in counts.items() if number}, **status.strays}
     for code, number in sorted(everything.items(), key=lambda item: -item[1]):
@@ -203,6 +208,8 @@ _DUTIES: Sequence[Callable[[LibraryStatus, People], Iterator[Task]]] = (
 
 
 def _gap_words(language: LanguageStatus) -> str:
+    if language.fault:
+        return f"its words cannot be read: {language.fault}"
     words = language.words
     told = (
         f"{counted(words.missing, 'text')} missing" if words.missing else "",

@@ -52,12 +52,14 @@ class SheetStatus:
 
     ``signed_by`` and ``signed_on`` are of the words, or of the steps where nobody has signed the words;
     None where neither is signed. ``revision`` is the code that would be printed, None where words are
-    missing. ``mounted`` copies hang or are with learners; ``obsolete`` of them show what is no longer so.
+    missing; ``can_be_read`` is False where the files of its words cannot be. ``mounted`` copies hang or are
+    with learners; ``obsolete`` of them show what is no longer so.
     """
 
     locale: str
     words: WordCount
     mark: Mark
+    can_be_read: bool = True
     is_in_use: bool = True
     is_withdrawn: bool = False
     is_order_signed: bool = False
@@ -119,7 +121,10 @@ class ProtocolStatus:
 
 @dataclass(frozen=True, kw_only=True)
 class LanguageStatus:
-    """A language of the library; its texts are counted once, however many protocols show them."""
+    """A language of the library; its texts are counted once, however many protocols show them.
+
+    ``fault`` is why the files of its words cannot be read, empty where they can.
+    """
 
     tag: str
     name: str
@@ -127,6 +132,7 @@ class LanguageStatus:
     is_in_use: bool
     words: WordCount
     path: str
+    fault: str = ""
 
 
 @dataclass(frozen=True, slots=True)

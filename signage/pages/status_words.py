@@ -48,6 +48,8 @@ def rows_of(protocol: ProtocolStatus) -> tuple[Row, ...]:
 
 def word_words(sheet: SheetStatus) -> str:
     """How far its words are: what is wanting, or that all is checked."""
+    if not sheet.can_be_read:
+        return "cannot be read"
     words = sheet.words
     told = (
         f"{words.missing} missing" if words.missing else "",

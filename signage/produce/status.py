@@ -128,6 +128,7 @@ class _Gathering:
             locale=tag,
             words=self._words(tag, contexts_of_protocol(protocol, project.messages)),
             mark=decision.granted(wants_proof=True),
+            can_be_read=not self._fault(tag),
             is_in_use=facts.is_in_use,
             is_withdrawn=decision.is_withdrawn,
             is_order_signed=facts.is_order_signed,
@@ -137,9 +138,22 @@ class _Gathering:
             signed_on=last.on if last else None,
             revision=project.revision(protocol, tag) if release.is_worded else None,
             mounted=len(copies),
-            obsolete=sum(cause_of(each, self._current) is not None for each in copies),
+            obsolete=sum(self._is_obsolete(each) for each in copies),
             reasons=tuple(map(str, decision.reasons)),
         )
+
+    def _is_obsolete(self, state: CopyState) -> bool:
+        """Whether a copy shows what is no longer so; unknown, and so not, where no sign-off can be read."""
+        return self.project.sign_offs.fault is None and cause_of(state, self._current) is not None
+
+    def _fault(self, tag: str) -> str:
+        """Why the words of a language cannot be read."""
+        try:
+            self.project.wording(tag)
+        except UnreadableInputError as unreadable:
+            first = unreadable.problems[0]
+            return f"{first.place}: {first.message}"
+        return ""
 
     @cached_property
     def _copies(self) -> Mapping[tuple[str, str], Sequence[CopyState]]:
@@ -175,6 +189,7 @@ class _Gathering:
             is_in_use=locale.state is LocaleState.IN_USE,
             words=self._words(tag, known),
             path=shown_path(catalogue_path(project.locales, tag, CatalogueKind.CONTENT)),
+            fault=self._fault(tag),
         )
 
     def _words(self, tag: str, known: frozenset[str]) -> WordCount:
