@@ -91,7 +91,12 @@ def _report(project: Project, published: Published, form: Format, quiet: bool, s
         made = counted(published.site.pages, "page")
         say(f"{made} in {languages}: {published.folder}/, {seconds:.1f} s.")
         say(f"Open {published.folder}/index.html, or run 'signage serve' to show them to phones.")
-        say("A page of which nobody has signed the order or the words is marked as a draft.")
+        if not published.signed and not published.withdrawn:
+            say("Every page is marked as a draft: nobody has signed its words and its order.")
+        else:
+            signed, withdrawn = published.signed, published.withdrawn
+            said = f"{counted(signed, 'protocol')} approved and {withdrawn} withdrawn, each in one language"
+            say(f"{said}; every other page is marked as a draft.")
     library = project.library
     warning = reachable_problem(library.training_address, library.at("training_address"))
     if warning is not None and not quiet:

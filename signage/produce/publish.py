@@ -53,6 +53,10 @@ class Published:
     locales: tuple[str, ...]
     refused: tuple[LeftOut, ...]
     removed: int
+    signed: int = 0
+    """Protocols whose pages in a language say that they are signed, and ``withdrawn`` those that say that."""
+
+    withdrawn: int = 0
 
     @property
     def size(self) -> int:
@@ -180,7 +184,8 @@ def publish(
     folder = output / SITE_FOLDER
     removed = take_away(folder, _listed(folder) - site.files.keys())
     write_site(folder, site.files)
-    return Published(folder, site, tuple(publication.words), refused, len(removed))
+    signed, withdrawn = len(publication.approved), len(publication.withdrawn)
+    return Published(folder, site, tuple(publication.words), refused, len(removed), signed, withdrawn)
 
 
 def write_site(folder: Path, files: Mapping[str, bytes]) -> None:

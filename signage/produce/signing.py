@@ -13,6 +13,7 @@ from signage.control.approved_content import keep_approved
 from signage.control.binding import Binding, free_code
 from signage.control.records import BEFORE_ALL, Record, RecordKind
 from signage.control.signatures import judge_signatures
+from signage.control.standing import judge
 from signage.ground.errors import RefusedError
 from signage.model.library import Protocol
 from signage.model.people import Role
@@ -39,7 +40,7 @@ def sign(
 
         def make(ledger: Ledger, binding: Binding = binding, authors: Sequence[str] = authors) -> Record:
             record = _record(ledger, proposal, binding, authors, is_demo=project.library.is_demo)
-            return signed_in_place(ledger, record, private)
+            return _counting(project, ledger, signed_in_place(ledger, record, private))
 
         made.append(file.append(make))
     return tuple(made)
@@ -104,7 +105,23 @@ def withdraw(
         reason=reason,
         demo=project.library.is_demo,
     )
-    return approvals_file(project.content).append(lambda ledger: signed_in_place(ledger, record, private))
+
+    def make(ledger: Ledger) -> Record:
+        return _counting(project, ledger, signed_in_place(ledger, record, private))
+
+    return approvals_file(project.content).append(make)
+
+
+def _counting(project: Project, ledger: Ledger, record: Record) -> Record:
+    """The record, if it would count; RefusedError otherwise, for whoever writes it believes that it does."""
+    longer, added = with_record(ledger, record)
+    why = judge(longer, project.library).discounted.get(added.n)
+    if why:
+        raise RefusedError(
+            f"Nothing was written, since it would not count: {why}. "
+            "Sign with the private key of the role ('--key FILE'); 'signage approvals make-key' makes one."
+        )
+    return record
 
 
 def key_file(path: Path | None) -> Ed25519PrivateKey | None:

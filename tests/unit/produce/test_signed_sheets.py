@@ -8,7 +8,9 @@ from pypdf import PdfReader
 from signing import DAY, SignedCopy
 
 from signage.control.approved_content import path_of
+from signage.control.signatures import make_key
 from signage.control.waiving import excuse
+from signage.ground.errors import RefusedError
 from signage.ground.fingerprint import canonical_json
 from signage.model.mark import Mark
 from signage.produce.draw import Drawn, draw_job, jobs_for
@@ -218,3 +220,17 @@ def test_lesser_findings_of_the_sheet_stand_against_release_until_they_are_accep
     assert (sheet.mark, sheet.reasons) == (Mark.DRAFT, ("SH-9 something lesser",))
     monkeypatch.setattr(making, "excuse", lambda _found, waivers, today: excuse((), waivers, today))
     assert drawn(signed).mark is Mark.NONE
+
+
+def test_what_would_not_count_is_not_written(signed):
+    """A role with a key that forgets it would believe that it has signed, or withdrawn."""
+    key = make_key(signed.folder / "key.pem")
+    signed.replace("content/people.yaml", "initials: WL\n", f"initials: WL\n    public-key: {key}\n")
+    project = signed.project
+    role, protocol = project.library.people["ward-lead"], project.library.protocols["clean-hands"]
+    before = (signed.folder / "content/approvals.jsonl").read_bytes()
+    with pytest.raises(RefusedError, match="--key FILE"):
+        signed.sign()
+    with pytest.raises(RefusedError, match="would not count"):
+        withdraw(project, protocol, None, role, "An outbreak.", DAY)
+    assert (signed.folder / "content/approvals.jsonl").read_bytes() == before
