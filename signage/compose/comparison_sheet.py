@@ -16,7 +16,7 @@ from signage.compose.lettering import Align, Lettering, TextPlace
 from signage.compose.review_sheet import Passage, text_pages
 from signage.compose.theme import style_of
 from signage.compose.typesetting import Face, measure
-from signage.drawing.marks import Group, Page, PathMark, Sheet, Structure
+from signage.drawing.marks import Group, Page, Sheet, Structure
 from signage.drawing.roles import TypeRole
 from signage.ground.geometry import Affine, Box, rectangle
 from signage.model.choices import PhaseTheme
@@ -106,9 +106,11 @@ def _draw_side(canvas: Canvas, side: CardSide, x: float) -> None:
         )
     left = canvas.left(x, _CARD_WIDTH)
     if side.card is not None:
-        canvas.add(_framed(side.card, left, side.caption))
+        canvas.add(_at_true_size(side.card, left, side.caption))
+    with canvas.artefact():
+        canvas.rect(x, _CARDS_TOP, _CARD_WIDTH, _CARD_HEIGHT, None, canvas.style.ink, 0.25)
+    if side.card is not None:
         return
-    canvas.rect(x, _CARDS_TOP, _CARD_WIDTH, _CARD_HEIGHT, None, canvas.style.line, 0.3)
     with canvas.group(structure=Structure.PARAGRAPH):
         canvas.text(
             side.why,
@@ -119,11 +121,11 @@ def _draw_side(canvas: Canvas, side: CardSide, x: float) -> None:
         )
 
 
-def _framed(card: Page, left: float, caption: str) -> Group:
-    """A card at its true size in a thin frame; a picture to whoever is read to."""
+def _at_true_size(card: Page, left: float, caption: str) -> Group:
+    """A card; a picture to whoever is read to."""
     edge = Box(0.0, 0.0, card.width, card.height)
     return Group(
-        marks=(*card.marks, PathMark(rectangle(edge), None, "#000000", 0.2)),
+        marks=card.marks,
         structure=Structure.FIGURE,
         alternative=caption,
         box=edge,

@@ -34,7 +34,7 @@ def review_of_comparison(compared: Compared, today: date) -> bytes:
     passages = [Passage(each.head, tuple(_indented(*line) for line in each.lines)) for each in sections]
     protocol = next(iter(project.library.protocols.values()))
     context = project.context(protocol, project.library.source_locale, mark=Mark.DRAFT)
-    pairs = tuple(_Drawing(compared).pairs())
+    pairs = tuple(CardDrawing(compared).pairs())
     return paint_pdf(comparison_sheet(context, title, f"{title} · {today.isoformat()}", passages, pairs))
 
 
@@ -43,7 +43,7 @@ def _indented(depth: int, line: str) -> str:
 
 
 @dataclass
-class _Drawing:
+class CardDrawing:
     """The cards of both sides; those of a protocol in a language are composed once."""
 
     compared: Compared

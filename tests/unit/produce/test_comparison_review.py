@@ -14,7 +14,7 @@ from signage.model.mark import Mark
 from signage.paint.pdf.document import paint_pdf
 from signage.pictograms.picture import NOTHING_KEPT
 from signage.produce.comparing import Side, compare_sides
-from signage.produce.comparison_review import _Drawing
+from signage.produce.comparison_review import CardDrawing
 from signage.produce.comparison_words import sections_of
 
 CAUTION = 'msgstr "لمس الجلد السطح الخارجي؟ أخبر الممرض."'
@@ -36,7 +36,7 @@ def compared(tmp_path_factory):
 
 @pytest.fixture(scope="module")
 def pairs(compared):
-    return list(_Drawing(compared).pairs())
+    return list(CardDrawing(compared).pairs())
 
 
 def test_each_step_that_differs_has_a_page_in_each_language_in_which_its_text_does(pairs):
