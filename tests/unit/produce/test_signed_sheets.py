@@ -81,6 +81,30 @@ def test_one_edited_word_brings_the_mark_back_in_every_place(signed):
         assert drawn(signed, tag).mark is Mark.NONE
 
 
+def test_another_make_of_the_kit_on_the_shelf_makes_drafts_until_somebody_has_signed_anew(tmp_path):
+    """By the act that the guide names; P7 wears the coverall, P3 wears none of it."""
+    copy = SignedCopy(tmp_path / "ward")
+    for code in ("P3", "P7"):
+        copy.sign(code=code)
+    for path, old, new, told in (
+        (
+            "content/wards/lantern-bay.yaml",
+            "models: {coverall: flap}",
+            "models: {coverall: looped}",
+            "models",
+        ),
+        ("content/kit.yaml", "model: flap", "model: looped", "kit: coverall"),
+    ):
+        copy.replace(path, old, new)
+        releases = Releases(copy.project, DAY)
+        decision = releases.of("gone-wrong", "en").decision
+        assert decision.mark is Mark.DRAFT, path
+        assert told in " ".join(reason.text for reason in decision.reasons), path
+        assert releases.of("clean-hands", "en").decision.mark is Mark.NONE, path
+        copy.replace(path, new, old)
+        assert Releases(copy.project, DAY).of("gone-wrong", "en").decision.mark is Mark.NONE, path
+
+
 def test_one_edited_word_of_a_language_ends_its_check_and_leaves_the_others_signed(signed):
     signed.replace(ARABIC, 'msgstr "خذ ملء الكف"', 'msgstr "خذ ملء الكف."')
     arabic = drawn(signed, "ar")
