@@ -132,7 +132,7 @@ class SignedFacts:
 
 
 def _of_fault(message: str, place: Place) -> Reason:
-    return Reason(f"No sign-off counts: {message} ('signage approvals' tells what to do.)", place)
+    return Reason(f"No sign-off counts: {message} ('signage approvals list' tells what to do.)", place)
 
 
 def sign_off_faults(project: Project) -> SignOffFaults:
