@@ -117,7 +117,8 @@ def test_another_model_of_the_kit_in_use_makes_sheets_doubtful():
     }
     for what, changed in changes.items():
         assert code(changed)[0] != code(known)[0], what
-    elsewhere = with_ward(known, models={"gloves": "plain"})
+    ward = library.wards[library.protocols[P1].ward]
+    elsewhere = with_ward(known, models={**ward.models, "gloves": "plain"})
     assert code(elsewhere) == code(known)
 
 
