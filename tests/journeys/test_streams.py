@@ -63,7 +63,7 @@ def test_an_old_console_gets_whole_json_and_readable_text(ward):
 
 def test_ctrl_c_says_that_it_stopped(ward):
     with subprocess.Popen(
-        [*SIGNAGE, "check"],
+        [*SIGNAGE, "check", "--fresh"],
         cwd=ward,
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
