@@ -75,6 +75,8 @@ def name_brace_problems(node: Node) -> Iterator[Problem]:
     for group in ("garments", "items", "zones", "fixtures"):
         for entry in entries_of(node, group).values():
             yield from brace_problems(text_of(entry, "name"))
+    for hazard in entries_of(node, "hazards").values():
+        yield from brace_problems(text_of(hazard, "local-policy"))
     for phase in items_of(node, "phases"):
         for rule in texts_of(phase, "rules"):
             yield from brace_problems(rule)

@@ -14,7 +14,7 @@ from signage.compose.typesetting import Face, Room, fit, measure
 from signage.drawing.marks import Structure
 from signage.drawing.roles import TypeRole
 from signage.model.choices import ActionVerb, PhaseTheme
-from signage.model.library import Phase, Step
+from signage.model.library import Hazard, Phase, Step
 from signage.model.messages import pointer_context
 
 _PLATE = BandForm(radius=1.2, frame_radius=1.2, tint_radius=1.2, frame=0.7, foot=0.9, is_plate=True)
@@ -270,8 +270,11 @@ def _emblem(context: SheetContext, phase: Phase) -> Step:
     return phase.steps[len(phase.steps) // 2]
 
 
-def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
-    """The code of the training page, the local-policy caution, control text and the ruler."""
+def back_panel(canvas: Canvas, context: SheetContext, fold: Fold, *, with_pointers: bool) -> Canvas:
+    """The code of the training page, the local-policy caution, control text and the ruler.
+
+    ``with_pointers``: what local documents tell stands below the caution.
+    """
     style, wording = canvas.style, context.wording
     inner = canvas.width - 2 * _MARGIN
     link = context.training_link()
@@ -297,15 +300,23 @@ def back_panel(canvas: Canvas, context: SheetContext, fold: Fold) -> Canvas:
     words_height = fit(sentence, canvas.face(), 7.5, 7, Room(inner)).measured.height
     foot = canvas.height - _MARGIN - words_height - 1.6
     parts.ruler(canvas, context, _MARGIN, foot, "below", width=inner)
-    _control_text(canvas, context, y + 4, foot - parts.RULER_HEIGHT - 1.0, page)
+    pointers = context.protocol.pointers if with_pointers else ()
+    _control_text(canvas, context, (y + 4, foot - parts.RULER_HEIGHT - 1.0), page, pointers)
     return canvas
 
 
-def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, page: str) -> None:
+def _control_text(
+    canvas: Canvas,
+    context: SheetContext,
+    between: tuple[float, float],
+    page: str,
+    hazards: tuple[Hazard, ...],
+) -> None:
     """The local-policy caution, what local documents tell, and the control text above the ruler.
 
     Smaller before fewer, longer lines.
     """
+    y, foot = between
     wording, inner = context.wording, canvas.width - 2 * _MARGIN
     policy, face = wording.fixed("local-policy"), canvas.face()
     code = wording.code(context.protocol.code)
@@ -326,7 +337,7 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
         lines = parts.packed(items, face, points, inner) if is_packed else items
         heights = [air + measure(line, face, points, inner).height for line in lines]
         policy_height = measure(policy, canvas.face(600), policy_points, inner).height
-        pointers = _pointers(context, points, inner, is_packed=is_packed, has_head=has_head)
+        pointers = _pointers(context, hazards, (points, inner), is_packed=is_packed, has_head=has_head)
         heights += [pointer.height for pointer in pointers]
         if y + policy_height + 1.2 + sum(heights) <= foot:
             break
@@ -348,14 +359,19 @@ def _control_text(canvas: Canvas, context: SheetContext, y: float, foot: float, 
 
 
 def _pointers(
-    context: SheetContext, points: float, width: float, *, is_packed: bool, has_head: bool
+    context: SheetContext,
+    hazards: tuple[Hazard, ...],
+    setting: tuple[float, float],
+    *,
+    is_packed: bool,
+    has_head: bool,
 ) -> list[Line]:
     """The events for which a local document says what to do, each with its document, after a head."""
-    wording, protocol = context.wording, context.protocol
-    if not protocol.pointers:
+    wording, (points, width) = context.wording, setting
+    if not hazards:
         return []
     plain, bold = Face.of(wording, 400), Face.of(wording, 600)
-    messages: list[str | None] = [pointer_context(protocol, hazard) for hazard in protocol.pointers]
+    messages: list[str | None] = [pointer_context(context.protocol, hazard) for hazard in hazards]
     texts = [wording.content(message) for message in messages if message]
     head = wording.fixed("local-documents")
     if is_packed:

@@ -40,24 +40,35 @@ def compose_pocket(context: SheetContext, width: float = 74.25, height: float = 
     def room(sheets: int) -> float:
         return height - 2 * MARGIN - HEAD - HEAD_AIR - (_FOOT if sheets > 1 else 0.0)
 
-    fewest = fewest_rule_panels(context, room(2), inner)
+    on_back = _has_room_on_back(context, width, height)
+    fewest = fewest_rule_panels(context, room(2), inner, with_pointers=not on_back)
     folds = plan_folds(context, room, inner, fewest)
     canvases: list[Canvas] = []
     for number, panels in enumerate(folds, start=1):
         fold = Fold(number, len(folds))
         canvases.append(cover_panel(_canvas(context, PhaseTheme.PLAIN, width, height), context, fold))
         inside = [_steps_panel(context, panel, width, height) for panel in panels]
-        rules = rule_panels(context, room(len(folds)), inner, INNER_PANELS - len(inside))
+        left = INNER_PANELS - len(inside)
+        rules = rule_panels(context, room(len(folds)), inner, left, with_pointers=not on_back)
         drawn = [draw(_canvas(context, theme, width, height)) for theme, draw in rules]
         notes = INNER_PANELS - len(inside) - len(drawn)
         inside += [_notes_panel(context, width, height) for _ in range(notes)] + drawn
         for canvas in inside:
             _foot(canvas, context, fold)
         canvases += inside
-        canvases.append(back_panel(_canvas(context, PhaseTheme.PLAIN, width, height), context, fold))
+        back = _canvas(context, PhaseTheme.PLAIN, width, height)
+        canvases.append(back_panel(back, context, fold, with_pointers=on_back))
     protocol = context.protocol
     title = f"{protocol.code} {context.wording.content(f'{protocol.id}/title')}"
     return finished_sheet(context, "pocket-checklist", title, canvases, protocol=protocol)
+
+
+def _has_room_on_back(context: SheetContext, width: float, height: float) -> bool:
+    """Whether the lines on local documents, if there are any, leave room for the control text."""
+    if not context.protocol.pointers:
+        return True
+    trial = _canvas(context, PhaseTheme.PLAIN, width, height)
+    return not back_panel(trial, context, Fold(1, 1), with_pointers=True).overflows
 
 
 def _canvas(context: SheetContext, theme: PhaseTheme, width: float, height: float) -> Canvas:

@@ -1,7 +1,7 @@
 """The panels of a pocket checklist that hold its rules: every stop rule, what goes where, the key.
 
-Cautions of phases stand there too where there is room. Blocks are never divided; what one panel cannot
-hold goes on the next.
+Cautions of phases stand there too where there is room, and the lines on local documents where the back has
+none. Blocks are never divided; what one panel cannot hold goes on the next.
 """
 
 from __future__ import annotations
@@ -21,6 +21,7 @@ from signage.drawing.marks import Structure
 from signage.drawing.roles import GroupRole, TypeRole
 from signage.model.choices import PhaseTheme, RuleKind
 from signage.model.library import Phase
+from signage.model.messages import pointer_context
 from signage.model.walk import contents_of_containers
 
 HEAD = 9.0
@@ -88,16 +89,20 @@ def panel_head(
     return MARGIN + HEAD + HEAD_AIR
 
 
-def fewest_rule_panels(context: SheetContext, room: float, width: float) -> int:
+def fewest_rule_panels(context: SheetContext, room: float, width: float, *, with_pointers: bool) -> int:
     """How many panels the rules need at least."""
-    return len(_flow(_blocks(context, width, _LEAST_RULE, with_cautions=False), room))
+    pointers = _pointers(context, width) if with_pointers else []
+    return len(_flow([*_blocks(context, width, _LEAST_RULE, with_cautions=False), *pointers], room))
 
 
-def rule_panels(context: SheetContext, room: float, width: float, most: int) -> list[Panel]:
+def rule_panels(
+    context: SheetContext, room: float, width: float, most: int, *, with_pointers: bool
+) -> list[Panel]:
     """The panels of rules in the best form that ``most`` panels can hold; none without anything to say."""
     flowed: list[list[Block]] = []
+    pointers = _pointers(context, width) if with_pointers else []
     for points, with_cautions, may_spread in _LADDER:
-        flowed = _flow(_blocks(context, width, points, with_cautions=with_cautions), room)
+        flowed = _flow([*_blocks(context, width, points, with_cautions=with_cautions), *pointers], room)
         if len(flowed) <= (most if may_spread else 1):
             break
     return [(_theme(context), _drawing(context, blocks)) for blocks in flowed]
@@ -110,7 +115,7 @@ def _theme(context: SheetContext) -> PhaseTheme:
 def _drawing(context: SheetContext, blocks: Sequence[Block]) -> Callable[[Canvas], Canvas]:
     def draw(canvas: Canvas) -> Canvas:
         stops, cautions = _of_kind(context, RuleKind.STOP), _of_kind(context, RuleKind.CAUTION)
-        kind = "stop" if stops else "caution" if cautions else "where-it-goes"
+        kind = "stop" if stops else "caution" if cautions else _first_list(context)
         y = panel_head(canvas, context, context.wording.fixed(kind), is_stop=bool(stops))
         for block in blocks:
             block.draw(canvas, y)
@@ -149,6 +154,12 @@ def _blocks(context: SheetContext, width: float, points: float, *, with_cautions
     if any(step.critical for step in context.protocol.steps):
         blocks.append(_critical_key(context, width))
     return blocks
+
+
+def _first_list(context: SheetContext) -> str:
+    """The fixed text that heads the panel of a protocol without rules."""
+    takes = contents_of_containers(context.protocol, context.library.garments)
+    return "where-it-goes" if takes or not context.protocol.pointers else "local-documents"
 
 
 def _face(context: SheetContext, weight: int) -> Face:
@@ -204,7 +215,11 @@ def _containers(context: SheetContext, width: float) -> list[Block]:
     blocks = [_container_row(context, bin_id, names, width) for bin_id, names in takes.items()]
     if not blocks:
         return []
-    head = _container_head(context, width)
+    return _headed(_list_head(context, "where-it-goes", width), blocks)
+
+
+def _headed(head: Block, blocks: Sequence[Block]) -> list[Block]:
+    """The head of a list on the panel of its first row."""
 
     def draw(canvas: Canvas, y: float) -> None:
         head.draw(canvas, y)
@@ -213,8 +228,34 @@ def _containers(context: SheetContext, width: float) -> list[Block]:
     return [Block(head.height + blocks[0].height, draw), *blocks[1:]]
 
 
-def _container_head(context: SheetContext, width: float) -> Block:
-    words, face = context.wording.fixed("where-it-goes"), _face(context, 700)
+def _pointers(context: SheetContext, width: float) -> list[Block]:
+    """The events for which a local document says what to do, each with the document."""
+    blocks = [
+        _pointer_row(context, pointer_context(context.protocol, hazard), width)
+        for hazard in context.protocol.pointers
+    ]
+    return _headed(_list_head(context, "local-documents", width), blocks) if blocks else []
+
+
+def _pointer_row(context: SheetContext, message: str, width: float) -> Block:
+    words, face = context.wording.content(message), _face(context, 600)
+    found = fit(words, face, _NAME_POINTS, 9, Room(width, lines=2))
+    if found.excess:
+        found = fit(words, face, 9, 9, Room(width))
+
+    def draw(canvas: Canvas, y: float) -> None:
+        canvas.text(
+            words,
+            Lettering(TypeRole.CONTENTS, face, found.points, wanted=_NAME_POINTS),
+            TextPlace(MARGIN, y + 0.4, width),
+            message=message,
+        )
+
+    return Block(found.measured.height + 1.2, draw)
+
+
+def _list_head(context: SheetContext, name: str, width: float) -> Block:
+    words, face = context.wording.fixed(name), _face(context, 700)
     found = fit(words, face, _NAME_POINTS, 8, Room(width, lines=2))
 
     def draw(canvas: Canvas, y: float) -> None:

@@ -228,7 +228,7 @@ hazards:
   alarm: {}                                  #! LD-18:3
   faint: {branch: put-on}                    #! LD-18:19
   spill: {branch: apron/put-on, local-policy: House rule 4}   #! LD-18:3
-  fire: {local-policy: House rule 5}
+  fire: {local-policy: "House rule 5, {bin}"}   #! LD-19:24
 ends-in: room
 phases:
   - phase: put-on
