@@ -61,10 +61,11 @@ def test_an_old_console_gets_whole_json_and_readable_text(ward):
     assert "1 \\xd7 gloves" in told("ascii", "rehearse", "G1")
 
 
-def test_ctrl_c_says_that_it_stopped(ward):
+def test_ctrl_c_says_that_it_stopped(demo):
+    """Pressed again where it was lost: compiled code that calls Python may take an interrupt away."""
     with subprocess.Popen(
         [*SIGNAGE, "check", "--fresh"],
-        cwd=ward,
+        cwd=demo,
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         text=True,
@@ -75,8 +76,13 @@ def test_ctrl_c_says_that_it_stopped(ward):
         for line in running.stderr:
             if "signage.project" in line:
                 break
-        os.killpg(running.pid, signal.SIGINT)
-        _, said = running.communicate(timeout=60)
-    assert running.returncode == 130
+        said = None
+        while said is None:
+            os.killpg(running.pid, signal.SIGINT)
+            try:
+                _, said = running.communicate(timeout=3)
+            except subprocess.TimeoutExpired:
+                continue
+    assert running.returncode == 130, said
     assert "Stopped. Files that were finished are kept" in said
     assert "Traceback" not in said
