@@ -20,7 +20,7 @@ from signage.cli.application import (
     QuietOption,
 )
 from signage.cli.audit_application import audit_application
-from signage.cli.audit_rounds import AsOption, register_of
+from signage.cli.audit_rounds import AsOption, library_in, register_of
 from signage.cli.kept import kept_of_user
 from signage.cli.register_report import tell_problems
 from signage.cli.report import print_json, say
@@ -37,17 +37,13 @@ def slip(
     quiet: QuietOption = False,
 ) -> int:
     """Print an incident slip, which asks about the sheet only, and the table to type slips into."""
-    from signage.cli.choice import must_exist
     from signage.control.incidents import INCIDENT_COLUMNS
     from signage.control.register.export import as_csv
     from signage.ground.day import today
     from signage.ground.files import write_whole
     from signage.produce.ward_forms import FORMS_FOLDER, FormMaker
-    from signage.project import open_project
 
-    project = open_project(content, locales, kept_of_user(is_fresh=False))
-    tag = locale or project.library.source_locale
-    must_exist([tag], project.library.locales, "locale")
+    project, tag = library_in(content, locales, locale)
     printed = FormMaker(project, tag, today()).incident_slip(output)
     table = output / FORMS_FOLDER / "incidents.csv"
     if not table.exists():

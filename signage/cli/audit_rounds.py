@@ -33,6 +33,7 @@ if TYPE_CHECKING:
     from signage.control.due_dates import Due
     from signage.control.register.store import Register, Report
     from signage.model.copies import CopyState
+    from signage.project import Project
 
 AsOption = Annotated[str, typer.Option("--as", help="The id of the role that went round, of people.yaml.")]
 
@@ -47,6 +48,17 @@ def register_of(content: Path) -> Register:
     return register
 
 
+def library_in(content: Path, locales: Path, locale: str) -> tuple[Project, str]:
+    """The library, and the language of a form: that of its authors where none is named."""
+    from signage.cli.choice import must_exist
+    from signage.project import open_project
+
+    project = open_project(content, locales, kept_of_user(is_fresh=False))
+    tag = locale or project.library.source_locale
+    must_exist([tag], project.library.locales, "locale")
+    return project, tag
+
+
 @audit_application.command(name="round")
 def print_round(
     locale: Annotated[str, typer.Option(help="The language of the form; else that of the authors.")] = "",
@@ -57,7 +69,6 @@ def print_round(
     quiet: QuietOption = False,
 ) -> int:
     """Print the form of an audit round: every mounted copy in walking order, with a table to fill in."""
-    from signage.cli.choice import must_exist
     from signage.control.audit import blank_rows
     from signage.control.recall import place_in, walking_order
     from signage.control.register.export import as_csv
@@ -67,11 +78,8 @@ def print_round(
     from signage.produce.kept import KeptResults
     from signage.produce.release import Releases
     from signage.produce.ward_forms import FORMS_FOLDER, FormMaker
-    from signage.project import open_project
 
-    project = open_project(content, locales, kept_of_user(is_fresh=False))
-    tag = locale or project.library.source_locale
-    must_exist([tag], project.library.locales, "locale")
+    project, tag = library_in(content, locales, locale)
     order = walking_order(project.library)
     with register_of(content) as register:
         out = [state for state in register.states() if state.is_out]

@@ -178,13 +178,7 @@ class KeptResults:
         return self._files(self._fingerprints.pages(about, publication), make)
 
     def _files(self, key: str, make: Callable[[], Mapping[str, bytes]]) -> Mapping[str, bytes]:
-        data = self.kept.find(key)
-        known = None if data is None else _unpacked(data)
-        if known is not None:
-            return known
-        files = make()
-        self.kept.keep(key, _packed(files))
-        return files
+        return _unpacked(self.kept.made_once(key, lambda: _packed(make())))
 
     def _problems(self, key: str, find: Callable[[], Iterable[Problem]]) -> tuple[Problem, ...]:
         known = self._known(key)
@@ -232,9 +226,6 @@ def _packed(files: Mapping[str, bytes]) -> bytes:
     return target.getvalue()
 
 
-def _unpacked(data: bytes) -> dict[str, bytes] | None:
-    try:
-        with zipfile.ZipFile(io.BytesIO(data)) as archive:
-            return {name: archive.read(name) for name in archive.namelist()}
-    except (zipfile.BadZipFile, KeyError, NotImplementedError, RuntimeError):
-        return None
+def _unpacked(data: bytes) -> dict[str, bytes]:
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        return {name: archive.read(name) for name in archive.namelist()}

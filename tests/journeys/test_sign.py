@@ -4,7 +4,9 @@ import json
 import re
 
 import pytest
-from pypdf import PdfReader
+from outside_readers import outside
+
+PdfReader = outside("pypdf").PdfReader
 
 PROTOCOL = "content/protocols/clean-hands.yaml"
 DRAW = ("draw", "--protocol", "P3", "--locale", "en", "--sheet", "pocket-checklist", "--format", "json")

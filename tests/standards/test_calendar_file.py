@@ -5,12 +5,14 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 import demo
-import vobject
+from outside_readers import outside
 from register_samples import DAY
 
 from signage.control.due_dates import calendar_of, due_dates
 from signage.model.copies import Copy, Event, EventKind, Spot, states_of
 from signage.model.library import PolicyValue
+
+vobject = outside("vobject")
 
 
 def _library():

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from signage.compose.paper_choice import PaperChoice
@@ -57,46 +58,36 @@ RECALL_LIST = SheetKind(
     control=frozenset(),
 )
 
-WITHDRAWN_NOTICE = SheetKind(
+WITHDRAWN_NOTICE = replace(
+    RECALL_LIST,
     name="withdrawn-notice",
     singular="notice of withdrawal",
     plural="notices of withdrawal",
     summary="hangs where a sheet was taken down and nothing takes its place ('signage recall')",
     place=101,
     per=Per.PROTOCOL,
-    papers=_STANDING,
     compose=_compose_notice,
-    offer=Offer.OF_CONTROL,
-    owes=Owed.RULER,
-    control=frozenset(),
 )
 
-AUDIT_FORM = SheetKind(
+AUDIT_FORM = replace(
+    RECALL_LIST,
     name="audit-form",
     singular="audit form",
     plural="audit forms",
     summary="every mounted copy with boxes for what to look at ('signage audit round')",
     place=102,
-    per=Per.WARD,
     papers=_LYING,
     compose=_compose_audit,
-    offer=Offer.OF_CONTROL,
-    owes=Owed.RULER,
-    control=frozenset(),
 )
 
-INCIDENT_SLIP = SheetKind(
+INCIDENT_SLIP = replace(
+    RECALL_LIST,
     name="incident-slip",
     singular="incident slip",
     plural="incident slips",
     summary="whether a sheet was part of the cause, without names or health data ('signage audit slip')",
     place=103,
-    per=Per.WARD,
-    papers=_STANDING,
     compose=_compose_incident,
-    offer=Offer.OF_CONTROL,
-    owes=Owed.RULER,
-    control=frozenset(),
 )
 
 SHEET_KINDS = (RECALL_LIST, WITHDRAWN_NOTICE, AUDIT_FORM, INCIDENT_SLIP)

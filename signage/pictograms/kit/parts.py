@@ -1,42 +1,30 @@
 """The parts that scenes may name."""
 
-from signage.pictograms.kit import (
-    biohazard,
-    busts,
-    face_covers,
-    face_kit,
-    figures,
-    figures_side,
-    furniture,
-    garments,
-    gowns,
-    hands,
-    marks,
-    objects,
-    sickroom,
-    small_hands,
-    spills,
-    waste_bags,
-)
+from importlib import import_module
+
+from signage.pictograms import kit
 from signage.pictograms.kit.registry import Part, parts_of
 
-PART_MODULES = (
-    biohazard,
-    busts,
-    face_covers,
-    face_kit,
-    figures,
-    figures_side,
-    furniture,
-    garments,
-    gowns,
-    hands,
-    marks,
-    objects,
-    sickroom,
-    small_hands,
-    spills,
-    waste_bags,
+PART_MODULES = tuple(
+    import_module(f"{kit.__name__}.{name}")
+    for name in (
+        "biohazard",
+        "busts",
+        "face_covers",
+        "face_kit",
+        "figures",
+        "figures_side",
+        "furniture",
+        "garments",
+        "gowns",
+        "hands",
+        "marks",
+        "objects",
+        "sickroom",
+        "small_hands",
+        "spills",
+        "waste_bags",
+    )
 )
 """The modules whose drawings are parts."""
 

@@ -1,14 +1,14 @@
 """Revisions of a library out of a repository that nobody vouches for."""
 
-import shutil
 import subprocess
 
 import pytest
+from outside_readers import outside
 
 from signage.ground.errors import MissingFromMachineError, WrongUsageError
 from signage.load.revision_files import files_of_revision
 
-pytestmark = pytest.mark.skipif(shutil.which("git") is None, reason="this machine has no git")
+outside("git")
 
 
 @pytest.fixture

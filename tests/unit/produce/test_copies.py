@@ -3,8 +3,7 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-import zxingcpp
-from pypdf import PdfReader
+from outside_readers import outside
 from signing import SignedCopy
 
 from signage.compose.sheet_kinds import read_sheet_kinds
@@ -16,6 +15,9 @@ from signage.produce.drawn_files import clear_outdated, read_list
 from signage.produce.kept import KeptResults
 from signage.produce.release import Releases
 from signage.produce.requests import Wanted, requests_for
+
+PdfReader = outside("pypdf").PdfReader
+zxingcpp = outside("zxingcpp")
 
 DAY = date(2026, 11, 26)
 WANTED = Wanted(protocols=("clean-hands",), locales=("en", "ar"), kinds=("pocket-checklist",), papers=("A4",))

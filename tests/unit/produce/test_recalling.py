@@ -4,7 +4,7 @@ from datetime import date
 
 import demo
 import pytest
-from pypdf import PdfReader
+from outside_readers import outside
 from register_samples import add, happened, mounted, new_copy
 
 from signage.control.register.store import open_register
@@ -15,6 +15,8 @@ from signage.produce.drawn_files import LIST_NAME
 from signage.produce.recalling import close, notices, open_points, recall_of, recall_papers, set_aside
 from signage.produce.released_list import RELEASED_LIST, released_list
 from signage.produce.ward_forms import FormMaker
+
+PdfReader = outside("pypdf").PdfReader
 
 DAY = date(2026, 12, 20)
 PROTOCOL = "clean-hands"

@@ -4,7 +4,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-from pypdf import PdfReader
+from outside_readers import outside
 from signing import DAY, SignedCopy
 
 from signage.control.approved_content import path_of
@@ -17,6 +17,8 @@ from signage.produce.draw import Drawn, draw_job, jobs_for
 from signage.produce.release import Releases
 from signage.produce.requests import Wanted, requests_for
 from signage.produce.signing import withdraw
+
+PdfReader = outside("pypdf").PdfReader
 
 PROTOCOL = "content/protocols/clean-hands.yaml"
 ARABIC = "locales/ar/LC_MESSAGES/content.po"
