@@ -19,6 +19,11 @@ class WordCount:
     checked: int = 0
 
     @property
+    def total(self) -> int:
+        """All of them."""
+        return self.missing + self.doubtful + self.translated + self.checked
+
+    @property
     def are_complete(self) -> bool:
         """Whether every text may be printed."""
         return not self.missing and not self.doubtful

@@ -25,7 +25,9 @@ from signage.ground.fingerprint import fingerprint, revision_code
 from signage.ground.problem import Problem
 from signage.model.library import Protocol
 from signage.model.mark import Mark
+from signage.model.messages import contexts_of_protocol
 from signage.model.people import Role
+from signage.model.status import WordCount
 from signage.model.waiver import Waiver
 from signage.produce.kept import NO_FAULTS, KeptResults
 from signage.produce.making import Making, findings_of, lesser_findings_of, name_in_binding
@@ -38,6 +40,7 @@ from signage.produce.objections import (
 from signage.produce.release import Releases
 from signage.produce.requests import SheetRequest, Wanted, requests_for
 from signage.produce.signed_facts import SignedFacts
+from signage.produce.word_counts import count_words
 from signage.project import Project
 
 _OF_PROTOCOL = frozenset({Per.PROTOCOL, Per.PHASE, Per.LEARNER})
@@ -52,7 +55,8 @@ class Proposal:
 
     ``bindings`` are what is bound: of the steps together with the source words, or of the words of one
     language. ``sheets`` are drafts of all that would be printed. ``accepted`` are the waivers that hold.
-    ``changes`` tell what differs from what was signed last, None where nothing was.
+    ``changes`` tell what differs from what was signed last, None where nothing was; ``words`` how far those
+    of the language are.
     """
 
     protocol: Protocol
@@ -67,6 +71,7 @@ class Proposal:
     accepted: tuple[str, ...]
     changes: tuple[str, ...] | None
     objections: tuple[Objection, ...]
+    words: WordCount
 
     @property
     def confirmation(self) -> str:
@@ -99,7 +104,8 @@ def propose(
     """What ``by`` would sign: the steps with the source words, or the words in ``locale``."""
     tag = locale or project.library.source_locale
     of_steps = locale is None
-    release = Releases(project, on, results).of(protocol.id, tag)
+    releases = Releases(project, on, results)
+    release = releases.of(protocol.id, tag)
     looked = _look(project, protocol, tag, results) if release.is_worded else _LookedAt((), {}, (), ())
     waivers = project.library.waivers
     excused = excuse(looked.problems, beyond_rehearsal(waivers), on)
@@ -131,6 +137,9 @@ def propose(
         tuple(f"{each.code} {each.reason}" for each in waivers if _holds(each, protocol, on)),
         _changes(project, protocol, bindings),
         tuple(objections_to(subject, by, release, looked.objections, authors)),
+        count_words(
+            project, tag, contexts_of_protocol(protocol, project.messages), releases.words_problems(tag)
+        ),
     )
 
 

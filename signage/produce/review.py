@@ -29,13 +29,15 @@ def passages_of(proposal: Proposal) -> tuple[Passage, ...]:
         f"{'steps' if each.locale is None else f'words in {each.locale}'} {code}"
         for each, code in zip(proposal.bindings, proposal.codes, strict=True)
     )
-    texts = counted(len(proposal.bindings[-1].content.get("texts", ())), "text")
+    words = proposal.words
+    states = ", ".join(f"{number} {state}" for state, number in words.as_json().items())
     sheets = counted(len(proposal.sheets), "sheet")
     wrote = dict.fromkeys(name for each in proposal.authors for name in each)
     what = (
         f"{protocol.code} {protocol.title}, revision {protocol.revision}: {parts}.",
         f"Signs: {proposal.by.id}. Wrote or translated it: {', '.join(wrote) or 'nobody named'}.",
-        f"Review by {protocol.review_by.isoformat()}. In {proposal.locale}: {texts}, {sheets}.",
+        f"Review by {protocol.review_by.isoformat()}. In {proposal.locale}: {sheets}.",
+        f"Words in {proposal.locale}: {counted(words.total, 'text')}: {states}.",
     )
     against = tuple(f"{each} {each.cure}" for each in proposal.objections)
     changes = proposal.changes

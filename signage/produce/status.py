@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from functools import cached_property
@@ -29,12 +29,10 @@ from signage.produce.current_sheets import ReleasedSheets
 from signage.produce.kept import KeptResults
 from signage.produce.release import Releases
 from signage.produce.requests import SheetRequest, Wanted, requests_for
+from signage.produce.word_counts import count_words
 from signage.project import Project
 from signage.words.catalogue import CatalogueKind, catalogue_path
-from signage.words.checking import is_of_protocol
 from signage.words.numerals import autonym
-
-_MISSING = "WD-1"
 
 
 def status_of_library(
@@ -193,30 +191,9 @@ class _Gathering:
         )
 
     def _words(self, tag: str, known: frozenset[str]) -> WordCount:
-        """The texts that stand on sheets and pages, as the decision of release takes them."""
-        try:
-            wording = self.project.wording(tag)
-        except UnreadableInputError:
-            return WordCount(missing=len(known))
-        missing = _contexts(self.releases.words_problems(tag), _MISSING)
-        unchecked = wording.unchecked
-        counts: Counter[str] = Counter()
-        for context, text in wording.texts.items():
-            if is_of_protocol(context, known):
-                counts[_state(context, text, missing, unchecked)] += 1
-        return WordCount(**counts)
+        return count_words(self.project, tag, known, self.releases.words_problems(tag))
 
 
 def _by_code(protocol: Protocol) -> tuple[int, str]:
     """P2 comes before P10."""
     return len(protocol.code), protocol.code
-
-
-def _contexts(problems: Iterable[Problem], code: str) -> frozenset[str]:
-    return frozenset(each.text for each in problems if each.code == code and each.text)
-
-
-def _state(context: str, text: str | None, missing: frozenset[str], unchecked: frozenset[str]) -> str:
-    if text is None:
-        return "missing" if context in missing else "doubtful"
-    return "translated" if context in unchecked else "checked"
